@@ -1,0 +1,2 @@
+/** The ways an input or output can be refused, in words for the user. */
+package offtape.core.fault;

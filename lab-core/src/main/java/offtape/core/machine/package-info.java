@@ -1,0 +1,2 @@
+/** The simulated tape machine whose truth is known. */
+package offtape.core.machine;

@@ -1,0 +1,35 @@
+package offtape.core.programme;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * What a test programme holds and where.
+ *
+ * @param sampleRateHz frames per second
+ * @param frames length of the programme in frames
+ * @param referenceDbfs level of a sine at reference level, dB re a full-scale sine, 0 or less
+ * @param cues the parts, in order of their start
+ */
+public record CueSheet(int sampleRateHz, long frames, double referenceDbfs, List<Cue> cues) {
+
+    /** Copies the list so that the sheet cannot change. */
+    public CueSheet {
+        cues = List.copyOf(cues);
+    }
+
+    /** All cues of one kind, in order. */
+    public <T extends Cue> Stream<T> cues(Class<T> kind) {
+        return cues.stream().filter(kind::isInstance).map(kind::cast);
+    }
+
+    /** Peak of a sine at a level re reference, in full-scale units. */
+    public double peakOf(double levelDb) {
+        return Math.pow(10, (referenceDbfs + levelDb) / 20);
+    }
+
+    /** Seconds of a number of frames. */
+    public double seconds(long frameCount) {
+        return (double) frameCount / sampleRateHz;
+    }
+}

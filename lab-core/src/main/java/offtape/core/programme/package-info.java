@@ -1,0 +1,2 @@
+/** The test programme: cues, cue sheet and the signals themselves. */
+package offtape.core.programme;

@@ -1,0 +1,2 @@
+/** Levels, quantities with uncertainty, tape speeds. */
+package offtape.core.unit;

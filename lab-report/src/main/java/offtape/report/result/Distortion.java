@@ -1,0 +1,32 @@
+package offtape.report.result;
+
+import java.util.List;
+import offtape.core.unit.Quantity;
+
+/**
+ * Distortion against level on one channel, from a ladder of steady tones.
+ *
+ * @param channel {@code left} or {@code right}
+ * @param frequencyHz frequency of the ladder
+ * @param steps one entry a tone, in order of level
+ * @param levelAtK3OnePercent record level at which K3 reaches 1 %, dB re reference
+ * @param levelAtK3ThreePercent record level at which K3 reaches 3 %, dB re reference
+ * @param levelAtCompressionOneDb record level at which compression reaches 1 dB, dB re reference
+ * @param maximumOutputLevel replay level at which K3 reaches 3 %, dB
+ * @param saturationOutputLevel highest replay level of the ladder, dB; known for a 10 kHz ladder
+ */
+public record Distortion(
+        String channel,
+        double frequencyHz,
+        List<LadderStep> steps,
+        Quantity levelAtK3OnePercent,
+        Quantity levelAtK3ThreePercent,
+        Quantity levelAtCompressionOneDb,
+        Quantity maximumOutputLevel,
+        Quantity saturationOutputLevel) {
+
+    /** Copies the list so that the record cannot change. */
+    public Distortion {
+        steps = List.copyOf(steps);
+    }
+}

@@ -1,0 +1,24 @@
+package offtape.report.result;
+
+/**
+ * One steady tone of a ladder.
+ *
+ * @param recordLevelDb level in the programme, dB re reference
+ * @param replayLevelDb level of the fundamental in the return, dB re the returned reference tone,
+ *     or null if the tone was not found
+ * @param k2Percent second harmonic re fundamental, noise taken out, or null if above the band
+ * @param k3Percent third harmonic re fundamental, noise taken out, or null if above the band
+ * @param thdPercent harmonics 2 and up re fundamental, noise taken out, or null
+ * @param compressionDb how far the replay level lies under the small-signal line
+ * @param k3FloorPercent what the noise alone would read as K3
+ * @param limitedByNoise true if K3 is less than twice its floor
+ */
+public record LadderStep(
+        double recordLevelDb,
+        Double replayLevelDb,
+        Double k2Percent,
+        Double k3Percent,
+        Double thdPercent,
+        Double compressionDb,
+        Double k3FloorPercent,
+        boolean limitedByNoise) {}

@@ -1,0 +1,44 @@
+package offtape.report.result;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonPropertyOrder;
+import java.util.List;
+
+/**
+ * Everything one session found: the content of {@code results.json}. Levels are in dB relative to
+ * the reference tone as it returns on the same channel unless a member says otherwise.
+ *
+ * @param format always {@link #FORMAT}
+ * @param version always {@link #VERSION}
+ */
+@JsonPropertyOrder({"format", "version"})
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record Results(
+        String format,
+        int version,
+        Session session,
+        Timing timing,
+        Speed speed,
+        List<Response> response,
+        List<Distortion> distortion,
+        List<Noise> noise,
+        Channels channels,
+        List<Dropout> dropouts,
+        List<HealthNote> health,
+        Verdict verdict) {
+
+    /** The value of {@code format} in every results file. */
+    public static final String FORMAT = "offtape-results";
+
+    /** The version of the format written here. */
+    public static final int VERSION = 1;
+
+    /** Copies the lists so that the record cannot change. */
+    public Results {
+        response = List.copyOf(response);
+        distortion = List.copyOf(distortion);
+        noise = List.copyOf(noise);
+        dropouts = List.copyOf(dropouts);
+        health = List.copyOf(health);
+    }
+}

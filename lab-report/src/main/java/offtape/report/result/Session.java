@@ -1,0 +1,23 @@
+package offtape.report.result;
+
+/**
+ * What was measured and how.
+ *
+ * @param machineName the user's name for the machine, or null
+ * @param tape the tape used, as the user calls it, or null
+ * @param tapeSpeedMmPerS nominal tape speed in millimetres per second, or null if not stated
+ * @param mode capture mode as in the contract, such as {@code reference-tape}
+ * @param madeAt when the recording was made (time stamp of the file), ISO 8601 in UTC
+ * @param note the user's remark, or null
+ * @param software name and version of the software
+ * @param recordingSha256 digest of the recording file, lower-case hexadecimal
+ */
+public record Session(
+        String machineName,
+        String tape,
+        Double tapeSpeedMmPerS,
+        String mode,
+        String madeAt,
+        String note,
+        String software,
+        String recordingSha256) {}

@@ -1,0 +1,46 @@
+package offtape.report.result;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
+import offtape.core.unit.Quantity;
+
+/**
+ * Speed deviation and its modulation, all in percent of the nominal speed.
+ *
+ * @param deviation mean deviation, positive is fast
+ * @param drift change slower than 0.2 Hz, from the lowest to the highest value
+ * @param weightedPeak weighted quasi-peak reading, IEC 60386
+ * @param weightedTwoSigma weighted value exceeded 4.55 % of the time (AES6-2008)
+ * @param weightedRms weighted root mean square
+ * @param unweightedPeak quasi-peak reading of 0.2 Hz to 200 Hz without weighting
+ * @param unweightedRms root mean square of 0.2 Hz to 200 Hz
+ * @param wowRms root mean square of 0.2 Hz to 6 Hz
+ * @param flutterRms root mean square of 6 Hz to 200 Hz
+ * @param weightedFloor weighted root mean square that the noise of the recording alone would read
+ * @param toneFrequencyHz nominal frequency of the tone that was demodulated, null if there was none
+ * @param components steady lines of the deviation, largest first
+ * @param trace deviation over time for charts, null if there was no tone
+ * @param spectrum spectrum of the deviation for charts, null if there was no tone
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record Speed(
+        Quantity deviation,
+        Quantity drift,
+        Quantity weightedPeak,
+        Quantity weightedTwoSigma,
+        Quantity weightedRms,
+        Quantity unweightedPeak,
+        Quantity unweightedRms,
+        Quantity wowRms,
+        Quantity flutterRms,
+        Quantity weightedFloor,
+        Double toneFrequencyHz,
+        List<SpeedComponent> components,
+        SpeedTrace trace,
+        SpeedSpectrum spectrum) {
+
+    /** Copies the list so that the record cannot change. */
+    public Speed {
+        components = List.copyOf(components);
+    }
+}

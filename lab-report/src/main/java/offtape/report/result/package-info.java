@@ -1,0 +1,2 @@
+/** The records that are results.json, and their reading and writing. */
+package offtape.report.result;
