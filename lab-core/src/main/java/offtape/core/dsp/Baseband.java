@@ -1,0 +1,51 @@
+package offtape.core.dsp;
+
+/**
+ * A stretch of complex signal around a carrier. A sine of peak A that follows the carrier has a
+ * modulus of A / 2.
+ *
+ * @param re real parts; not to be modified
+ * @param im imaginary parts, same length
+ * @param rateHz samples per second
+ * @param firstSeconds time of the first sample in the recording
+ */
+public record Baseband(double[] re, double[] im, double rateHz, double firstSeconds) {
+
+    /** Number of samples. */
+    public int size() {
+        return re.length;
+    }
+
+    /** Time of a sample in the recording, seconds. */
+    public double seconds(int k) {
+        return firstSeconds + k / rateHz;
+    }
+
+    /** Squared modulus of a sample. */
+    public double power(int k) {
+        return re[k] * re[k] + im[k] * im[k];
+    }
+
+    /** Mean squared modulus, 0 if there are no samples. */
+    public double meanPower() {
+        double sum = 0;
+        for (int k = 0; k < size(); k++) {
+            sum += power(k);
+        }
+        return size() == 0 ? 0 : sum / size();
+    }
+
+    /** Phase of every sample in radians, without jumps of more than half a turn. */
+    public double[] unwrappedPhase() {
+        double[] phase = new double[size()];
+        double turns = 0;
+        for (int k = 0; k < phase.length; k++) {
+            double p = Math.atan2(im[k], re[k]);
+            if (k > 0) {
+                turns -= Math.rint((p + turns - phase[k - 1]) / (2 * Math.PI)) * 2 * Math.PI;
+            }
+            phase[k] = p + turns;
+        }
+        return phase;
+    }
+}
