@@ -1,0 +1,53 @@
+package offtape.core.dsp;
+
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jtransforms.fft.DoubleFFT_1D;
+import org.visnow.jlargearrays.ConcurrencyUtils;
+
+/**
+ * Keeps the plans of recent transforms by size, because a plan costs about as much as a transform.
+ * A plan takes about 12 bytes a point at powers of two and up to 110 at large primes; the plans
+ * kept hold at most {@value #POINTS_KEPT} points together. Plans are read-only once made, so
+ * threads may share them.
+ */
+final class TransformPlans {
+
+    private static final long POINTS_KEPT = 1L << 22;
+
+    private static final TransformPlans SHARED = new TransformPlans();
+
+    private final Map<Integer, DoubleFFT_1D> bySize = new LinkedHashMap<>(16, 0.75f, true);
+    private long points;
+
+    private TransformPlans() {
+        // Work is spread over cues and channels instead: one transform gains little from threads.
+        ConcurrencyUtils.setNumberOfThreads(1);
+    }
+
+    /** The plan of a transform of {@code n} points, n at least 1. */
+    static DoubleFFT_1D of(int n) {
+        return SHARED.plan(n);
+    }
+
+    private synchronized DoubleFFT_1D plan(int n) {
+        DoubleFFT_1D known = bySize.get(n);
+        if (known != null) {
+            return known;
+        }
+        DoubleFFT_1D made = new DoubleFFT_1D(n);
+        bySize.put(n, made);
+        points += n;
+        forgetOldest();
+        return made;
+    }
+
+    private void forgetOldest() {
+        Iterator<Integer> oldestFirst = bySize.keySet().iterator();
+        while (points > POINTS_KEPT && bySize.size() > 1) {
+            points -= oldestFirst.next();
+            oldestFirst.remove();
+        }
+    }
+}
