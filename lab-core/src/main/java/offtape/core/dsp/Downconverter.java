@@ -28,8 +28,18 @@ public final class Downconverter {
      * @param sampleRateHz rate of the recordings it will be given
      */
     public static Downconverter of(double passHz, double stopHz, int sampleRateHz) {
+        return of(passHz, stopHz, sampleRateHz, 0);
+    }
+
+    /**
+     * As above, with a result of no fewer than {@code leastRateHz} samples a second (or every
+     * sample of the recording, if that is fewer).
+     */
+    public static Downconverter of(
+            double passHz, double stopHz, int sampleRateHz, double leastRateHz) {
         LowPass filter = LowPass.design(passHz, stopHz, ATTENUATION_DB, sampleRateHz);
-        int step = Math.max(1, (int) Math.floor(sampleRateHz / (1.25 * (passHz + stopHz))));
+        double rate = Math.max(leastRateHz, 1.25 * (passHz + stopHz));
+        int step = Math.max(1, (int) Math.floor(sampleRateHz / rate));
         return new Downconverter(filter, step);
     }
 

@@ -1,0 +1,152 @@
+package offtape.report.locate;
+
+import java.util.Optional;
+import offtape.core.audio.AudioSource;
+import offtape.core.dsp.AnalyticCorrelation;
+import offtape.core.dsp.SincInterpolator;
+
+/**
+ * Finds one short stretch of the programme in the recording by matched filter, near the place where
+ * it is expected, trying a few speeds since wow may have stretched it.
+ */
+final class AnchorSearch {
+
+    private static final double REACH_S = 0.15;
+    private static final double WOW = 0.004;
+
+    /** Silence around a channel's own level below which it is not heard, re the louder one. */
+    private static final double UNHEARD = 0.02;
+
+    private final AudioSource programme;
+    private final AudioSource recording;
+    private final TimeMap map;
+
+    AnchorSearch(AudioSource programme, AudioSource recording, TimeMap map) {
+        this.programme = programme;
+        this.recording = recording;
+        this.map = map;
+    }
+
+    /**
+     * Looks for a stretch of the programme.
+     *
+     * @param from start in the programme, seconds
+     * @param seconds length
+     * @param topHz highest frequency it holds, which sets how finely speed is tried
+     * @return the middle of the stretch, or nothing if the recording does not cover the place
+     */
+    Optional<Anchor> find(double from, double seconds, double topHz) {
+        int rate = recording.sampleRateHz();
+        double middle = from + seconds / 2;
+        double expected = map.recordingSeconds(middle);
+        double stretch = 1 / map.speedRatio(middle);
+        double reach = seconds * stretch / 2 * (1 + WOW) + REACH_S;
+        long start = Math.round((expected - reach) * rate);
+        int length = (int) Math.ceil(2 * reach * rate);
+        if (start < -REACH_S * rate || start + length > recording.frames() + REACH_S * rate) {
+            return Optional.empty();
+        }
+        double[][] heard = recording.read(start, length);
+        double step = Math.max(2e-5, 0.2 / (seconds * topHz));
+        int steps = (int) Math.min(60, Math.ceil(WOW / step));
+        Peak best = null;
+        for (int i = -steps; i <= steps; i++) {
+            Peak peak = peak(heard, template(from, seconds, stretch * (1 + i * step)));
+            if (best == null || peak.score() > best.score()) {
+                best = peak;
+            }
+        }
+        double at = (start + best.place()) / rate;
+        return Optional.of(new Anchor(middle, at, best.signs(), best.likeness()));
+    }
+
+    /** The stretch as the recording should hold it, its middle on the middle sample. */
+    private double[] template(double from, double seconds, double stretch) {
+        double programmeRate = programme.sampleRateHz();
+        int margin = 64;
+        long first = Math.round(from * programmeRate) - margin;
+        double[][] x = programme.read(first, (int) Math.ceil(seconds * programmeRate) + 2 * margin);
+        double[] mono = x[0];
+        for (int c = 1; c < x.length; c++) {
+            for (int i = 0; i < mono.length; i++) {
+                mono[i] += x[c][i];
+            }
+        }
+        int half = (int) (seconds * stretch * recording.sampleRateHz() / 2);
+        double centre = (from + seconds / 2) * programmeRate - first;
+        double[] out = new double[2 * half + 1];
+        for (int i = -half; i <= half; i++) {
+            double offset = i * programmeRate / (recording.sampleRateHz() * stretch);
+            out[i + half] = SincInterpolator.at(mono, centre + offset);
+        }
+        return out;
+    }
+
+    /**
+     * The best lag.
+     *
+     * @param place sample on which the middle of the template lies
+     */
+    private record Peak(double place, double score, double likeness, int[] signs) {}
+
+    private static Peak peak(double[][] heard, double[] template) {
+        double templateEnergy = energy(template, 0, template.length);
+        AnalyticCorrelation[] all = new AnalyticCorrelation[heard.length];
+        for (int c = 0; c < heard.length; c++) {
+            all[c] = AnalyticCorrelation.of(heard[c], template);
+        }
+        int lags = all[0].re().length;
+        int best = 0;
+        double most = -1;
+        for (int k = 0; k < lags; k++) {
+            double p = power(all, k);
+            if (p > most) {
+                most = p;
+                best = k;
+            }
+        }
+        int[] signs = new int[heard.length];
+        double likeness = 0;
+        double loudest = 0;
+        for (int c = 0; c < heard.length; c++) {
+            loudest = Math.max(loudest, all[c].power(best));
+        }
+        for (int c = 0; c < heard.length; c++) {
+            double here = energy(heard[c], best, template.length) * templateEnergy;
+            double coefficient = here > 0 ? Math.sqrt(all[c].power(best) / here) : 0;
+            boolean audible = all[c].power(best) > UNHEARD * UNHEARD * loudest;
+            signs[c] = audible && coefficient > 0.3 ? (int) Math.signum(all[c].re()[best]) : 0;
+            likeness = Math.max(likeness, coefficient);
+        }
+        double place = best + vertex(all, best, lags) + template.length / 2;
+        return new Peak(place, most / Math.max(templateEnergy, 1e-300), likeness, signs);
+    }
+
+    private static double power(AnalyticCorrelation[] all, int lag) {
+        double sum = 0;
+        for (AnalyticCorrelation c : all) {
+            sum += c.power(lag);
+        }
+        return sum;
+    }
+
+    /** Vertex of the parabola through the logarithms beside the peak, −½ to ½. */
+    private static double vertex(AnalyticCorrelation[] all, int best, int lags) {
+        if (best == 0 || best == lags - 1) {
+            return 0;
+        }
+        double a = Math.log(power(all, best - 1) + 1e-300);
+        double b = Math.log(power(all, best) + 1e-300);
+        double c = Math.log(power(all, best + 1) + 1e-300);
+        double bend = a - 2 * b + c;
+        return bend < 0 ? Math.max(-0.5, Math.min(0.5, (a - c) / (2 * bend))) : 0;
+    }
+
+    private static double energy(double[] x, int from, int length) {
+        double sum = 0;
+        for (int i = from; i < from + length; i++) {
+            sum += x[i] * x[i];
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,123 @@
+package offtape.report.locate;
+
+import java.util.ArrayList;
+import java.util.List;
+import offtape.core.audio.AudioSource;
+import offtape.core.dsp.Baseband;
+import offtape.core.dsp.Downconverter;
+import offtape.core.dsp.PhaseLaw;
+import offtape.core.programme.Cue;
+import offtape.core.programme.CueSheet;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
+
+/**
+ * Reads the local stretch of time from the steady tones of a programme: nominal frequency over the
+ * frequency that returned.
+ */
+final class ToneStretches {
+
+    /**
+     * One reading.
+     *
+     * @param programmeSeconds middle of the stretch of tone
+     * @param stretch recording time over programme time
+     * @param seconds length it was read from
+     */
+    record Reading(double programmeSeconds, double stretch, double seconds) {}
+
+    private static final double SHORTEST_S = 0.25;
+    private static final double PIECE_S = 2;
+    private static final double MARGIN_S = 0.06;
+
+    /** The share of the power around a tone that must be the tone. */
+    private static final double PURE = 0.5;
+
+    private final CueSheet sheet;
+    private final AudioSource recording;
+    private final TimeMap map;
+
+    ToneStretches(CueSheet sheet, AudioSource recording, TimeMap map) {
+        this.sheet = sheet;
+        this.recording = recording;
+        this.map = map;
+    }
+
+    /** Readings from every tone and ladder step that is long and clean enough, in order. */
+    List<Reading> read() {
+        List<Reading> readings = new ArrayList<>();
+        for (Cue cue : sheet.cues()) {
+            if (cue instanceof Cue.Tone t) {
+                tone(t.startFrame(), t.frames(), t.frequencyHz(), readings);
+            } else if (cue instanceof Cue.Ladder l) {
+                for (Cue.Step s : l.steps()) {
+                    tone(s.startFrame(), s.frames(), l.frequencyHz(), readings);
+                }
+            }
+        }
+        return readings;
+    }
+
+    private void tone(long startFrame, long frames, double hz, List<Reading> readings) {
+        double from = sheet.seconds(startFrame) + MARGIN_S;
+        double length = sheet.seconds(frames) - 2 * MARGIN_S;
+        if (length < SHORTEST_S) {
+            return;
+        }
+        int pieces = (int) Math.ceil(length / PIECE_S);
+        for (int i = 0; i < pieces; i++) {
+            double piece = length / pieces;
+            piece(from + i * piece, piece, hz, readings);
+        }
+    }
+
+    private void piece(double from, double length, double hz, List<Reading> readings) {
+        double start = map.recordingSeconds(from);
+        double end = map.recordingSeconds(from + length);
+        double expectedHz = hz * map.speedRatio(from + length / 2);
+        double pass = 0.012 * hz + 8;
+        if (expectedHz + 2 * pass > recording.sampleRateHz() / 2.0
+                || start < 0
+                || end > (double) recording.frames() / recording.sampleRateHz()) {
+            return;
+        }
+        Downconverter converter = Downconverter.of(pass, 2 * pass, recording.sampleRateHz());
+        List<Baseband> bands =
+                converter.convert(recording, start, end, PhaseLaw.steady(expectedHz));
+        double[] total = powers(start, end);
+        Baseband best = null;
+        double bestPower = 0;
+        for (int c = 0; c < bands.size(); c++) {
+            double power = 2 * bands.get(c).meanPower();
+            if (power > PURE * total[c] && power > bestPower) {
+                best = bands.get(c);
+                bestPower = power;
+            }
+        }
+        if (best != null && best.size() > 4) {
+            double heardHz = expectedHz + slopeHz(best);
+            readings.add(new Reading(from + length / 2, hz / heardHz, length));
+        }
+    }
+
+    private double[] powers(double start, double end) {
+        int rate = recording.sampleRateHz();
+        double[][] x =
+                recording.read(Math.round(start * rate), (int) Math.round((end - start) * rate));
+        double[] power = new double[x.length];
+        for (int c = 0; c < x.length; c++) {
+            for (double v : x[c]) {
+                power[c] += v * v / x[c].length;
+            }
+        }
+        return power;
+    }
+
+    private static double slopeHz(Baseband band) {
+        double[] phase = band.unwrappedPhase();
+        SimpleRegression line = new SimpleRegression();
+        for (int k = 0; k < phase.length; k++) {
+            line.addData(k / band.rateHz(), phase[k]);
+        }
+        return line.getSlope() / (2 * Math.PI);
+    }
+}

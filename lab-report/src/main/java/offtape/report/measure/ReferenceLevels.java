@@ -1,0 +1,71 @@
+package offtape.report.measure;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import offtape.core.programme.ChannelSet;
+import offtape.core.programme.Cue;
+
+/**
+ * What the reference tone came back as on each channel: the zero of every level.
+ *
+ * @param cue the reference tone
+ * @param peaks peak of a sine at reference level as it returns, in full-scale units, one a channel;
+ *     0 if the tone was not heard there
+ * @param relativeUncertainty standard uncertainty of each peak as a share of it
+ */
+record ReferenceLevels(Cue.Tone cue, double[] peaks, double[] relativeUncertainty) {
+
+    private static final double MARGIN_S = 0.06;
+
+    /** A tone less than this over the noise beside it is not heard, as a power ratio. */
+    private static final double HEARD = 30;
+
+    /**
+     * Measures the reference tone: of the tones on both channels the one nearest to reference
+     * level, and of those the one nearest to 1 kHz, the longest first.
+     *
+     * @return nothing if the programme has no such tone between 200 Hz and 2 kHz in the recording
+     */
+    static Optional<ReferenceLevels> measure(ProgrammeReturn ret) {
+        return ret.cues(Cue.Tone.class).stream()
+                .filter(t -> t.channels() == ChannelSet.BOTH)
+                .filter(t -> t.frequencyHz() >= 200 && t.frequencyHz() <= 2000)
+                .min(
+                        Comparator.comparingDouble((Cue.Tone t) -> Math.abs(t.levelDb()))
+                                .thenComparingDouble(t -> fromOneKilohertz(t))
+                                .thenComparingLong(t -> -t.frames()))
+                .map(t -> of(ret, t));
+    }
+
+    private static double fromOneKilohertz(Cue.Tone t) {
+        return Math.abs(Math.log(t.frequencyHz() / 1000));
+    }
+
+    private static ReferenceLevels of(ProgrammeReturn ret, Cue.Tone cue) {
+        double[] peaks = new double[ret.channels()];
+        double[] uncertainty = new double[ret.channels()];
+        double hz = cue.frequencyHz() * ret.speedRatio(cue.startFrame(), cue.frames());
+        ProgrammeReturn.Span span = ret.span(cue.startFrame(), cue.frames(), MARGIN_S);
+        List<OrderSpectrum> orders = OrderSpectrum.of(ret.recording(), span, hz);
+        for (int c = 0; c < Math.min(peaks.length, orders.size()); c++) {
+            double power = orders.get(c).power(1);
+            double noise = orders.get(c).noise(1);
+            if (power > HEARD * noise) {
+                peaks[c] = Math.sqrt(power - noise) * Math.pow(10, -cue.levelDb() / 20);
+                uncertainty[c] = Math.sqrt(noise / power / 2);
+            }
+        }
+        return new ReferenceLevels(cue, peaks, uncertainty);
+    }
+
+    /** Whether the tone was heard on a channel. */
+    boolean heard(int channel) {
+        return peaks[channel] > 0;
+    }
+
+    /** Mean square of the reference tone on a channel, full-scale units. */
+    double power(int channel) {
+        return peaks[channel] * peaks[channel] / 2;
+    }
+}
