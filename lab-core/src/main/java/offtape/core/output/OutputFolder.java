@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import offtape.core.fault.RefusedOutputException;
+import offtape.core.fault.UnusableInputException;
 
 /**
  * Several files that appear in a folder together or not at all.
@@ -109,7 +110,7 @@ public final class OutputFolder implements Closeable {
         } catch (IOException e) {
             RefusedOutputException refusal = Workplace.unwritable(folder, e);
             throw new RefusedOutputException(refusal.getMessage() + " " + rescue(), e);
-        } catch (RefusedOutputException e) {
+        } catch (RefusedOutputException | UnusableInputException e) {
             throw new RefusedOutputException(e.getMessage() + " " + rescue(), e);
         }
         open = false;
@@ -158,7 +159,7 @@ public final class OutputFolder implements Closeable {
         Path root = workplace.fresh();
         try (Stream<Path> tree = Files.walk(root)) {
             return tree.filter(Files::isRegularFile)
-                    .map(p -> root.relativize(p).toString().replace('\\', '/'))
+                    .map(p -> OutputNames.below(root, p))
                     .sorted()
                     .collect(Collectors.toList());
         }

@@ -46,13 +46,20 @@ final class Placement {
         steps.push(new Step(from, to, replaced));
     }
 
-    // a second name keeps the first in place until the atomic move replaces it; where the file
-    // system has no second names the file is moved away
+    // a second name keeps the first in place until the atomic move replaces it; where there can be
+    // none (some file systems, and symbolic links on some systems) the file is moved away
     private static void setAside(Path file, Path spare) throws IOException {
+        if (Files.isSymbolicLink(file) || !hasSecondName(file, spare)) {
+            Files.move(file, spare, StandardCopyOption.ATOMIC_MOVE);
+        }
+    }
+
+    private static boolean hasSecondName(Path file, Path spare) {
         try {
             Files.createLink(spare, file);
+            return true;
         } catch (IOException | UnsupportedOperationException e) {
-            Files.move(file, spare, StandardCopyOption.ATOMIC_MOVE);
+            return false;
         }
     }
 

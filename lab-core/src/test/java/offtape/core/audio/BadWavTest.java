@@ -137,6 +137,23 @@ class BadWavTest {
                                 + "neither the format ('fmt ') nor the sound ('data') was found in"
                                 + " it"
                                 + AGAIN),
+                // sizes and counts of gigabytes cost no memory
+                Arguments.of(
+                        new Bytes().text("fmt ").u32(0xFFFFFFFFL).raw(fmt.array()).inRiff(),
+                        damaged + "the sound ('data') was not found in it" + AGAIN),
+                Arguments.of(
+                        new Bytes()
+                                .text("RF64")
+                                .u32(0xFFFFFFFFL)
+                                .text("WAVEds64")
+                                .u32(0xFFFFFFF0L)
+                                .zeros(24)
+                                .u32(0xFFFFFFFFL)
+                                .zeros(100_000),
+                        damaged
+                                + "neither the format ('fmt ') nor the sound ('data') was found in"
+                                + " it"
+                                + AGAIN),
                 Arguments.of(
                         new Bytes().text("LIST").u32(0xFFFFFFFFL).raw(fmt.array()).inRiff(),
                         damaged

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -152,7 +153,7 @@ class WavLayoutTest {
                     IntStream.range(0, 1000)
                             .parallel()
                             .mapToObj(i -> wav.read(i * 100L, 100)[1])
-                            .flatMapToDouble(java.util.Arrays::stream)
+                            .flatMapToDouble(Arrays::stream)
                             .toArray();
             assertArrayEquals(whole, parts, 0);
             // by hand: sample 2i+1 is (2i+1)·40503 modulo 2^16; at i = 1: 121509 − 65536·2 = −9563

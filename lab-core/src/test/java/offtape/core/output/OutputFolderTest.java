@@ -11,8 +11,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -89,7 +92,7 @@ class OutputFolderTest {
 
     private static Set<Path> siblings(Path target) throws IOException {
         try (var all = Files.list(target.getParent())) {
-            return all.map(Path::getFileName).collect(java.util.stream.Collectors.toSet());
+            return all.map(Path::getFileName).collect(Collectors.toSet());
         }
     }
 
@@ -187,11 +190,24 @@ class OutputFolderTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"../a", "/a", "a/../b", "", "a//b", "a/", "./a", "a\\b", "c:a", MANIFEST})
+            strings = {
+                "../a", "/a", "a/../b", "", "a//b", "a/", "./a", "a/.", "..", "a\0", MANIFEST
+            })
     void namesStayInside(String name) {
         try (OutputFolder out = OutputFolder.open(dir.resolve("s"), false)) {
             assertThrows(IllegalArgumentException.class, () -> out.path(name));
         }
+    }
+
+    /** Names of a user's own tracks: what the file system takes is taken. */
+    @Test
+    @EnabledOnOs({OS.LINUX, OS.MAC})
+    void unusualNamesAreTaken() throws IOException {
+        String name = "take 3:15 \"live\" \\ *?.wav";
+        for (int run = 0; run < 2; run++) {
+            write(dir.resolve("s"), false, name, "run " + run);
+        }
+        assertEquals("run 1", Files.readString(dir.resolve("s").resolve(name)));
     }
 
     @Test
