@@ -1,0 +1,86 @@
+package offtape.core.audio;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * How much sound there really is: what the header states where that can be believed, else what the
+ * file holds, as after a recorder that crashed before it could complete the header.
+ */
+final class DataExtent {
+
+    private final FileBytes file;
+    private final ChunkScan.Found found;
+    private final FormatChunk format;
+    private final long held;
+    private final List<String> notes = new ArrayList<>();
+    private final long frames;
+
+    DataExtent(FileBytes file, ChunkScan.Found found, FormatChunk format) {
+        this.file = file;
+        this.found = found;
+        this.format = format;
+        this.held = file.size() - found.data().body();
+        long bytes = bytes();
+        this.frames = bytes / format.frameBytes();
+        if (bytes % format.frameBytes() != 0) {
+            notes.add("the sound ends within a frame; the incomplete last frame is left out");
+        }
+        if (bytes == 0) {
+            notes.add("the file holds a header but no sound");
+        }
+    }
+
+    /** Number of whole frames. */
+    long frames() {
+        return frames;
+    }
+
+    /** Plain sentences on what does not agree, none if all is well. */
+    List<String> notes() {
+        return List.copyOf(notes);
+    }
+
+    private long bytes() {
+        long stated = found.statedDataBytes();
+        if (isUnfinished(stated)) {
+            notes.add(
+                    "the header was left unfinished and does not state the length; all "
+                            + seconds(held)
+                            + " that the file holds are used");
+            return held;
+        }
+        if (stated > held) {
+            notes.add(
+                    "the header states more sound than the file holds ("
+                            + seconds(stated)
+                            + " stated, "
+                            + seconds(held)
+                            + " there); the recording is cut short or was not finished, and what"
+                            + " is there is used");
+            return held;
+        }
+        if (!chunksFollow(stated)) {
+            notes.add(
+                    "after the stated "
+                            + seconds(stated)
+                            + " of sound the file goes on with something else, which is not used;"
+                            + " if the recording should be longer, export it again");
+        }
+        return stated;
+    }
+
+    private boolean isUnfinished(long stated) {
+        return stated == Long.MAX_VALUE || stated == 0 && !chunksFollow(0);
+    }
+
+    private boolean chunksFollow(long stated) {
+        return ChunkScan.isChunksToTheEnd(file, found.data().end(stated));
+    }
+
+    private String seconds(long bytes) {
+        double length = (double) (bytes / format.frameBytes()) / format.sampleRateHz();
+        return String.format(Locale.ROOT, "%.1f s", length);
+    }
+}

@@ -1,0 +1,103 @@
+package offtape.core.audio;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import offtape.core.fault.UnusableInputException;
+import offtape.core.output.DiskTrouble;
+
+/** The bytes of a file, read at any place and from any thread. */
+final class FileBytes implements Closeable {
+
+    private final Path path;
+    private final FileChannel channel;
+    private final long size;
+
+    private FileBytes(Path path, FileChannel channel, long size) {
+        this.path = path;
+        this.channel = channel;
+        this.size = size;
+    }
+
+    static FileBytes open(Path path) {
+        if (Files.isDirectory(path)) {
+            throw new UnusableInputException(
+                    path + " is a folder. Name the WAV file inside it that is meant.");
+        }
+        if (!Files.exists(path)) {
+            throw new UnusableInputException(
+                    "There is no file " + path + ". Check the name and the folder.");
+        }
+        if (!Files.isRegularFile(path)) {
+            throw new UnusableInputException(
+                    path + " is a device or pipe and not a file. Save the sound as a WAV file.");
+        }
+        try {
+            FileChannel channel = FileChannel.open(path, StandardOpenOption.READ);
+            return new FileBytes(path, channel, channel.size());
+        } catch (IOException e) {
+            throw unreadable(path, e);
+        }
+    }
+
+    private static UnusableInputException unreadable(Path path, IOException trouble) {
+        return new UnusableInputException(
+                path + " cannot be read: " + DiskTrouble.words(trouble) + ".", trouble);
+    }
+
+    Path path() {
+        return path;
+    }
+
+    /** The length in bytes when the file was opened. */
+    long size() {
+        return size;
+    }
+
+    /**
+     * Up to {@code count} bytes from a place on, ready for reading, least significant byte first;
+     * fewer where the file ends.
+     */
+    ByteBuffer peek(long position, int count) {
+        long there = Math.max(0, Math.min(count, size - position));
+        ByteBuffer into = ByteBuffer.allocate((int) there);
+        fill(into, position);
+        return into.order(ByteOrder.LITTLE_ENDIAN);
+    }
+
+    /**
+     * Fills a buffer from its beginning to its limit and rewinds it.
+     *
+     * @throws UnusableInputException if the file has become shorter than it was
+     */
+    void fill(ByteBuffer into, long position) {
+        into.rewind();
+        try {
+            while (into.hasRemaining()) {
+                if (channel.read(into, position + into.position()) < 0) {
+                    throw new UnusableInputException(
+                            path
+                                    + " has become shorter while it was read. Wait until it is"
+                                    + " finished and start again.");
+                }
+            }
+        } catch (IOException e) {
+            throw unreadable(path, e);
+        }
+        into.rewind();
+    }
+
+    @Override
+    public void close() {
+        try {
+            channel.close();
+        } catch (IOException e) {
+            throw unreadable(path, e);
+        }
+    }
+}

@@ -1,0 +1,133 @@
+package offtape.core.audio;
+
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.util.List;
+import java.util.Locale;
+import offtape.core.fault.UnusableInputException;
+
+/**
+ * A WAV file open for reading: RIFF, RF64 (EBU Tech 3306) or BW64 (ITU-R BS.2088) with linear PCM
+ * of 8 to 32 bits or IEEE float of 32 or 64 bits, plain or in the extensible form. Opened by {@link
+ * AudioFiles#open}.
+ *
+ * <p>Every read takes just the stretch it asks for from the file, through a buffer of 64 KiB: cost
+ * in memory does not depend on the file's length. Reading from several threads at once is safe.
+ */
+public final class WavFile implements AudioSource {
+
+    private static final int BUFFER_BYTES = 1 << 16;
+
+    private final FileBytes file;
+    private final FormatChunk format;
+    private final long dataStart;
+    private final long frames;
+    private final List<String> notes;
+
+    private WavFile(FileBytes file) {
+        ChunkScan.Found found = ChunkScan.scan(file);
+        this.file = file;
+        this.format = FormatChunk.read(file, found.format());
+        this.dataStart = found.data().body();
+        DataExtent extent = new DataExtent(file, found, format);
+        this.frames = extent.frames();
+        this.notes = extent.notes();
+    }
+
+    /** Reads the header; the file is this object's from now on. */
+    static WavFile over(FileBytes file) {
+        return new WavFile(file);
+    }
+
+    /**
+     * What does not agree in the file though it can be used, as after a recorder that crashed.
+     *
+     * @return plain clauses without a capital and a full stop, none if all is well
+     */
+    public List<String> notes() {
+        return notes;
+    }
+
+    @Override
+    public int sampleRateHz() {
+        return format.sampleRateHz();
+    }
+
+    @Override
+    public int channels() {
+        return format.channels();
+    }
+
+    @Override
+    public long frames() {
+        return frames;
+    }
+
+    /**
+     * {@inheritDoc}
+     *
+     * @throws UnusableInputException also if a float sample is not a finite number
+     */
+    @Override
+    public double[][] read(long startFrame, int count) {
+        double[][] out = new double[channels()][count];
+        long from = Math.max(0, startFrame);
+        // of two ends the nearer one, without the sum running over
+        long to = startFrame > frames - count ? frames : startFrame + count;
+        int block = Math.max(1, BUFFER_BYTES / format.frameBytes());
+        for (long at = from; at < to; at += block) {
+            int n = (int) Math.min(block, to - at);
+            ByteBuffer bytes =
+                    ByteBuffer.allocate(n * format.frameBytes()).order(ByteOrder.LITTLE_ENDIAN);
+            file.fill(bytes, dataStart + at * format.frameBytes());
+            for (int c = 0; c < out.length; c++) {
+                decode(bytes, c, n, out[c], (int) (at - startFrame));
+            }
+            requireFinite(out, (int) (at - startFrame), n, at);
+        }
+        return out;
+    }
+
+    private void decode(ByteBuffer bytes, int channel, int n, double[] out, int offset) {
+        SampleCoding coding = format.coding();
+        int index = channel * coding.bytes();
+        for (int i = 0; i < n; i++) {
+            out[offset + i] = coding.at(bytes, index);
+            index += format.frameBytes();
+        }
+    }
+
+    private void requireFinite(double[][] out, int offset, int n, long frame) {
+        if (!format.coding().floating()) {
+            return;
+        }
+        for (int i = 0; i < n; i++) {
+            for (int c = 0; c < out.length; c++) {
+                if (!Double.isFinite(out[c][offset + i])) {
+                    throw notFinite(frame + i, c);
+                }
+            }
+        }
+    }
+
+    private UnusableInputException notFinite(long frame, int channel) {
+        return new UnusableInputException(
+                String.format(
+                        Locale.ROOT,
+                        "%s holds a sample that is not a finite number at %.3f s in channel %d."
+                                + " Export the recording again, without plug-ins, or as 24-bit WAV.",
+                        file.path(),
+                        (double) frame / sampleRateHz(),
+                        channel + 1));
+    }
+
+    @Override
+    public String name() {
+        return String.valueOf(file.path().getFileName());
+    }
+
+    @Override
+    public void close() {
+        file.close();
+    }
+}

@@ -1,0 +1,43 @@
+package offtape.core.output;
+
+import java.io.IOException;
+import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+
+/** Folders made on the way to a target, remembered so that they can be taken away again. */
+final class MadeFolders {
+
+    private final Deque<Path> made = new ArrayDeque<>();
+
+    /** Makes a folder and whatever is missing above it; links to folders count as folders. */
+    void make(Path folder) throws IOException {
+        Deque<Path> missing = new ArrayDeque<>();
+        for (Path p = folder; p != null && !Files.isDirectory(p); p = p.getParent()) {
+            missing.push(p);
+        }
+        for (Path p : missing) {
+            Files.createDirectory(p);
+            made.push(p);
+        }
+    }
+
+    /** Takes away, innermost first, those that are still empty. */
+    void removeEmpty() throws IOException {
+        while (!made.isEmpty()) {
+            try {
+                Files.deleteIfExists(made.pop());
+            } catch (DirectoryNotEmptyException e) {
+                // somebody else put something there meanwhile: it and all above it stay
+                made.clear();
+            }
+        }
+    }
+
+    /** From now on they stay. */
+    void keep() {
+        made.clear();
+    }
+}

@@ -1,0 +1,173 @@
+package offtape.core.output;
+
+import java.io.IOException;
+import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import offtape.core.fault.RefusedOutputException;
+
+/**
+ * A hidden folder on the target's own file system in which outputs are made before they are moved
+ * into place, and the lock that keeps a second run out of it.
+ */
+final class Workplace {
+
+    private final Path base;
+    private final Path folder;
+    private final OutputLock lock;
+    private final MadeFolders above;
+    private boolean leftBehind;
+
+    private Workplace(Path base, Path folder, OutputLock lock, MadeFolders above) {
+        this.base = base;
+        this.folder = folder;
+        this.lock = lock;
+        this.above = above;
+    }
+
+    /**
+     * Enters the workplace {@code base/prefix-staging}, making {@code base} if need be and clearing
+     * away what a dead run left.
+     *
+     * @param target the place the user named, for messages
+     * @throws RefusedOutputException if another run is in it or the place is not writable
+     */
+    static Workplace enter(Path target, Path base, String prefix) {
+        MadeFolders above = new MadeFolders();
+        OutputLock lock = null;
+        try {
+            above.make(base);
+            lock = take(target, base.resolve(prefix + "-lock"));
+            Path folder = base.resolve(prefix + "-staging");
+            delete(folder);
+            Files.createDirectory(folder);
+            Files.createDirectory(folder.resolve("new"));
+            Files.createDirectory(folder.resolve("old"));
+            return new Workplace(base, folder, lock, above);
+        } catch (IOException | RefusedOutputException e) {
+            retreat(lock, above, e);
+            if (e instanceof IOException trouble) {
+                throw unwritable(target, trouble);
+            }
+            throw (RefusedOutputException) e;
+        }
+    }
+
+    private static OutputLock take(Path target, Path file) throws IOException {
+        return OutputLock.tryTake(file)
+                .orElseThrow(
+                        () ->
+                                new RefusedOutputException(
+                                        "Another run is just writing "
+                                                + target
+                                                + ". Wait until it has finished or choose another"
+                                                + " --out."));
+    }
+
+    private static void retreat(OutputLock lock, MadeFolders above, Exception why) {
+        try {
+            if (lock != null) {
+                lock.close();
+            }
+            above.removeEmpty();
+        } catch (IOException e) {
+            why.addSuppressed(e);
+        }
+    }
+
+    static RefusedOutputException unwritable(Path target, IOException trouble) {
+        return new RefusedOutputException(
+                target + " cannot be written: " + DiskTrouble.words(trouble) + ".", trouble);
+    }
+
+    /** Where new files are made. */
+    Path fresh() {
+        return folder.resolve("new");
+    }
+
+    /** Where replaced files wait until everything is in place. */
+    Path replaced() {
+        return folder.resolve("old");
+    }
+
+    /**
+     * Moves the finished files to a visible folder, so that a refusal at the last moment does not
+     * cost them.
+     *
+     * @return the sentence that says where they are
+     */
+    String rescue(String name) {
+        Path kept = base.resolve(name + "-kept");
+        for (int n = 2; Files.exists(kept, LinkOption.NOFOLLOW_LINKS); n++) {
+            kept = base.resolve(name + "-kept-" + n);
+        }
+        try {
+            Files.deleteIfExists(replaced());
+            Files.move(fresh(), kept, StandardCopyOption.ATOMIC_MOVE);
+        } catch (DirectoryNotEmptyException e) {
+            return rescueAll(kept);
+        } catch (IOException e) {
+            return leftBehind();
+        }
+        above.keep();
+        return "What was made is kept in " + kept + ".";
+    }
+
+    private String rescueAll(Path kept) {
+        try {
+            Files.move(folder, kept, StandardCopyOption.ATOMIC_MOVE);
+            return "What was made (new) and some files from before (old) are kept in " + kept + ".";
+        } catch (IOException e) {
+            return leftBehind();
+        }
+    }
+
+    private String leftBehind() {
+        leftBehind = true;
+        return "What was made lies in " + folder + "; move it from there before the next run.";
+    }
+
+    /** Takes everything away again, also the folders made on the way if they are still empty. */
+    void abandon() throws IOException {
+        try (lock) {
+            if (!leftBehind) {
+                delete(folder);
+            }
+        }
+        above.removeEmpty();
+    }
+
+    /** Takes the workplace away and leaves the target. */
+    void finish() throws IOException {
+        above.keep();
+        abandon();
+    }
+
+    private static void delete(Path tree) throws IOException {
+        if (!Files.exists(tree, LinkOption.NOFOLLOW_LINKS)) {
+            return;
+        }
+        Files.walkFileTree(
+                tree,
+                new SimpleFileVisitor<>() {
+                    @Override
+                    public FileVisitResult visitFile(Path file, BasicFileAttributes attributes)
+                            throws IOException {
+                        Files.delete(file);
+                        return FileVisitResult.CONTINUE;
+                    }
+
+                    @Override
+                    public FileVisitResult postVisitDirectory(Path dir, IOException trouble)
+                            throws IOException {
+                        Files.delete(dir);
+                        return FileVisitResult.CONTINUE;
+                    }
+                });
+    }
+}
