@@ -9,9 +9,15 @@ import java.util.stream.Stream;
  * @param sampleRateHz frames per second
  * @param frames length of the programme in frames
  * @param referenceDbfs level of a sine at reference level, dB re a full-scale sine, 0 or less
+ * @param tapeSpeedMmPerS nominal tape speed it was made for, or null if not stated
  * @param cues the parts, in order of their start
  */
-public record CueSheet(int sampleRateHz, long frames, double referenceDbfs, List<Cue> cues) {
+public record CueSheet(
+        int sampleRateHz,
+        long frames,
+        double referenceDbfs,
+        Double tapeSpeedMmPerS,
+        List<Cue> cues) {
 
     /** Copies the list so that the sheet cannot change. */
     public CueSheet {

@@ -111,7 +111,13 @@ public final class CueSheetJson {
             cues.add(cue);
         }
         cues.sort(Comparator.comparingLong(Cue::startFrame));
-        return new CueSheet(rate, frames, referenceDbfs, cues);
+        return new CueSheet(
+                rate, frames, referenceDbfs, top.optionalNumber("tapeSpeedMmPerS", 5, 2000), cues);
+    }
+
+    /** The text of a cue sheet, indented, ending with a line feed; reading it gives it back. */
+    public static String write(CueSheet sheet) {
+        return CueSheetText.of(sheet, MAPPER);
     }
 
     private static Cue cue(Fields f, long programmeFrames, int rate) {

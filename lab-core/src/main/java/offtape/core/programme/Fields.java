@@ -79,6 +79,10 @@ record Fields(JsonNode node, String place, String what) {
         return value;
     }
 
+    Double optionalNumber(String key, double least, double most) {
+        return node.hasNonNull(key) ? (Double) number(key, least, most) : null;
+    }
+
     ChannelSet channels() {
         String key = text("channels");
         for (ChannelSet set : ChannelSet.values()) {

@@ -87,7 +87,7 @@ public record ProgrammePlan(
         t.gap(0.2);
         t.marker(ProgrammeSignal.END_MARKER);
         t.gap(0.2);
-        return new CueSheet(sampleRateHz, t.frame, referenceDbfs, t.cues);
+        return new CueSheet(sampleRateHz, t.frame, referenceDbfs, tapeSpeed.mmPerS(), t.cues);
     }
 
     /** Appends cue after cue. */

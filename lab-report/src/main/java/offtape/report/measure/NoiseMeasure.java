@@ -41,15 +41,22 @@ final class NoiseMeasure {
         double[] x = noise.samples()[channel];
         double top = Math.min(HIGHEST_HZ, rate / 2);
         Quantity a = level(density.power(0, rate / 2, f -> Iec61672.aPowerGain(f)), zero, x.length);
-        double quasiPeak = ItuBs468.quasiPeak(x, rate);
         return new Noise(
                 name,
                 level(density.power(LOWEST_HZ, top, f -> 1), zero, x.length),
                 a,
-                level(quasiPeak * quasiPeak, zero, x.length),
+                itu468(x, rate, zero),
                 dynamicRange(a, name, ladders),
                 HumSearch.find(x, rate, zero),
                 spectrum(density, zero, top));
+    }
+
+    private Quantity itu468(double[] x, double rate, double zero) {
+        if (x.length < 2 * ItuBs468.SETTLING_SECONDS * rate) {
+            return Quantity.unknown("The recorded silence is too short for a quasi-peak reading.");
+        }
+        double peak = ItuBs468.atRate(rate).quasiPeak(x);
+        return level(peak * peak, zero, x.length);
     }
 
     private static Noise unknown(String name, String reason) {

@@ -38,23 +38,21 @@ final class SpeedMeasure {
         return new Speed(q, q, q, q, q, q, q, q, q, q, null, List.of(), null, null);
     }
 
-    /** All readings. */
+    /** All readings; those of modulation are unknown if the tone is too short for them. */
     Speed measure() {
-        double rate = signal.rateHz();
-        double[] weighted = settled(Iec60386.weight(modulation, rate));
-        double[] unweighted = settled(Iec60386.unweighted(modulation, rate));
         double floor = weightedFloor();
-        SpeedLines lines = new SpeedLines(modulation, rate);
+        SpeedLines lines = new SpeedLines(modulation, signal.rateHz());
+        Modulation m = modulation(floor);
         return new Speed(
                 Quantity.known(signal.mean(), UNIT, meanUncertainty()),
                 drift(),
-                reading(Iec60386.highestReading(weighted, rate), floor),
-                reading(Iec60386.twoSigma(weighted), floor),
-                reading(rms(weighted), floor),
-                reading(Iec60386.highestReading(unweighted, rate), unweightedFloor()),
-                reading(rms(unweighted), unweightedFloor()),
-                reading(rms(settled(Iec60386.wow(modulation, rate))), floor),
-                reading(rms(settled(Iec60386.flutter(modulation, rate))), unweightedFloor()),
+                m.weightedPeak(),
+                m.weightedTwoSigma(),
+                m.weightedRms(),
+                m.unweightedPeak(),
+                m.unweightedRms(),
+                m.wowRms(),
+                m.flutterRms(),
                 Quantity.known(floor, UNIT, 0.2 * floor),
                 signal.nominalHz(),
                 lines.components(),
@@ -62,10 +60,33 @@ final class SpeedMeasure {
                 lines.spectrum());
     }
 
-    /** What remains after the filters have settled: the same stretch is left out at both ends. */
-    private double[] settled(double[] filtered) {
-        int settle = (int) Math.min(Iec60386.SETTLING_S * signal.rateHz(), filtered.length / 5.0);
-        return Arrays.copyOfRange(filtered, settle, filtered.length - settle / 4);
+    private record Modulation(
+            Quantity weightedPeak,
+            Quantity weightedTwoSigma,
+            Quantity weightedRms,
+            Quantity unweightedPeak,
+            Quantity unweightedRms,
+            Quantity wowRms,
+            Quantity flutterRms) {}
+
+    private Modulation modulation(double floor) {
+        Iec60386 standard = Iec60386.atRate(signal.rateHz());
+        if (!standard.isLongEnough(modulation.length)) {
+            Quantity q = Quantity.unknown("The tone is too short: wow and flutter needs 5 s or more.");
+            return new Modulation(q, q, q, q, q, q, q);
+        }
+        double wide = unweightedFloor();
+        double[] weighted = standard.weight(modulation);
+        double[] settled = standard.settled(weighted);
+        double[] unweighted = standard.unweighted(modulation);
+        return new Modulation(
+                reading(standard.highestReading(weighted), floor),
+                reading(Iec60386.twoSigma(settled), floor),
+                reading(rms(settled), floor),
+                reading(standard.highestReading(unweighted), wide),
+                reading(rms(standard.settled(unweighted)), wide),
+                reading(rms(standard.settled(standard.wow(modulation))), floor),
+                reading(rms(standard.settled(standard.flutter(modulation))), wide));
     }
 
     private static double rms(double[] x) {

@@ -1,0 +1,35 @@
+package offtape.cli.command;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The command itself: names the commands below it. */
+@Command(
+        name = "offtape",
+        description = "A measurement lab for tape machines.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        subcommands = {
+            DemoCommand.class,
+            PrepareCommand.class,
+            MeasureCommand.class,
+            SpeedCommand.class,
+            SimulateCommand.class
+        },
+        synopsisSubcommandLabel = "COMMAND",
+        footer = {
+            "",
+            "Example: offtape demo",
+            "Help on one command: offtape measure --help",
+        })
+final class OfftapeCommand implements Runnable {
+
+    @Spec private CommandSpec spec;
+
+    @Override
+    public void run() {
+        throw new CommandLine.ParameterException(spec.commandLine(), "Name a command.");
+    }
+}

@@ -1,0 +1,89 @@
+package offtape.cli.command;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import offtape.cli.terminal.ExitCodes;
+import offtape.cli.terminal.Terminal;
+import offtape.core.output.OutputFolder;
+import offtape.core.programme.CueSheet;
+import offtape.core.programme.CueSheetJson;
+import offtape.core.programme.ProgrammeFolder;
+import offtape.core.programme.ProgrammePlan;
+import offtape.core.programme.ProgrammeWriter;
+import offtape.core.unit.TapeSpeed;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Writes the test programme. */
+@Command(
+        name = "prepare",
+        description = "Writes the test programme: programme.wav and its cue sheet programme.json.",
+        footer = {
+            "",
+            "Example: offtape prepare --tape-speed 19.05cm/s --out programme",
+            "",
+            "The programme holds loud tones up to 20 kHz. Turn loudspeakers and headphones down or",
+            "off before it is played.",
+        })
+final class PrepareCommand implements Callable<Integer> {
+
+    @Spec private CommandSpec spec;
+
+    @Mixin private CommonOptions common;
+
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "DIR",
+            description = "Folder to write to; made if it does not exist.")
+    private Path out;
+
+    @Option(
+            names = "--tape-speed",
+            paramLabel = "SPEED",
+            converter = TapeSpeedConverter.class,
+            description = "Nominal tape speed, such as 19.05cm/s (the default) or 7.5ips.")
+    private TapeSpeed tapeSpeed = new TapeSpeed(190.5);
+
+    @Option(
+            names = "--sample-rate",
+            paramLabel = "HZ",
+            description = "Sample rate, 44100 to 192000 (default: ${DEFAULT-VALUE}).")
+    private int sampleRate = 48_000;
+
+    @Option(
+            names = "--reference-level",
+            paramLabel = "DBFS",
+            description =
+                    "Level of the reference tone in dB under full scale (default: ${DEFAULT-VALUE}).")
+    private double referenceDbfs = ProgrammePlan.DEFAULT_REFERENCE_DBFS;
+
+    @Option(names = "--short", description = "A programme of about a minute for quick looks.")
+    private boolean brief;
+
+    @Option(names = "--force", description = "Overwrite files that are in the way.")
+    private boolean force;
+
+    @Override
+    public Integer call() {
+        CueSheet sheet;
+        try {
+            sheet = new ProgrammePlan(tapeSpeed, sampleRate, referenceDbfs, brief).sheet();
+        } catch (IllegalArgumentException e) {
+            throw new CommandLine.ParameterException(spec.commandLine(), e.getMessage());
+        }
+        Terminal terminal = common.terminal();
+        try (OutputFolder folder =
+                OutputFolder.open(out, force, ProgrammeFolder.SHEET, ProgrammeFolder.SOUND)) {
+            ProgrammeWriter.write(sheet, folder);
+            folder.commit();
+        }
+        terminal.message(ProgrammeWords.of(sheet, tapeSpeed));
+        terminal.message("Written to " + out + ".");
+        return ExitCodes.DONE;
+    }
+}

@@ -1,0 +1,19 @@
+package offtape.cli.terminal;
+
+/** The exit codes of the command. */
+public final class ExitCodes {
+
+    /** Done. */
+    public static final int DONE = 0;
+
+    /** Wrong usage, or an output that may not be written. */
+    public static final int USAGE = 2;
+
+    /** An input cannot be used. */
+    public static final int UNUSABLE_INPUT = 3;
+
+    /** Internal fault. */
+    public static final int INTERNAL = 70;
+
+    private ExitCodes() {}
+}

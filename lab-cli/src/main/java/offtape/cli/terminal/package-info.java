@@ -1,0 +1,2 @@
+/** Words, progress and exit codes; the only user of the standard streams. */
+package offtape.cli.terminal;

@@ -1,0 +1,172 @@
+package offtape.report.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import offtape.core.programme.Cue;
+import offtape.core.unit.Decibels;
+import offtape.report.locate.Location;
+import offtape.report.result.HealthNote;
+import offtape.report.result.Speed;
+
+/** What the reader of the figures should know about the recording itself. */
+final class HealthCheck {
+
+    private static final double LOUD_DBFS = -6;
+    private static final double QUIET_DBFS = -45;
+    private static final double LARGE_DRIFT_PERCENT = 0.3;
+
+    /** So many samples in a row at one extreme value are taken for clipping. */
+    private static final int CLIPPED_RUN = 4;
+
+    private static final int BLOCK = 1 << 16;
+
+    private final ProgrammeReturn ret;
+    private final List<HealthNote> notes = new ArrayList<>();
+
+    HealthCheck(ProgrammeReturn ret) {
+        this.ret = ret;
+    }
+
+    /** All notes, the most severe first. */
+    List<HealthNote> notes(ReferenceLevels reference, Speed speed) {
+        whole();
+        levels(reference);
+        clipping();
+        polarity();
+        if (speed.drift().isKnown() && speed.drift().value() > LARGE_DRIFT_PERCENT) {
+            add(
+                    "warning",
+                    "drift",
+                    String.format(
+                            Locale.ROOT,
+                            "The speed drifts by %.2f %% over the speed tone: let the machine warm up,"
+                                    + " then record again.",
+                            speed.drift().value()));
+        }
+        if (ret.recording().channels() == 1) {
+            add(
+                    "note",
+                    "mono",
+                    "The recording has one channel only, which is reported as left.");
+        } else if (ret.recording().channels() > 2) {
+            add(
+                    "note",
+                    "more-channels",
+                    "The recording has more than two channels; the first two were measured.");
+        }
+        notes.sort((a, b) -> rank(a.severity()) - rank(b.severity()));
+        return notes;
+    }
+
+    private static int rank(String severity) {
+        return List.of("blocking", "warning", "note").indexOf(severity);
+    }
+
+    private void add(String severity, String code, String message) {
+        notes.add(new HealthNote(severity, code, message));
+    }
+
+    private void whole() {
+        Location location = ret.location();
+        if (!location.startMarkerFound()) {
+            add(
+                    "warning",
+                    "no-start-marker",
+                    "The marker at the start of the programme was not heard, so the delay is less"
+                            + " sure. Start recording before the programme.");
+        }
+        List<Cue> missing =
+                ret.sheet().cues().stream()
+                        .filter(c -> !location.covers(c, ret.sheet().sampleRateHz()))
+                        .toList();
+        if (!missing.isEmpty()) {
+            add(
+                    "warning",
+                    "incomplete",
+                    "The recording does not hold the whole programme; missing from \""
+                            + missing.get(0).id()
+                            + "\": what they would tell is unknown. Record from before the first"
+                            + " marker to after the last.");
+        } else if (!location.endMarkerFound()) {
+            add(
+                    "note",
+                    "no-end-marker",
+                    "The marker at the end of the programme was not heard.");
+        }
+    }
+
+    private void levels(ReferenceLevels reference) {
+        if (reference == null) {
+            add(
+                    "blocking",
+                    "no-reference",
+                    "The recording holds no reference tone, so no level can be stated.");
+            return;
+        }
+        for (int c = 0; c < ret.channels(); c++) {
+            String name = ProgrammeReturn.channelName(c);
+            if (!reference.heard(c)) {
+                add(
+                        "blocking",
+                        "dead-channel",
+                        "The reference tone is not heard on the "
+                                + name
+                                + " channel: check cable, connector and track selector.");
+                continue;
+            }
+            double dbfs = Decibels.ofAmplitude(reference.peaks()[c]);
+            if (dbfs > LOUD_DBFS || dbfs < QUIET_DBFS) {
+                add(
+                        "warning",
+                        dbfs > LOUD_DBFS ? "too-loud" : "too-quiet",
+                        String.format(
+                                Locale.ROOT,
+                                "The reference tone returns at %.1f dBFS on the %s channel; it was sent"
+                                        + " at %.1f dBFS. Set the input gain so that the two agree within"
+                                        + " some decibels.",
+                                dbfs,
+                                name,
+                                ret.sheet().referenceDbfs()));
+            }
+        }
+    }
+
+    private void polarity() {
+        List<Integer> signs = ret.location().signs();
+        if (signs.size() >= 2 && signs.get(0) * signs.get(1) < 0) {
+            add(
+                    "warning",
+                    "opposite-channels",
+                    "One channel comes back inverted against the other: check the wiring of the "
+                            + ProgrammeReturn.channelName(signs.get(0) < 0 ? 0 : 1)
+                            + " channel.");
+        }
+    }
+
+    private void clipping() {
+        long from = Math.round(ret.map().recordingSeconds(0) * ret.recording().sampleRateHz());
+        double end = ret.map().recordingSeconds(ret.sheet().seconds(ret.sheet().frames()));
+        long to = Math.round(end * ret.recording().sampleRateHz());
+        ClippingScan scan = new ClippingScan(ret.channels(), CLIPPED_RUN);
+        for (long n = Math.max(0, from); n < to; n += BLOCK) {
+            scan.add(ret.recording().read(n, (int) Math.min(BLOCK, to - n)), n);
+        }
+        for (int c = 0; c < ret.channels(); c++) {
+            if (scan.runs(c) > 0) {
+                add(
+                        "warning",
+                        "clipping",
+                        String.format(
+                                Locale.ROOT,
+                                "The %s channel is clipped in %d places, first at %.2f s, at %.1f dBFS:"
+                                        + " the converter or a stage before it is overloaded, and"
+                                        + " distortion figures are not the tape's. Lower the input gain.",
+                                ProgrammeReturn.channelName(c),
+                                scan.runs(c),
+                                (double) scan.firstFrame(c) / ret.recording().sampleRateHz(),
+                                Decibels.ofAmplitude(scan.level(c))));
+            }
+        }
+    }
+}
