@@ -1,0 +1,118 @@
+package offtape.report.render;
+
+import java.util.List;
+import java.util.stream.DoubleStream;
+
+/**
+ * One axis of a chart.
+ *
+ * @param title quantity and unit
+ * @param min lowest value, above 0 if logarithmic
+ * @param max highest value, above {@code min}
+ * @param logarithmic whether equal ratios take equal lengths
+ * @param ticks labelled places, all between {@code min} and {@code max}
+ */
+record Axis(String title, double min, double max, boolean logarithmic, List<Tick> ticks) {
+
+    private static final double[] FREQUENCIES = {
+        10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10000, 20000, 40000
+    };
+    private static final double[] ONE_TWO_FIVE = {1, 2, 5};
+    private static final double[] ONE_THREE = {1, 3};
+
+    /** Refuses ranges that cannot be drawn and leaves out ticks beyond them. */
+    Axis {
+        if (!(min < max) || !Double.isFinite(min) || !Double.isFinite(max)) {
+            throw new IllegalArgumentException("an axis runs from a lower to a higher value");
+        }
+        if (logarithmic && min <= 0) {
+            throw new IllegalArgumentException("a logarithmic axis starts above 0");
+        }
+        double low = min - 1e-9 * Math.abs(min);
+        double high = max + 1e-9 * Math.abs(max);
+        ticks = ticks.stream().filter(t -> t.value() >= low && t.value() <= high).toList();
+    }
+
+    /** Audio frequencies on a logarithmic scale with the trade's usual ticks. */
+    static Axis audioFrequency(double minHz, double maxHz) {
+        List<Tick> ticks =
+                DoubleStream.of(FREQUENCIES)
+                        .mapToObj(f -> new Tick(f, f < 1000 ? plain(f) : plain(f / 1000) + "k"))
+                        .toList();
+        return new Axis("Frequency, Hz", minHz, maxHz, true, ticks);
+    }
+
+    /** A linear axis with some five round ticks. */
+    static Axis linear(String title, double min, double max) {
+        double step = niceStep((max - min) / 5);
+        long first = Math.round(Math.ceil(min / step - 1e-9));
+        long last = Math.round(Math.floor(max / step + 1e-9));
+        List<Tick> ticks =
+                java.util.stream.LongStream.rangeClosed(first, last)
+                        .mapToObj(i -> new Tick(i * step, plain(i * step)))
+                        .toList();
+        return new Axis(title, min, max, false, ticks);
+    }
+
+    /** A logarithmic axis with ticks at 1, 2 and 5 of each decade. */
+    static Axis oneTwoFive(String title, double min, double max) {
+        return new Axis(title, min, max, true, decades(min, max, ONE_TWO_FIVE));
+    }
+
+    /** A logarithmic axis with ticks at 1 and 3 of each decade. */
+    static Axis oneThree(String title, double min, double max) {
+        return new Axis(title, min, max, true, decades(min, max, ONE_THREE));
+    }
+
+    /** Where {@code value} lies between {@code min} (0) and {@code max} (1). */
+    double fraction(double value) {
+        return logarithmic
+                ? Math.log(value / min) / Math.log(max / min)
+                : (value - min) / (max - min);
+    }
+
+    /** Whether {@code value} can be placed on the axis. */
+    boolean holds(double value) {
+        return value >= min && value <= max;
+    }
+
+    /** {@code value}, or a value one axis length beyond the nearer end if it lies further out. */
+    double limit(double value) {
+        double low = logarithmic ? min * min / max : 2 * min - max;
+        double high = logarithmic ? max * max / min : 2 * max - min;
+        return Math.max(low, Math.min(high, value));
+    }
+
+    /** The smallest of 1, 2, 5, 10 … times a power of ten that is not below {@code least}. */
+    static double niceStep(double least) {
+        double decade = decade(Math.log10(least));
+        for (double step : ONE_TWO_FIVE) {
+            if (step * decade >= least * (1 - 1e-9)) {
+                return step * decade;
+            }
+        }
+        return 10 * decade;
+    }
+
+    /** The power of ten at or below 10 to the {@code exponent}. */
+    static double decade(double exponent) {
+        return Double.parseDouble("1e" + (int) Math.floor(exponent + 1e-9));
+    }
+
+    private static List<Tick> decades(double min, double max, double[] steps) {
+        int first = (int) Math.floor(Math.log10(min) + 1e-9);
+        int last = (int) Math.ceil(Math.log10(max) - 1e-9);
+        return java.util.stream.IntStream.rangeClosed(first, last)
+                .boxed()
+                .flatMap(
+                        e ->
+                                DoubleStream.of(steps)
+                                        .mapToObj(s -> Double.parseDouble(s + "e" + e))
+                                        .map(v -> new Tick(v, plain(v))))
+                .toList();
+    }
+
+    private static String plain(double value) {
+        return Numbers.significant(value, 6);
+    }
+}

@@ -1,0 +1,134 @@
+package offtape.report.render;
+
+import java.util.Collections;
+import java.util.Map;
+import java.util.TreeMap;
+import offtape.report.result.Distortion;
+import offtape.report.result.HumLine;
+import offtape.report.result.LadderStep;
+import offtape.report.result.Noise;
+import offtape.report.result.Response;
+import offtape.report.result.Results;
+import offtape.report.result.Speed;
+
+/** The curves of a session as CSV files. */
+final class CsvFiles {
+
+    private CsvFiles() {}
+
+    /** File names and contents, in order of name. */
+    static Map<String, String> of(Results results) {
+        Map<String, String> files = new TreeMap<>();
+        files.put("response.csv", response(results));
+        files.put("ladder.csv", ladder(results));
+        files.put("noise.csv", noise(results));
+        files.put("speed.csv", speed(results.speed()));
+        files.put("speed-spectrum.csv", speedSpectrum(results.speed()));
+        return Collections.unmodifiableMap(files);
+    }
+
+    private static String response(Results results) {
+        CsvTable table =
+                new CsvTable(
+                        "channel",
+                        "sweep level (dB re reference)",
+                        "frequency (Hz)",
+                        "magnitude (dB re 1 kHz)",
+                        "uncertainty k=2 (dB)");
+        for (Response r : results.response()) {
+            for (int i = 0; i < r.frequencyHz().length; i++) {
+                table.text(r.channel())
+                        .number(r.levelDb(), 2)
+                        .number(r.frequencyHz()[i], 2)
+                        .number(r.magnitudeDb()[i], 3)
+                        .number(r.uncertaintyDb()[i], 3)
+                        .end();
+            }
+        }
+        return table.toString();
+    }
+
+    private static String ladder(Results results) {
+        CsvTable table =
+                new CsvTable(
+                        "channel",
+                        "frequency (Hz)",
+                        "record level (dB re reference)",
+                        "replay level (dB re reference)",
+                        "K2 (%)",
+                        "K3 (%)",
+                        "all harmonics (%)",
+                        "compression (dB)",
+                        "K3 floor (%)",
+                        "limited by noise");
+        for (Distortion d : results.distortion()) {
+            d.steps().forEach(step -> ladderRow(table, d, step));
+        }
+        return table.toString();
+    }
+
+    private static void ladderRow(CsvTable table, Distortion d, LadderStep s) {
+        table.text(d.channel())
+                .number(d.frequencyHz(), 2)
+                .number(s.recordLevelDb(), 2)
+                .number(s.replayLevelDb(), 3)
+                .number(s.k2Percent(), 5)
+                .number(s.k3Percent(), 5)
+                .number(s.thdPercent(), 5)
+                .number(s.compressionDb(), 3)
+                .number(s.k3FloorPercent(), 5)
+                .text(s.limitedByNoise() ? "yes" : "no")
+                .end();
+    }
+
+    private static String noise(Results results) {
+        CsvTable table =
+                new CsvTable("channel", "kind", "frequency (Hz)", "level (dB re reference)");
+        for (Noise n : results.noise()) {
+            for (int i = 0; n.spectrum() != null && i < n.spectrum().frequencyHz().length; i++) {
+                table.text(n.channel())
+                        .text("third-octave band")
+                        .number(n.spectrum().frequencyHz()[i], 2)
+                        .number(n.spectrum().levelDb()[i], 2)
+                        .end();
+            }
+            for (HumLine hum : n.hum()) {
+                table.text(n.channel())
+                        .text("mains line")
+                        .number(hum.frequencyHz(), 2)
+                        .number(hum.levelDb(), 2)
+                        .end();
+            }
+        }
+        return table.toString();
+    }
+
+    private static String speed(Speed speed) {
+        CsvTable table =
+                new CsvTable(
+                        "time (s)",
+                        "lowest deviation from mean (%)",
+                        "highest deviation from mean (%)");
+        if (speed != null && speed.trace() != null) {
+            for (int i = 0; i < speed.trace().seconds().length; i++) {
+                table.number(speed.trace().seconds()[i], 3)
+                        .number(speed.trace().lowestPercent()[i], 5)
+                        .number(speed.trace().highestPercent()[i], 5)
+                        .end();
+            }
+        }
+        return table.toString();
+    }
+
+    private static String speedSpectrum(Speed speed) {
+        CsvTable table = new CsvTable("rate (Hz)", "peak deviation (%)");
+        if (speed != null && speed.spectrum() != null) {
+            for (int i = 0; i < speed.spectrum().frequencyHz().length; i++) {
+                table.number(speed.spectrum().frequencyHz()[i], 4)
+                        .number(speed.spectrum().peakPercent()[i], 6)
+                        .end();
+            }
+        }
+        return table.toString();
+    }
+}

@@ -1,0 +1,176 @@
+package offtape.report.render;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.DoubleStream;
+import offtape.report.result.Distortion;
+import offtape.report.result.LadderStep;
+import offtape.report.result.Results;
+
+/** The ladders drawn over record level. */
+final class DistortionCharts {
+
+    private static final int LOWER_HEIGHT = 280;
+
+    private DistortionCharts() {}
+
+    /** The ladders on which K3 is told. */
+    static List<Distortion> toneLadders(Results results) {
+        return Find.CHANNELS.stream().flatMap(c -> Find.toneLadder(results, c).stream()).toList();
+    }
+
+    /** The ladders of treble tones. */
+    static List<Distortion> trebleLadders(Results results) {
+        return Find.CHANNELS.stream().flatMap(c -> Find.trebleLadder(results, c).stream()).toList();
+    }
+
+    /** Whether a ladder has a tone that was found. */
+    static boolean hasSteps(Distortion ladder) {
+        return ladder.steps().stream().anyMatch(s -> s.replayLevelDb() != null);
+    }
+
+    /** K3 over record level. */
+    static Chart k3(Results results, String caption) {
+        List<Distortion> ladders = toneLadders(results);
+        return Chart.of(
+                        "k3-chart",
+                        "Third harmonic (K3) against record level",
+                        caption,
+                        recordAxis(ladders),
+                        k3Axis(ladders),
+                        ladders.stream().map(d -> k3Series(d, channel(d), false)).toList())
+                .withRules(k3Rules())
+                .withBands(bands(results));
+    }
+
+    /** The lines at which K3 is judged. */
+    static List<Chart.Rule> k3Rules() {
+        return List.of(new Chart.Rule(3, "3 %"), new Chart.Rule(1, "1 %"));
+    }
+
+    /** K3 of one ladder where it stands clear of the noise. */
+    static Series k3Series(Distortion ladder, String label, boolean second) {
+        return series(
+                ladder,
+                label,
+                second,
+                s -> s.k3Percent() != null && s.k3Percent() > 0 && !s.limitedByNoise(),
+                LadderStep::k3Percent);
+    }
+
+    /** A logarithmic axis that holds 1 % and 3 % and every reading above a hundredth percent. */
+    static Axis k3Axis(List<Distortion> ladders) {
+        double[] readings =
+                ladders.stream()
+                        .flatMap(d -> d.steps().stream())
+                        .filter(s -> s.k3Percent() != null && s.k3Percent() > 0)
+                        .filter(s -> !s.limitedByNoise())
+                        .mapToDouble(LadderStep::k3Percent)
+                        .toArray();
+        double low = DoubleStream.of(readings).min().orElse(0.1);
+        double high = DoubleStream.of(readings).max().orElse(10);
+        return Axis.oneThree(
+                "K3, %",
+                Math.max(0.003, Math.min(0.3, low / 1.5)), Math.min(100, Math.max(10, high * 1.3)));
+    }
+
+    /** Compression over record level. */
+    static Chart compression(Results results, String caption) {
+        List<Distortion> ladders = toneLadders(results);
+        double high =
+                ladders.stream()
+                        .flatMap(d -> d.steps().stream())
+                        .filter(s -> s.compressionDb() != null)
+                        .mapToDouble(LadderStep::compressionDb)
+                        .max()
+                        .orElse(0);
+        return Chart.of(
+                        "compression-chart",
+                        "Compression against record level",
+                        caption,
+                        recordAxis(ladders),
+                        Axis.linear("Compression, dB", -1, Math.max(4, Math.ceil(high))),
+                        ladders.stream()
+                                .map(
+                                        d ->
+                                                series(
+                                                        d,
+                                                        channel(d),
+                                                        false,
+                                                        s -> s.compressionDb() != null,
+                                                        LadderStep::compressionDb))
+                                .toList())
+                .withHeight(LOWER_HEIGHT)
+                .withRules(List.of(new Chart.Rule(1, "1 dB")))
+                .withBands(bands(results));
+    }
+
+    /** What comes back of treble tones over what was recorded. */
+    static Chart saturation(List<Distortion> treble, String caption) {
+        double[] replay =
+                treble.stream()
+                        .flatMap(d -> d.steps().stream())
+                        .filter(s -> s.replayLevelDb() != null)
+                        .mapToDouble(LadderStep::replayLevelDb)
+                        .toArray();
+        double low = DoubleStream.of(replay).min().orElse(-20);
+        double high = DoubleStream.of(replay).max().orElse(0);
+        return Chart.of(
+                        "saturation-chart",
+                        "Replay level of treble tones against record level",
+                        caption,
+                        recordAxis(treble),
+                        Axis.linear(
+                                "Replay level, dB re reference",
+                                5 * Math.floor((low - 1) / 5),
+                                5 * Math.ceil((high + 1) / 5)),
+                        treble.stream()
+                                .map(
+                                        d ->
+                                                series(
+                                                        d,
+                                                        channel(d),
+                                                        false,
+                                                        s -> s.replayLevelDb() != null,
+                                                        LadderStep::replayLevelDb))
+                                .toList())
+                .withHeight(LOWER_HEIGHT);
+    }
+
+    /** From the lowest to the highest record level of the ladders. */
+    static Axis recordAxis(List<Distortion> ladders) {
+        double[] levels =
+                ladders.stream()
+                        .flatMap(d -> d.steps().stream())
+                        .mapToDouble(LadderStep::recordLevelDb)
+                        .toArray();
+        double low = DoubleStream.of(levels).min().orElse(-20);
+        double high = DoubleStream.of(levels).max().orElse(12);
+        return Axis.linear("Record level, dB re reference", low, high > low ? high : low + 1);
+    }
+
+    private static List<Chart.Band> bands(Results results) {
+        return UsefulRange.shared(results)
+                .map(r -> List.of(new Chart.Band(r.fromDb(), r.toDb(), "useful range")))
+                .orElse(List.of());
+    }
+
+    private static String channel(Distortion ladder) {
+        return Words.sentence(ladder.channel());
+    }
+
+    private static Series series(
+            Distortion ladder,
+            String label,
+            boolean second,
+            Predicate<LadderStep> kept,
+            Function<LadderStep, Double> y) {
+        List<LadderStep> steps = ladder.steps().stream().filter(kept).toList();
+        return new Series(
+                label,
+                Look.of(ladder.channel(), second),
+                steps.stream().mapToDouble(LadderStep::recordLevelDb).toArray(),
+                steps.stream().mapToDouble(y::apply).toArray());
+    }
+}

@@ -1,0 +1,164 @@
+package offtape.report.render;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import offtape.core.unit.Quantity;
+import offtape.report.result.Distortion;
+import offtape.report.result.LadderStep;
+import offtape.report.result.Results;
+
+/** How loud it can be recorded, and what happens on the way. */
+final class DistortionSection {
+
+    private DistortionSection() {}
+
+    /** The section. */
+    static Section of(Results results) {
+        Markup body =
+                Section.paragraph(
+                        "How loud can it be recorded? Tape adds a third harmonic (K3) long before"
+                                + " it stops getting louder; later it compresses, which means that"
+                                + " what comes back grows less than what goes in.");
+        List<Distortion> tone = DistortionCharts.toneLadders(results);
+        if (tone.stream().noneMatch(DistortionCharts::hasSteps)) {
+            body.add(Section.paragraph("No ladder of tones was found in this recording."));
+        } else {
+            String caption = caption(results, tone);
+            body.add(
+                    Section.figure(
+                            caption,
+                            List.of(
+                                    DistortionCharts.k3(results, caption),
+                                    DistortionCharts.compression(results, caption))));
+        }
+        List<Distortion> treble = DistortionCharts.trebleLadders(results);
+        if (treble.stream().anyMatch(DistortionCharts::hasSteps)) {
+            String caption = trebleCaption(treble);
+            body.add(
+                    Section.figure(caption, List.of(DistortionCharts.saturation(treble, caption))));
+        }
+        body.add(levels(results).open());
+        results.distortion().forEach(d -> body.add(steps(d).folded()));
+        return new Section("distortion", "Distortion and level", body);
+    }
+
+    private static String caption(Results results, List<Distortion> tone) {
+        List<String> sentences = new ArrayList<>();
+        List<String> reached =
+                tone.stream()
+                        .filter(d -> Find.figure(d.levelAtK3ThreePercent()).isKnown())
+                        .map(
+                                d ->
+                                        "at "
+                                                + Numbers.level(d.levelAtK3ThreePercent().value())
+                                                + " on the "
+                                                + d.channel()
+                                                + " channel")
+                        .toList();
+        sentences.add(
+                reached.isEmpty()
+                        ? "Where K3 reaches 3 % could not be told."
+                        : "K3 reaches 3 % " + Words.list(reached) + ".");
+        Optional<UsefulRange> range = UsefulRange.shared(results);
+        sentences.add(
+                range.map(
+                                r ->
+                                        "The shaded useful range, from K3 = 1 % to 1 dB of"
+                                                + " compression on both channels, goes from "
+                                                + r.words()
+                                                + ".")
+                        .orElse(
+                                "No useful range is shaded: where K3 reaches 1 % and where"
+                                        + " compression reaches 1 dB are not both known, or leave"
+                                        + " nothing between them that the channels share."));
+        return String.join(" ", sentences);
+    }
+
+    private static String trebleCaption(List<Distortion> treble) {
+        List<String> highest =
+                treble.stream()
+                        .filter(d -> Find.figure(d.saturationOutputLevel()).isKnown())
+                        .map(
+                                d ->
+                                        Numbers.level(d.saturationOutputLevel().value())
+                                                + " on the "
+                                                + d.channel()
+                                                + " channel")
+                        .toList();
+        String frequency = Numbers.frequency(treble.get(0).frequencyHz());
+        return highest.isEmpty()
+                ? "What comes back of a " + frequency + " tone; its highest level is not known."
+                : "However hard it is driven, a tone of "
+                        + frequency
+                        + " comes back no louder than "
+                        + Words.list(highest)
+                        + ".";
+    }
+
+    private static DataTable levels(Results results) {
+        List<List<String>> rows =
+                results.distortion().stream()
+                        .map(
+                                d ->
+                                        Stream.concat(
+                                                        Stream.of(who(d)),
+                                                        Stream.of(
+                                                                        d.levelAtK3OnePercent(),
+                                                                        d.levelAtK3ThreePercent(),
+                                                                        d.levelAtCompressionOneDb(),
+                                                                        d.maximumOutputLevel(),
+                                                                        d.saturationOutputLevel())
+                                                                .map(DistortionSection::cell))
+                                                .toList())
+                        .toList();
+        return new DataTable(
+                "Levels, dB re reference",
+                List.of(
+                        "Channel, tone",
+                        "Record level at 1 % K3",
+                        "Record level at 3 % K3",
+                        "Record level at 1 dB compression",
+                        "Maximum output level",
+                        "Saturation output level"),
+                rows);
+    }
+
+    private static String cell(Quantity figure) {
+        return Numbers.full(Find.figure(figure), true);
+    }
+
+    private static String who(Distortion d) {
+        return Words.sentence(d.channel()) + ", " + Numbers.frequency(d.frequencyHz());
+    }
+
+    private static DataTable steps(Distortion d) {
+        return new DataTable(
+                "tones of " + Numbers.frequency(d.frequencyHz()) + ", " + d.channel() + " channel",
+                List.of(
+                        "Record level, dB",
+                        "Replay level, dB",
+                        "K2, %",
+                        "K3, %",
+                        "All harmonics, %",
+                        "Compression, dB",
+                        "K3 floor, %"),
+                d.steps().stream().map(DistortionSection::step).toList());
+    }
+
+    private static List<String> step(LadderStep s) {
+        return List.of(
+                Numbers.signed(s.recordLevelDb(), 1),
+                s.replayLevelDb() == null ? "–" : Numbers.signed(s.replayLevelDb(), 2),
+                percent(s.k2Percent()),
+                percent(s.k3Percent()) + (s.limitedByNoise() ? " (near the noise)" : ""),
+                percent(s.thdPercent()),
+                s.compressionDb() == null ? "–" : Numbers.decimal(s.compressionDb(), 2),
+                percent(s.k3FloorPercent()));
+    }
+
+    private static String percent(Double value) {
+        return value == null ? "–" : Numbers.decimal(value, value < 0.1 ? 3 : 2);
+    }
+}

@@ -1,0 +1,117 @@
+package offtape.report.render;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import offtape.core.unit.Quantity;
+import offtape.report.result.Channels;
+import offtape.report.result.Distortion;
+import offtape.report.result.Noise;
+import offtape.report.result.Response;
+import offtape.report.result.Results;
+
+/**
+ * One of the handful of figures that open a report.
+ *
+ * @param name the trade's name for it
+ * @param plain what it means to somebody who does not know the name
+ * @param signed whether a plus sign says something
+ * @param figures left and right, or one for the whole machine
+ */
+record Headline(String name, String plain, boolean signed, List<Quantity> figures) {
+
+    private static final String NO_SWEEP = "No sweep of this channel was measured.";
+    private static final String NO_LADDER = "No ladder of tones of this channel was measured.";
+    private static final String NO_SILENCE = "No silence of this channel was measured.";
+
+    /** The headline figures of a session, always the same ones in the same order. */
+    static List<Headline> of(Results results) {
+        Channels channels = Find.channels(results);
+        return List.of(
+                perChannel(
+                        "Lower edge of the response, −3 dB",
+                        "The deepest tone that still comes back at nearly full strength",
+                        false,
+                        c -> edge(results, c, Response::lowerEdge)),
+                perChannel(
+                        "Upper edge of the response, −3 dB",
+                        "The highest tone that still comes back at nearly full strength",
+                        false,
+                        c -> edge(results, c, Response::upperEdge)),
+                whole(
+                        "Speed deviation",
+                        "How far the tape runs too fast (+) or too slow (−) on average",
+                        true,
+                        results.speed() == null ? null : results.speed().deviation()),
+                whole(
+                        "Wow and flutter, weighted peak",
+                        "How much the pitch wavers, weighed by what an ear notices",
+                        false,
+                        results.speed() == null ? null : results.speed().weightedPeak()),
+                perChannel(
+                        "Record level at 3 % K3",
+                        "How loud it can be recorded before a tone is plainly distorted",
+                        true,
+                        c -> ladder(results, c, Distortion::levelAtK3ThreePercent)),
+                perChannel(
+                        "Maximum output level, 3 % K3",
+                        "How loud that comes back",
+                        true,
+                        c -> ladder(results, c, Distortion::maximumOutputLevel)),
+                perChannel(
+                        "Noise, A-weighted",
+                        "How far the hiss of silent tape lies below the reference tone",
+                        true,
+                        c -> noise(results, c)),
+                whole(
+                        "Balance, right against left",
+                        "How much louder (+) or softer (−) the right channel comes back",
+                        true,
+                        channels.balance()),
+                new Headline(
+                        "Crosstalk at 1 kHz",
+                        "How loud each channel hears what is only on the other",
+                        true,
+                        List.of(
+                                Find.figure(channels.crosstalkRightToLeft()),
+                                Find.figure(channels.crosstalkLeftToRight()))),
+                whole(
+                        "Interchannel delay",
+                        "How much later (+) or earlier (−) the right channel comes back",
+                        true,
+                        channels.interchannelDelay()));
+    }
+
+    /** Whether there is one figure a channel. */
+    boolean isPerChannel() {
+        return figures.size() > 1;
+    }
+
+    private static Headline whole(String name, String plain, boolean signed, Quantity figure) {
+        return new Headline(name, plain, signed, List.of(Find.figure(figure)));
+    }
+
+    private static Headline perChannel(
+            String name, String plain, boolean signed, Function<String, Quantity> figure) {
+        return new Headline(
+                name, plain, signed, Find.CHANNELS.stream().map(figure).map(Find::figure).toList());
+    }
+
+    private static Quantity edge(
+            Results results, String channel, Function<Response, Quantity> edge) {
+        return orUnknown(Find.quietResponse(results, channel).map(edge), NO_SWEEP);
+    }
+
+    private static Quantity ladder(
+            Results results, String channel, Function<Distortion, Quantity> figure) {
+        return orUnknown(Find.toneLadder(results, channel).map(figure), NO_LADDER);
+    }
+
+    private static Quantity noise(Results results, String channel) {
+        return orUnknown(Find.noise(results, channel).map(Noise::aWeighted), NO_SILENCE);
+    }
+
+    private static Quantity orUnknown(Optional<Quantity> figure, String reason) {
+        return figure.orElseGet(() -> Quantity.unknown(reason));
+    }
+}

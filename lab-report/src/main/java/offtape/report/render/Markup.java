@@ -1,0 +1,98 @@
+package offtape.report.render;
+
+/**
+ * HTML and SVG text under construction. Text and attribute values are always escaped, elements are
+ * written so that the result is well-formed XML too; only {@link #style} takes text as it is.
+ */
+final class Markup {
+
+    private final StringBuilder out = new StringBuilder();
+
+    /** Starts an element; {@code attributes} are names and values in turn. */
+    Markup open(String tag, String... attributes) {
+        startTag(tag, attributes);
+        out.append('>');
+        return this;
+    }
+
+    /** Ends an element. */
+    Markup close(String tag) {
+        out.append("</").append(tag).append('>');
+        return this;
+    }
+
+    /** An element without content, such as {@code meta} or {@code path}. */
+    Markup empty(String tag, String... attributes) {
+        startTag(tag, attributes);
+        out.append("/>");
+        return this;
+    }
+
+    /** Plain text. */
+    Markup text(String text) {
+        escape(text);
+        return this;
+    }
+
+    /** An element that holds plain text. */
+    Markup element(String tag, String text, String... attributes) {
+        return open(tag, attributes).text(text).close(tag);
+    }
+
+    /** Everything in {@code other}. */
+    Markup add(Markup other) {
+        out.append(other.out);
+        return this;
+    }
+
+    /** A line feed, to keep the source of a page readable. */
+    Markup line() {
+        out.append('\n');
+        return this;
+    }
+
+    /** A style sheet of the program's own; never anything a user wrote. */
+    Markup style(String css) {
+        out.append("<style>\n").append(css).append("</style>");
+        return this;
+    }
+
+    @Override
+    public String toString() {
+        return out.toString();
+    }
+
+    private void startTag(String tag, String... attributes) {
+        out.append('<').append(tag);
+        for (int i = 0; i < attributes.length; i += 2) {
+            out.append(' ').append(attributes[i]).append("=\"");
+            escape(attributes[i + 1]);
+            out.append('"');
+        }
+    }
+
+    private void escape(String text) {
+        text.codePoints().forEach(this::escape);
+    }
+
+    private void escape(int codePoint) {
+        switch (codePoint) {
+            case '&' -> out.append("&amp;");
+            case '<' -> out.append("&lt;");
+            case '>' -> out.append("&gt;");
+            case '"' -> out.append("&quot;");
+            case '\'' -> out.append("&#39;");
+            default -> out.appendCodePoint(isXml(codePoint) ? codePoint : 0xFFFD);
+        }
+    }
+
+    /** The characters that XML 1.0 (fifth edition, production 2) allows. */
+    private static boolean isXml(int c) {
+        return c == '\t'
+                || c == '\n'
+                || c == '\r'
+                || c >= 0x20 && c <= 0xD7FF
+                || c >= 0xE000 && c <= 0xFFFD
+                || c >= 0x10000;
+    }
+}

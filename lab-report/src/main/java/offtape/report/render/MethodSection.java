@@ -1,0 +1,43 @@
+package offtape.report.render;
+
+import java.util.List;
+
+/** How the figures were found, and by which standards. */
+final class MethodSection {
+
+    private static final List<String> METHODS =
+            List.of(
+                    "Response: an exponential sweep is followed in time as it comes back, so that"
+                            + " unsteady speed does not disturb it; 0 dB is the level at 1 kHz.",
+                    "Speed: a steady tone is demodulated in frequency. Wow and flutter is the"
+                            + " deviation weighted by rate and read as a quasi-peak.",
+                    "Distortion: a ladder of steady tones. K3 is the third harmonic against the"
+                            + " tone itself, with the noise beside it taken out; readings near the"
+                            + " noise are not drawn.",
+                    "Noise: recorded silence, in the bands and weightings named in the table.",
+                    "Channels: delay from the phase between the channels over the whole band;"
+                            + " crosstalk from tones on one channel at a time.",
+                    "Levels are in dB against the reference tone as it came back on the same"
+                            + " channel. What follows ± is the expanded uncertainty: about 95 % of"
+                            + " repeated measurements would fall within it (coverage factor 2).");
+
+    private static final List<String> SOURCES =
+            List.of(
+                    "IEC 60386, wow and flutter: weighting and quasi-peak reading",
+                    "AES6-2008, wow and flutter: two-sigma statistic",
+                    "IEC 61672-1, frequency weighting A",
+                    "ITU-R BS.468-4, noise weighting and quasi-peak reading",
+                    "A. Farina, exponential sweeps, 108th AES Convention, 2000",
+                    "JCGM 100, expression of uncertainty in measurement");
+
+    private MethodSection() {}
+
+    /** The section. */
+    static Section of() {
+        Markup body = new Markup();
+        METHODS.forEach(method -> body.add(Section.paragraph(method)));
+        body.element("h3", "Sources").open("ul").line();
+        SOURCES.forEach(source -> body.element("li", source).line());
+        return new Section("method", "How it was found", body.close("ul").line());
+    }
+}

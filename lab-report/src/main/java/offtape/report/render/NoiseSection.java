@@ -1,0 +1,173 @@
+package offtape.report.render;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import offtape.report.result.HumLine;
+import offtape.report.result.Noise;
+import offtape.report.result.Results;
+
+/** What is heard when nothing was recorded. */
+final class NoiseSection {
+
+    private static final int LABELLED = 4;
+
+    private NoiseSection() {}
+
+    /** The section. */
+    static Section of(Results results) {
+        Markup body =
+                Section.paragraph(
+                        "What is heard when nothing plays? Hiss belongs to tape; single lines at"
+                                + " multiples of the mains frequency are hum from the machine or"
+                                + " its wiring.");
+        List<Noise> drawn = results.noise().stream().filter(NoiseSection::hasSpectrum).toList();
+        if (drawn.isEmpty()) {
+            body.add(Section.paragraph("No spectrum of silence was found in this recording."));
+        } else {
+            String caption = caption(drawn);
+            body.add(Section.figure(caption, List.of(chart(drawn, caption))));
+        }
+        body.add(levels(results).open());
+        body.add(hum(results).folded());
+        drawn.forEach(n -> body.add(spectrum(n).folded()));
+        return new Section("noise", "Noise and hum", body);
+    }
+
+    private static boolean hasSpectrum(Noise noise) {
+        return noise.spectrum() != null
+                && Arrays.stream(noise.spectrum().frequencyHz()).anyMatch(f -> f > 0);
+    }
+
+    private static Chart chart(List<Noise> drawn, String caption) {
+        double[] levels =
+                drawn.stream()
+                        .flatMapToDouble(
+                                n ->
+                                        DoubleStream.concat(
+                                                Arrays.stream(n.spectrum().levelDb()),
+                                                n.hum().stream().mapToDouble(HumLine::levelDb)))
+                        .filter(Double::isFinite)
+                        .toArray();
+        double low = DoubleStream.of(levels).min().orElse(-100);
+        double high = DoubleStream.of(levels).max().orElse(-40);
+        return Chart.of(
+                        "noise-chart",
+                        "Noise of recorded silence in third-octave bands",
+                        caption,
+                        Axis.audioFrequency(20, 20_000),
+                        Axis.linear(
+                                "Level in the band, dB re reference",
+                                10 * Math.floor((low - 3) / 10),
+                                10 * Math.ceil((high + 6) / 10)),
+                        drawn.stream()
+                                .map(
+                                        n ->
+                                                new Series(
+                                                        Words.sentence(n.channel()),
+                                                        Look.of(n.channel(), false),
+                                                        n.spectrum().frequencyHz(),
+                                                        n.spectrum().levelDb()))
+                                .toList())
+                .withMarks(
+                        drawn.stream()
+                                .flatMap(n -> strongest(n).stream().map(h -> mark(n, h)))
+                                .toList());
+    }
+
+    private static Chart.Mark mark(Noise noise, HumLine hum) {
+        return new Chart.Mark(
+                hum.frequencyHz(),
+                hum.levelDb(),
+                Words.sentence(noise.channel()).charAt(0)
+                        + " "
+                        + Numbers.frequency(hum.frequencyHz()),
+                Look.of(noise.channel(), false),
+                true);
+    }
+
+    private static List<HumLine> strongest(Noise noise) {
+        return noise.hum().stream()
+                .sorted(Comparator.comparingDouble(HumLine::levelDb).reversed())
+                .limit(LABELLED)
+                .toList();
+    }
+
+    private static String caption(List<Noise> drawn) {
+        List<String> sentences = new ArrayList<>();
+        for (Noise noise : drawn) {
+            List<HumLine> lines = strongest(noise);
+            sentences.add(
+                    lines.isEmpty()
+                            ? "No hum stands out of the hiss on the "
+                                    + noise.channel()
+                                    + " channel."
+                            : "On the "
+                                    + noise.channel()
+                                    + " channel the strongest hum is "
+                                    + Numbers.level(lines.get(0).levelDb())
+                                    + " at "
+                                    + Numbers.frequency(lines.get(0).frequencyHz())
+                                    + ".");
+        }
+        return String.join(" ", sentences);
+    }
+
+    private static DataTable levels(Results results) {
+        List<List<String>> rows =
+                results.noise().stream()
+                        .map(
+                                n ->
+                                        List.of(
+                                                Words.sentence(n.channel()),
+                                                Numbers.full(Find.figure(n.unweighted()), true),
+                                                Numbers.full(Find.figure(n.aWeighted()), true),
+                                                Numbers.full(Find.figure(n.itu468()), true),
+                                                Numbers.full(Find.figure(n.dynamicRange()), false)))
+                        .toList();
+        return new DataTable(
+                "Noise of recorded silence, re reference",
+                List.of(
+                        "Channel",
+                        "22.4 Hz to 22.4 kHz, rms",
+                        "A-weighted, rms",
+                        "ITU-R BS.468, quasi-peak",
+                        "Dynamic range"),
+                rows);
+    }
+
+    private static DataTable hum(Results results) {
+        return new DataTable(
+                "mains lines",
+                List.of("Channel", "Frequency", "Level, dB re reference"),
+                results.noise().stream()
+                        .flatMap(
+                                n ->
+                                        n.hum().stream()
+                                                .map(
+                                                        h ->
+                                                                List.of(
+                                                                        Words.sentence(n.channel()),
+                                                                        Numbers.frequency(
+                                                                                h.frequencyHz()),
+                                                                        Numbers.signed(
+                                                                                h.levelDb(), 1))))
+                        .toList());
+    }
+
+    private static DataTable spectrum(Noise noise) {
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < noise.spectrum().frequencyHz().length; i++) {
+            rows.add(
+                    List.of(
+                            Numbers.frequency(noise.spectrum().frequencyHz()[i]),
+                            Numbers.signed(noise.spectrum().levelDb()[i], 1)));
+        }
+        return new DataTable(
+                "noise in third-octave bands, " + noise.channel() + " channel",
+                List.of("Middle of the band", "Level, dB re reference"),
+                rows);
+    }
+}

@@ -1,0 +1,115 @@
+package offtape.report.render;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import offtape.core.unit.Quantity;
+
+/**
+ * Numbers as a reader sees them: a proper minus sign, no more digits than the uncertainty carries
+ * (two digits of an uncertainty that starts with 1 or 2, one of any other), kilohertz from 1000 Hz.
+ */
+final class Numbers {
+
+    private static final String MINUS = "\u2212";
+    private static final int MOST_DECIMALS = 4;
+
+    private Numbers() {}
+
+    /** {@code value} with so many decimals; zero never carries a sign. */
+    static String decimal(double value, int decimals) {
+        return plain(new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP));
+    }
+
+    /** As {@link #decimal}, with a plus sign before positive values. */
+    static String signed(double value, int decimals) {
+        return plus(new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP));
+    }
+
+    /** {@code value} with so many significant digits, without trailing zeros. */
+    static String significant(double value, int digits) {
+        BigDecimal rounded =
+                new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_UP));
+        return plain(rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros());
+    }
+
+    /** A frequency in three significant digits: {@code 38.2 Hz}, {@code 15.9 kHz}. */
+    static String frequency(double hz) {
+        return Math.abs(hz) < 1000
+                ? significant(hz, 3) + " Hz"
+                : significant(hz / 1000, 3) + " kHz";
+    }
+
+    /** A level in words: {@code +6.4 dB}. */
+    static String level(double levelDb) {
+        return signed(levelDb, 1) + " dB";
+    }
+
+    /** A known figure without its uncertainty, in the digits that the uncertainty allows. */
+    static String value(Quantity figure, boolean signed) {
+        Scaled scaled = Scaled.of(figure);
+        BigDecimal value =
+                new BigDecimal(scaled.value).setScale(scaled.scale, RoundingMode.HALF_UP);
+        return (signed ? plus(value) : plain(value)) + " " + scaled.unit;
+    }
+
+    /** The uncertainty of a known figure: {@code ± 0.3 dB}. */
+    static String uncertainty(Quantity figure) {
+        Scaled scaled = Scaled.of(figure);
+        BigDecimal half =
+                new BigDecimal(scaled.uncertainty).setScale(scaled.scale, RoundingMode.HALF_UP);
+        String shown =
+                half.signum() == 0
+                        ? "< " + plain(BigDecimal.ONE.movePointLeft(scaled.scale))
+                        : plain(half);
+        return "± " + shown + " " + scaled.unit;
+    }
+
+    /** A known figure with its uncertainty, or the reason why it is unknown. */
+    static String full(Quantity figure, boolean signed) {
+        return figure.isKnown()
+                ? value(figure, signed) + " " + uncertainty(figure)
+                : "unknown: " + figure.reason();
+    }
+
+    private static String plain(BigDecimal value) {
+        return value.toPlainString().replace("-", MINUS);
+    }
+
+    private static String plus(BigDecimal value) {
+        return value.signum() > 0 ? "+" + plain(value) : plain(value);
+    }
+
+    /** A figure in the unit it is shown in, and the decimal place where it ends. */
+    private record Scaled(double value, double uncertainty, String unit, int scale) {
+
+        static Scaled of(Quantity figure) {
+            boolean kilo = "Hz".equals(figure.unit()) && Math.abs(figure.value()) >= 1000;
+            double factor = kilo ? 1e-3 : 1;
+            double uncertainty = figure.uncertainty() * factor;
+            return new Scaled(
+                    figure.value() * factor,
+                    uncertainty,
+                    kilo ? "kHz" : figure.unit(),
+                    lastPlace(uncertainty));
+        }
+
+        private static int lastPlace(double uncertainty) {
+            if (uncertainty == 0) {
+                return MOST_DECIMALS;
+            }
+            BigDecimal two = round(uncertainty, 2);
+            boolean small = two.unscaledValue().toString().charAt(0) < '3';
+            int scale = small ? 1 - exponent(two) : -exponent(round(uncertainty, 1));
+            return Math.min(scale, MOST_DECIMALS);
+        }
+
+        private static int exponent(BigDecimal value) {
+            return value.precision() - value.scale() - 1;
+        }
+
+        private static BigDecimal round(double value, int digits) {
+            return new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_UP));
+        }
+    }
+}

@@ -1,0 +1,60 @@
+package offtape.report.render;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import offtape.report.result.Results;
+
+/**
+ * Turns results into what people read: a page that is complete in itself, and CSV tables. Same
+ * results, same text, on any machine. Results need not be complete; what they lack is said.
+ */
+public final class ReportWriter {
+
+    private ReportWriter() {}
+
+    /** The report of one session as an HTML page. */
+    public static String html(Results results) {
+        Markup opening =
+                new Markup()
+                        .add(Opening.of(results))
+                        .add(Opening.warnings(results))
+                        .add(HeadlineTable.of(results))
+                        .line()
+                        .element(
+                                "p",
+                                "Levels are against the reference tone as it came back on the same"
+                                        + " channel; ± is the expanded uncertainty (about 95 %).",
+                                "class",
+                                "legend")
+                        .line();
+        List<Section> sections = new ArrayList<>();
+        if (VerdictSection.hasContent(results)) {
+            sections.add(VerdictSection.of(results));
+        }
+        sections.add(ResponseSection.of(results));
+        sections.add(SpeedSection.of(results));
+        sections.add(DistortionSection.of(results));
+        sections.add(NoiseSection.of(results));
+        sections.add(ChannelsSection.of(results));
+        sections.add(DropoutsSection.of(results));
+        sections.add(NotesSection.of(results));
+        sections.add(MethodSection.of());
+        String title = Words.machine(results.session()) + " – Offtape report";
+        return Page.of(title, opening, sections, List.of(results.session()));
+    }
+
+    /** Two sessions side by side as an HTML page, for example before and after a service. */
+    public static String html(Results before, Results after) {
+        return PairPage.of(before, after);
+    }
+
+    /**
+     * The measured curves as tables: file names and the text of each file (RFC 4180, UTF-8, units
+     * in the heads). {@code response.csv}, {@code ladder.csv}, {@code noise.csv}, {@code speed.csv}
+     * and {@code speed-spectrum.csv} are always there, with heads only if nothing was measured.
+     */
+    public static Map<String, String> csv(Results results) {
+        return CsvFiles.of(results);
+    }
+}

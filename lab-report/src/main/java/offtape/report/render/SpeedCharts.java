@@ -1,0 +1,173 @@
+package offtape.report.render;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import offtape.report.result.Speed;
+import offtape.report.result.SpeedComponent;
+import offtape.report.result.SpeedSpectrum;
+import offtape.report.result.SpeedTrace;
+
+/** The speed deviation drawn over time and over rate. */
+final class SpeedCharts {
+
+    /** How many components are named on the chart and in its caption. */
+    static final int LABELLED = 5;
+
+    private static final int TRACE_HEIGHT = 300;
+    private static final int MOST_STRETCHES = 400;
+    private static final int TABLE_ROWS = 30;
+
+    private SpeedCharts() {}
+
+    /** Whether there is a deviation over time to draw. */
+    static boolean hasTrace(Speed speed) {
+        SpeedTrace trace = speed.trace();
+        return trace != null && trace.seconds().length > 0;
+    }
+
+    /** Whether there is a spectrum with a rate above zero to draw. */
+    static boolean hasSpectrum(Speed speed) {
+        SpeedSpectrum spectrum = speed.spectrum();
+        return spectrum != null
+                && IntStream.range(0, spectrum.frequencyHz().length)
+                        .anyMatch(
+                                i ->
+                                        spectrum.frequencyHz()[i] > 0
+                                                && spectrum.peakPercent()[i] > 0);
+    }
+
+    /** Deviation over time, an area between the extremes of each stretch. */
+    static Chart trace(Speed speed, String caption) {
+        SpeedTrace trace = thinned(speed.trace(), MOST_STRETCHES);
+        double reach =
+                DoubleStream.concat(
+                                Arrays.stream(trace.lowestPercent()),
+                                Arrays.stream(trace.highestPercent()))
+                        .map(Math::abs)
+                        .max()
+                        .orElse(0);
+        double limit = Axis.niceStep(Math.max(reach * 1.05, 0.001));
+        double last = trace.seconds()[trace.seconds().length - 1];
+        return Chart.of(
+                        "speed-trace",
+                        "Speed deviation over time",
+                        caption,
+                        Axis.linear("Time, s", 0, Math.max(last, 1)),
+                        Axis.linear("Deviation from the mean, %", -limit, limit),
+                        List.of(outline(trace)))
+                .withHeight(TRACE_HEIGHT);
+    }
+
+    private static Series outline(SpeedTrace trace) {
+        int n = trace.seconds().length;
+        double[] x = new double[2 * n];
+        double[] y = new double[2 * n];
+        for (int i = 0; i < n; i++) {
+            x[i] = trace.seconds()[i];
+            y[i] = trace.highestPercent()[i];
+            x[2 * n - 1 - i] = trace.seconds()[i];
+            y[2 * n - 1 - i] = trace.lowestPercent()[i];
+        }
+        return new Series("", Look.EXTREMES, x, y);
+    }
+
+    /** Joins neighbouring stretches until there are no more than {@code most}. */
+    static SpeedTrace thinned(SpeedTrace trace, int most) {
+        int n = trace.seconds().length;
+        int join = (n + most - 1) / most;
+        int[] starts = IntStream.iterate(0, i -> i < n, i -> i + join).toArray();
+        return new SpeedTrace(
+                Arrays.stream(starts)
+                        .mapToDouble(
+                                i ->
+                                        (trace.seconds()[i]
+                                                        + trace.seconds()[
+                                                                Math.min(n, i + join) - 1])
+                                                / 2)
+                        .toArray(),
+                Arrays.stream(starts)
+                        .mapToDouble(i -> part(trace.lowestPercent(), i, join).min().orElseThrow())
+                        .toArray(),
+                Arrays.stream(starts)
+                        .mapToDouble(i -> part(trace.highestPercent(), i, join).max().orElseThrow())
+                        .toArray());
+    }
+
+    private static DoubleStream part(double[] values, int from, int length) {
+        return Arrays.stream(values, from, Math.min(values.length, from + length));
+    }
+
+    /** Peak deviation over rate with the strongest components named. */
+    static Chart spectrum(Speed speed, String caption) {
+        double[] f = speed.spectrum().frequencyHz();
+        double[] peak = speed.spectrum().peakPercent();
+        double high =
+                DoubleStream.concat(
+                                Arrays.stream(peak),
+                                speed.components().stream()
+                                        .mapToDouble(SpeedComponent::peakPercent))
+                        .max()
+                        .orElseThrow();
+        double top = Axis.niceStep(high * 1.5);
+        double bottom = top / 1000;
+        double[] shown = Arrays.stream(peak).map(p -> Math.max(p, bottom / 10)).toArray();
+        return Chart.of(
+                        "speed-spectrum",
+                        "Spectrum of the speed deviation",
+                        caption,
+                        rateAxis(f),
+                        Axis.oneTwoFive("Peak deviation, %", bottom, top),
+                        List.of(new Series("", Look.WHOLE, f, shown)))
+                .withMarks(marks(speed));
+    }
+
+    private static Axis rateAxis(double[] f) {
+        double low = Arrays.stream(f).filter(v -> v > 0).min().orElseThrow();
+        double high = Arrays.stream(f).max().orElseThrow();
+        return Axis.oneTwoFive(
+                "Rate of the wavering, Hz", Math.max(0.1, Math.min(low, 0.2)), Math.max(high, 200));
+    }
+
+    private static List<Chart.Mark> marks(Speed speed) {
+        return speed.components().stream()
+                .filter(c -> c.frequencyHz() > 0 && c.peakPercent() > 0)
+                .limit(LABELLED)
+                .map(
+                        c ->
+                                new Chart.Mark(
+                                        c.frequencyHz(),
+                                        c.peakPercent(),
+                                        Words.isGiven(c.part())
+                                                ? shortened(c.part())
+                                                : Numbers.frequency(c.frequencyHz()),
+                                        Look.WHOLE,
+                                        false))
+                .toList();
+    }
+
+    private static String shortened(String part) {
+        return part.length() <= 18 ? part : part.substring(0, 17) + "…";
+    }
+
+    /** The deviation over time in some thirty stretches. */
+    static DataTable traceTable(Speed speed) {
+        List<List<String>> rows = new ArrayList<>();
+        if (hasTrace(speed)) {
+            SpeedTrace trace = thinned(speed.trace(), TABLE_ROWS);
+            for (int i = 0; i < trace.seconds().length; i++) {
+                rows.add(
+                        List.of(
+                                Numbers.decimal(trace.seconds()[i], 1),
+                                Numbers.signed(trace.lowestPercent()[i], 3),
+                                Numbers.signed(trace.highestPercent()[i], 3)));
+            }
+        }
+        return new DataTable(
+                "deviation from the mean over time",
+                List.of("Middle of stretch, s", "Lowest, %", "Highest, %"),
+                rows);
+    }
+}

@@ -1,0 +1,291 @@
+package offtape.report.render;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import offtape.core.unit.Quantity;
+import offtape.report.result.Channels;
+import offtape.report.result.Distortion;
+import offtape.report.result.Dropout;
+import offtape.report.result.HealthNote;
+import offtape.report.result.HumLine;
+import offtape.report.result.LadderStep;
+import offtape.report.result.Noise;
+import offtape.report.result.NoiseSpectrum;
+import offtape.report.result.Response;
+import offtape.report.result.Results;
+import offtape.report.result.Session;
+import offtape.report.result.Speed;
+import offtape.report.result.SpeedComponent;
+import offtape.report.result.SpeedSpectrum;
+import offtape.report.result.SpeedTrace;
+import offtape.report.result.Timing;
+import offtape.report.result.Verdict;
+
+/** Invented sessions of an invented machine, smooth enough to look like measured ones. */
+final class Scenario {
+
+    static final Quantity UNKNOWN = Quantity.unknown("This recording cannot tell.");
+
+    private Scenario() {}
+
+    /** A machine in need of care: dull right channel, slow, a worn roller, hum on the left. */
+    static Results before() {
+        return session(
+                new Session(
+                        "Kitchen-table two-track",
+                        "a roll of long-play tape",
+                        190.5,
+                        "off-tape",
+                        "2026-03-14T18:20:00Z",
+                        "Second owner; heads cleaned, not demagnetised.",
+                        "Offtape 0.1.0",
+                        "3f0c".repeat(16)),
+                0);
+    }
+
+    /** The same machine after a service. */
+    static Results after() {
+        return session(
+                new Session(
+                        "Kitchen-table two-track",
+                        "a roll of long-play tape",
+                        190.5,
+                        "off-tape",
+                        "2026-03-28T10:05:00Z",
+                        null,
+                        "Offtape 0.1.0",
+                        "a81e".repeat(16)),
+                1);
+    }
+
+    /** A session that holds nothing but its description. */
+    static Results empty(String machineName) {
+        return with(
+                new Session(machineName, null, null, "reference-tape", "", null, null, null),
+                null,
+                null,
+                List.of(),
+                List.of(),
+                List.of(),
+                null,
+                List.of());
+    }
+
+    /** Results of given parts, with neither dropouts nor a decision. */
+    static Results with(
+            Session session,
+            Timing timing,
+            Speed speed,
+            List<Response> response,
+            List<Distortion> distortion,
+            List<Noise> noise,
+            Channels channels,
+            List<HealthNote> health) {
+        return new Results(
+                Results.FORMAT,
+                Results.VERSION,
+                session,
+                timing,
+                speed,
+                response,
+                distortion,
+                noise,
+                channels,
+                List.of(),
+                health,
+                Verdict.open("No limits were applied, so there is no decision."));
+    }
+
+    private static Results session(Session session, double repaired) {
+        List<Response> response =
+                List.of(
+                        response("left", -20, 15_200 + 1500 * repaired),
+                        response("right", -20, 9_800 + 6400 * repaired),
+                        response("left", 0, 9_600 + 500 * repaired),
+                        response("right", 0, 7_400 + 2500 * repaired));
+        List<Distortion> distortion =
+                List.of(
+                        ladder("left", 1000, 6.1 + 0.4 * repaired),
+                        ladder("left", 10_000, -2),
+                        ladder("right", 1000, 4.4 + 1.8 * repaired),
+                        ladder("right", 10_000, -5 + 2.5 * repaired));
+        return new Results(
+                Results.FORMAT,
+                Results.VERSION,
+                session,
+                new Timing(
+                        known(163.42, "ms", 0.01),
+                        UNKNOWN,
+                        Quantity.unknown("Needs a loopback session of the interface."),
+                        "normal",
+                        known(-3.1, "ppm", 0.4)),
+                speed(repaired),
+                response,
+                distortion,
+                List.of(noise("left", -56.2, -62 - 9 * repaired), noise("right", -55.4, -80)),
+                new Channels(
+                        known(-0.84 + 0.8 * repaired, "dB", 0.03),
+                        known(-46.3, "dB", 0.5),
+                        known(-44.9, "dB", 0.5),
+                        known(14.2 - 13.5 * repaired, "µs", 0.3),
+                        known(2.9 - 2.7 * repaired, "arc min", 0.1),
+                        known(0.85 - 0.84 * repaired, "dB", 0.02)),
+                List.of(
+                        new Dropout("right", 41.32, 23.4, 5.2),
+                        new Dropout("left", 77.01, 12.1, 3.4)),
+                List.of(
+                        new HealthNote(
+                                "warning",
+                                "level",
+                                "The return peaks 0.4 dB below full scale at 92.1 s on the left"
+                                        + " channel. Turn the input down by 6 dB and capture again"
+                                        + " if the loudest tones matter."),
+                        new HealthNote(
+                                "note",
+                                "cross-check",
+                                "Stepped tones agree with the sweep within 0.05 dB.")),
+                Verdict.open("No limits were applied, so there is no decision yet."));
+    }
+
+    static Quantity known(double value, String unit, double uncertainty) {
+        return Quantity.known(value, unit, uncertainty);
+    }
+
+    /** A band of second order at 32 Hz and third order at {@code upperHz}, with a head bump. */
+    static Response response(String channel, double levelDb, double upperHz) {
+        double[] f =
+                IntStream.rangeClosed(0, 120)
+                        .mapToDouble(i -> 20 * Math.pow(2, i / 12.0))
+                        .toArray();
+        double[] magnitude = DoubleStream.of(f).map(hz -> magnitude(hz, upperHz)).toArray();
+        return new Response(
+                channel,
+                levelDb,
+                f,
+                magnitude,
+                DoubleStream.of(f).map(hz -> hz > 10_000 ? 0.12 : 0.06).toArray(),
+                known(32.4, "Hz", 0.5),
+                known(upperHz, "Hz", 0.01 * upperHz),
+                known(1.14, "dB", 0.06),
+                63,
+                8000);
+    }
+
+    private static double magnitude(double hz, double upperHz) {
+        double low = -10 * Math.log10(1 + Math.pow(32.4 / hz, 4));
+        double high = -10 * Math.log10(1 + Math.pow(hz / upperHz, 5));
+        double bump = 1.6 * Math.exp(-Math.pow(Math.log(hz / 70) / 0.35, 2));
+        double ripple = 0.25 * Math.sin(3 * Math.log(hz)) * Math.exp(-hz / 3000);
+        return low + high + bump + ripple;
+    }
+
+    /** A ladder from −20 to +12 dB whose K3 rises with the square of level, 3 % at {@code at3}. */
+    static Distortion ladder(String channel, double hz, double at3) {
+        List<LadderStep> steps = new ArrayList<>();
+        for (double record = -20; record <= 12; record += 2) {
+            double k3 = 3 * Math.pow(10, (record - at3) / 10);
+            double squeezed = 10 * Math.log10(1 + Math.pow(10, (record - at3 - 5) / 6.5));
+            boolean treble = hz > 7000;
+            steps.add(
+                    new LadderStep(
+                            record,
+                            record - squeezed * (treble ? 1.9 : 1),
+                            treble ? null : 0.11,
+                            treble ? null : k3,
+                            treble ? null : Math.hypot(k3, 0.11),
+                            squeezed,
+                            0.04,
+                            k3 < 0.08));
+        }
+        return new Distortion(
+                channel,
+                hz,
+                steps,
+                hz > 7000 ? UNKNOWN : known(at3 - 4.77, "dB", 0.12),
+                hz > 7000 ? UNKNOWN : known(at3, "dB", 0.12),
+                known(at3 + 1.2, "dB", 0.15),
+                hz > 7000 ? UNKNOWN : known(at3 - 0.7, "dB", 0.13),
+                hz > 7000
+                        ? known(at3 + 1.3, "dB", 0.1)
+                        : Quantity.unknown("Told by the 10 kHz ladder."));
+    }
+
+    private static Speed speed(double repaired) {
+        double wow = 0.11 - 0.07 * repaired;
+        double[] seconds = IntStream.range(0, 600).mapToDouble(i -> 0.05 + i * 0.1).toArray();
+        double[] middle =
+                DoubleStream.of(seconds)
+                        .map(t -> wow * Math.sin(4.1 * t) + 0.05 * Math.sin(0.31 * t))
+                        .toArray();
+        double[] rates = IntStream.range(1, 2001).mapToDouble(i -> i * 0.1).toArray();
+        double[] peaks =
+                DoubleStream.of(rates)
+                        .map(
+                                f ->
+                                        0.004 / Math.sqrt(1 + f)
+                                                + 0.0004 * Math.pow(Math.sin(f * 77.7), 2)
+                                                + line(f, 0.7, wow)
+                                                + line(f, 6.4, 0.03)
+                                                + line(f, 9.6, 0.045 - 0.02 * repaired)
+                                                + line(f, 100, 0.008))
+                        .toArray();
+        return new Speed(
+                known(-0.412 + 0.39 * repaired, "%", 0.002),
+                known(0.11, "%", 0.004),
+                known(0.163 - 0.09 * repaired, "%", 0.005),
+                known(0.141 - 0.08 * repaired, "%", 0.005),
+                known(0.088 - 0.05 * repaired, "%", 0.003),
+                known(0.24, "%", 0.008),
+                known(0.11, "%", 0.004),
+                known(0.09, "%", 0.003),
+                known(0.05, "%", 0.002),
+                known(0.0016, "%", 0.0003),
+                3150.0,
+                List.of(
+                        new SpeedComponent(0.7, wow, "take-up reel"),
+                        new SpeedComponent(9.6, 0.045 - 0.02 * repaired, "capstan"),
+                        new SpeedComponent(6.4, 0.03, null),
+                        new SpeedComponent(100, 0.008, null)),
+                new SpeedTrace(
+                        seconds,
+                        DoubleStream.of(middle).map(m -> m - 0.06).toArray(),
+                        DoubleStream.of(middle).map(m -> m + 0.055).toArray()),
+                new SpeedSpectrum(rates, peaks));
+    }
+
+    private static double line(double f, double at, double height) {
+        return Math.abs(f - at) < 0.049 ? height : 0;
+    }
+
+    static Noise noise(String channel, double aWeighted, double hum50Db) {
+        double[] f =
+                IntStream.rangeClosed(-17, 13)
+                        .mapToDouble(n -> 1000 * Math.pow(10, n / 10.0))
+                        .toArray();
+        double[] level =
+                DoubleStream.of(f)
+                        .map(
+                                hz ->
+                                        aWeighted
+                                                - 12
+                                                + 4 * Math.log10(hz / 1000)
+                                                + 8 * Math.exp(-hz / 90)
+                                                - 5 * Math.pow(hz / 20_000, 2))
+                        .toArray();
+        return new Noise(
+                channel,
+                known(aWeighted + 3.1, "dB", 0.3),
+                known(aWeighted, "dB", 0.3),
+                known(aWeighted + 8.4, "dB", 0.3),
+                known(-aWeighted + 5.2, "dB", 0.4),
+                hum50Db < -75
+                        ? List.of()
+                        : List.of(
+                                new HumLine(50, hum50Db),
+                                new HumLine(150, hum50Db - 7),
+                                new HumLine(100, hum50Db - 4)),
+                new NoiseSpectrum(f, level));
+    }
+}
