@@ -24,8 +24,7 @@ public final class Commands {
 
     private static int usage(CommandLine.ParameterException e) {
         String command = e.getCommandLine().getCommandSpec().qualifiedName(" ");
-        Terminal.system(false)
-                .error(sentence(e.getMessage()) + " See \"" + command + " --help\".");
+        Terminal.system(false).error(sentence(e.getMessage()) + " See \"" + command + " --help\".");
         return ExitCodes.USAGE;
     }
 

@@ -11,13 +11,7 @@ import picocli.CommandLine.Spec;
         description = "A measurement lab for tape machines.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {
-            DemoCommand.class,
-            PrepareCommand.class,
-            MeasureCommand.class,
-            SpeedCommand.class,
-            SimulateCommand.class
-        },
+        subcommands = {PrepareCommand.class, MeasureCommand.class},
         synopsisSubcommandLabel = "COMMAND",
         footer = {
             "",

@@ -6,7 +6,6 @@ import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
 import offtape.core.output.OutputFolder;
 import offtape.core.programme.CueSheet;
-import offtape.core.programme.CueSheetJson;
 import offtape.core.programme.ProgrammeFolder;
 import offtape.core.programme.ProgrammePlan;
 import offtape.core.programme.ProgrammeWriter;

@@ -6,8 +6,8 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 
 /**
- * Where words go: figures to standard output, messages and progress to standard error. Everything is
- * UTF-8. Progress is redrawn in place on a terminal and written as plain lines elsewhere.
+ * Where words go: figures to standard output, messages and progress to standard error. Everything
+ * is UTF-8. Progress is redrawn in place on a terminal and written as plain lines elsewhere.
  */
 public final class Terminal {
 

@@ -20,7 +20,8 @@ public final class ProgrammeFolder {
     /**
      * Opens the programme of a folder, whoever made it.
      *
-     * @throws UnusableInputException if a file is missing, cannot be used, or does not fit the other
+     * @throws UnusableInputException if a file is missing, cannot be used, or does not fit the
+     *     other
      */
     public static Programme open(Path folder) {
         if (!Files.isDirectory(folder)) {

@@ -23,7 +23,6 @@ public final class ProgrammeWriter {
             }
         }
         folder.write(
-                ProgrammeFolder.SHEET,
-                CueSheetJson.write(sheet).getBytes(StandardCharsets.UTF_8));
+                ProgrammeFolder.SHEET, CueSheetJson.write(sheet).getBytes(StandardCharsets.UTF_8));
     }
 }

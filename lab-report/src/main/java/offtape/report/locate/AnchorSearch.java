@@ -13,6 +13,7 @@ final class AnchorSearch {
 
     private static final double REACH_S = 0.15;
     private static final double WOW = 0.004;
+    private static final int FINER = 6;
 
     /** Silence around a channel's own level below which it is not heard, re the louder one. */
     private static final double UNHEARD = 0.02;
@@ -50,11 +51,19 @@ final class AnchorSearch {
         double step = Math.max(2e-5, 0.2 / (seconds * topHz));
         int steps = (int) Math.min(60, Math.ceil(WOW / step));
         Peak best = null;
+        double bestStretch = stretch;
         for (int i = -steps; i <= steps; i++) {
-            Peak peak = peak(heard, template(from, seconds, stretch * (1 + i * step)));
+            double tried = stretch * (1 + i * step);
+            Peak peak = peak(heard, template(from, seconds, tried));
             if (best == null || peak.score() > best.score()) {
                 best = peak;
+                bestStretch = tried;
             }
+        }
+        for (int i = -FINER; i <= FINER; i++) {
+            double tried = bestStretch * (1 + i * step / FINER);
+            Peak peak = peak(heard, template(from, seconds, tried));
+            best = peak.score() > best.score() ? peak : best;
         }
         double at = (start + best.place()) / rate;
         return Optional.of(new Anchor(middle, at, best.signs(), best.likeness()));

@@ -1,8 +1,8 @@
 package offtape.report.measure;
 
 /**
- * Looks for runs of samples held at the extreme value of the whole recording: a waveform that is cut
- * off. A sine that merely touches its peak has no such runs.
+ * Looks for runs of samples held at the extreme value of the whole recording: a waveform that is
+ * cut off. A sine that merely touches its peak has no such runs.
  */
 final class ClippingScan {
 

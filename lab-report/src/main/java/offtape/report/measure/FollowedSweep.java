@@ -17,7 +17,11 @@ final class FollowedSweep {
     private final double[][] returned;
     private final double[] noiseWidthHz;
     private final int[] returnedCount;
+    private final double[][] returnedRe;
+    private final double[][] returnedIm;
     private final double[] programme;
+    private final double[] programmeRe;
+    private final double[] programmeIm;
     private final int[] programmeCount;
     private final double[] crossRe;
     private final double[] crossIm;
@@ -35,7 +39,11 @@ final class FollowedSweep {
         this.returned = new double[channels][bands];
         this.noiseWidthHz = new double[bands];
         this.returnedCount = new int[bands];
+        this.returnedRe = new double[channels][bands];
+        this.returnedIm = new double[channels][bands];
         this.programme = new double[bands];
+        this.programmeRe = new double[bands];
+        this.programmeIm = new double[bands];
         this.programmeCount = new int[bands];
         this.crossRe = new double[bands];
         this.crossIm = new double[bands];
@@ -50,6 +58,8 @@ final class FollowedSweep {
         noiseWidthHz[i] += widthHz;
         for (int c = 0; c < returned.length; c++) {
             returned[c][i] += bases.get(c).power(k);
+            returnedRe[c][i] += bases.get(c).re()[k];
+            returnedIm[c][i] += bases.get(c).im()[k];
         }
         if (returned.length > 1) {
             Baseband l = bases.get(0);
@@ -59,12 +69,30 @@ final class FollowedSweep {
         }
     }
 
-    void addProgramme(int band, double power) {
+    void addProgramme(int band, Baseband base, int k) {
         int i = band - firstBand;
         if (i >= 0 && i < programme.length) {
-            programme[i] += power;
+            programme[i] += base.power(k);
+            programmeRe[i] += base.re()[k];
+            programmeIm[i] += base.im()[k];
             programmeCount[i]++;
         }
+    }
+
+    /**
+     * How upright a channel returns around some frequencies: the cosine of its phase against the
+     * programme, weighted by amplitude, from −1 (inverted) to 1; 0 if nothing is heard there.
+     */
+    double uprightness(int channel, double fromHz, double toHz) {
+        double along = 0;
+        double size = 0;
+        for (int i = Math.max(0, index(fromHz)); i < Math.min(size(), index(toHz)); i++) {
+            double re = returnedRe[channel][i];
+            double im = returnedIm[channel][i];
+            along += re * programmeRe[i] + im * programmeIm[i];
+            size += Math.hypot(re, im) * Math.hypot(programmeRe[i], programmeIm[i]);
+        }
+        return size == 0 ? 0 : along / size;
     }
 
     /** The cue that was followed. */

@@ -29,11 +29,11 @@ final class HealthCheck {
     }
 
     /** All notes, the most severe first. */
-    List<HealthNote> notes(ReferenceLevels reference, Speed speed) {
+    List<HealthNote> notes(ReferenceLevels reference, Speed speed, Polarity polarity) {
         whole();
         levels(reference);
         clipping();
-        polarity();
+        polarity(polarity);
         if (speed.drift().isKnown() && speed.drift().value() > LARGE_DRIFT_PERCENT) {
             add(
                     "warning",
@@ -45,10 +45,7 @@ final class HealthCheck {
                             speed.drift().value()));
         }
         if (ret.recording().channels() == 1) {
-            add(
-                    "note",
-                    "mono",
-                    "The recording has one channel only, which is reported as left.");
+            add("note", "mono", "The recording has one channel only, which is reported as left.");
         } else if (ret.recording().channels() > 2) {
             add(
                     "note",
@@ -89,10 +86,7 @@ final class HealthCheck {
                             + "\": what they would tell is unknown. Record from before the first"
                             + " marker to after the last.");
         } else if (!location.endMarkerFound()) {
-            add(
-                    "note",
-                    "no-end-marker",
-                    "The marker at the end of the programme was not heard.");
+            add("note", "no-end-marker", "The marker at the end of the programme was not heard.");
         }
     }
 
@@ -132,14 +126,13 @@ final class HealthCheck {
         }
     }
 
-    private void polarity() {
-        List<Integer> signs = ret.location().signs();
-        if (signs.size() >= 2 && signs.get(0) * signs.get(1) < 0) {
+    private void polarity(Polarity polarity) {
+        if (polarity.oddChannel() >= 0) {
             add(
                     "warning",
                     "opposite-channels",
                     "One channel comes back inverted against the other: check the wiring of the "
-                            + ProgrammeReturn.channelName(signs.get(0) < 0 ? 0 : 1)
+                            + ProgrammeReturn.channelName(polarity.oddChannel())
                             + " channel.");
         }
     }

@@ -12,6 +12,9 @@ final class LadderCurve {
     /** A ladder at or above this frequency tells the saturation output level. */
     private static final double HIGH_HZ = 6000;
 
+    /** K3 over its floor from which it is drawn into the curve. */
+    private static final double HEARD = 4;
+
     /** Room for what interpolation between steps can miss, dB, k = 2. */
     private static final double OWN_UNCERTAINTY_DB = 0.03;
 
@@ -50,7 +53,7 @@ final class LadderCurve {
 
     private List<LadderStep> clear() {
         return steps.stream()
-                .filter(s -> s.k3Percent() != null && !s.limitedByNoise() && s.k3Percent() > 0)
+                .filter(s -> s.k3Percent() != null && s.k3Percent() > HEARD * s.k3FloorPercent())
                 .toList();
     }
 

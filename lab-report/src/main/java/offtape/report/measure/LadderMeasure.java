@@ -16,6 +16,12 @@ final class LadderMeasure {
     private static final double HIGHEST_HARMONIC_HZ = 20_000;
     private static final int HIGHEST_ORDER = 10;
 
+    /**
+     * K3 over its floor from which noise moves it by less than 1 % (k = 2): noise of mean power N
+     * beside a line of amplitude A moves the amplitude by √(N/2)/A, one standard deviation.
+     */
+    private static final double CLEAR = 141;
+
     /** A tone less than this over the noise beside it is not heard, as a power ratio. */
     private static final double HEARD = 10;
 
@@ -126,7 +132,7 @@ final class LadderMeasure {
                 t.replayLevelDb() == null || line == null
                         ? null
                         : t.recordLevelDb() + line.gainDb() - t.replayLevelDb();
-        boolean limited = t.k3() == null || t.k3() < 2 * t.k3Floor();
+        boolean limited = t.k3() == null || t.k3() < CLEAR * t.k3Floor();
         return new LadderStep(
                 t.recordLevelDb(),
                 t.replayLevelDb(),

@@ -41,8 +41,8 @@ public final class Measurement {
      *
      * @param session what is known of the recording beforehand
      * @param notes remarks on the file itself, as plain sentences
-     * @throws UnusableInputException if the programme is not in the recording or nothing of it can be
-     *     measured
+     * @throws UnusableInputException if the programme is not in the recording or nothing of it can
+     *     be measured
      */
     public static Results run(
             Programme programme, AudioSource recording, Session session, List<String> notes) {
@@ -66,21 +66,22 @@ public final class Measurement {
         List<FollowedSweep> followed = sweeps.stream().map(CompletableFuture::join).toList();
         List<Distortion> ladders = ladders(reference.join());
         requireSomething(followed, ladders, speed.join());
+        Polarity polarity = Polarity.of(ret, followed);
         List<HealthNote> health =
-                new ArrayList<>(new HealthCheck(ret).notes(reference.join(), speed.join()));
+                new ArrayList<>(
+                        new HealthCheck(ret).notes(reference.join(), speed.join(), polarity));
         fileNotes.forEach(n -> health.add(new HealthNote("warning", "file", n)));
         health.addAll(new SelfCheck(ret).notes(responses(followed, noise.join())));
         return new Results(
                 Results.FORMAT,
                 Results.VERSION,
                 session,
-                timing(),
+                timing(polarity),
                 speed.join(),
                 responses(followed, noise.join()),
                 ladders,
                 noises(reference.join(), noise.join(), ladders),
-                new ChannelMeasure(ret, reference.join())
-                        .measure(quietest(followed), noise.join()),
+                new ChannelMeasure(ret, reference.join()).measure(quietest(followed), noise.join()),
                 DropoutSearch.find(ret),
                 health,
                 Verdict.open("No limits were applied to these figures."));
@@ -104,18 +105,13 @@ public final class Measurement {
         }
     }
 
-    private Timing timing() {
+    private Timing timing(Polarity polarity) {
         Location l = ret.location();
-        int sign = l.signs().isEmpty() ? 1 : l.signs().get(0);
-        if (sign == 0 && l.signs().size() > 1) {
-            sign = l.signs().get(1);
-        }
         return new Timing(
-                Quantity.known(
-                        1000 * l.delaySeconds(), "ms", 1000 * l.delayUncertaintySeconds()),
+                Quantity.known(1000 * l.delaySeconds(), "ms", 1000 * l.delayUncertaintySeconds()),
                 Quantity.unknown(ANOTHER_MODE),
                 Quantity.unknown(ANOTHER_MODE),
-                sign < 0 ? "inverted" : "normal",
+                polarity.word(),
                 Quantity.unknown(
                         "With a tape recorded elsewhere an error of the recorder's clock looks like"
                                 + " one of tape speed and cannot be told from it."));
@@ -163,8 +159,6 @@ public final class Measurement {
     }
 
     private static FollowedSweep quietest(List<FollowedSweep> sweeps) {
-        return sweeps.stream()
-                .min(Comparator.comparingDouble(s -> s.cue().levelDb()))
-                .orElse(null);
+        return sweeps.stream().min(Comparator.comparingDouble(s -> s.cue().levelDb())).orElse(null);
     }
 }

@@ -5,6 +5,7 @@ import offtape.core.dsp.PowerDensity;
 import offtape.core.standard.Iec61260;
 import offtape.core.standard.Iec61672;
 import offtape.core.standard.ItuBs468;
+import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Distortion;
 import offtape.report.result.Noise;
@@ -40,7 +41,7 @@ final class NoiseMeasure {
         double rate = ret.recording().sampleRateHz();
         double[] x = noise.samples()[channel];
         double top = Math.min(HIGHEST_HZ, rate / 2);
-        Quantity a = level(density.power(0, rate / 2, f -> Iec61672.aPowerGain(f)), zero, x.length);
+        Quantity a = level(density.power(0, rate / 2, NoiseMeasure::aWeighting), zero, x.length);
         return new Noise(
                 name,
                 level(density.power(LOWEST_HZ, top, f -> 1), zero, x.length),
@@ -49,6 +50,10 @@ final class NoiseMeasure {
                 dynamicRange(a, name, ladders),
                 HumSearch.find(x, rate, zero),
                 spectrum(density, zero, top));
+    }
+
+    private static double aWeighting(double hz) {
+        return hz <= 0 ? 0 : Decibels.toPower(Iec61672.aWeightingDb(hz));
     }
 
     private Quantity itu468(double[] x, double rate, double zero) {
@@ -73,7 +78,8 @@ final class NoiseMeasure {
         return Quantity.known(10 * Math.log10(power / zero), "dB", 0.1 + scatter);
     }
 
-    private static Quantity dynamicRange(Quantity aWeighted, String name, List<Distortion> ladders) {
+    private static Quantity dynamicRange(
+            Quantity aWeighted, String name, List<Distortion> ladders) {
         if (!aWeighted.isKnown()) {
             return aWeighted;
         }
@@ -92,9 +98,12 @@ final class NoiseMeasure {
     private static NoiseSpectrum spectrum(PowerDensity density, double zero, double top) {
         double[] centres = Iec61260.bandCentresHz(25, Math.min(20_000, top / 1.13), 3);
         double[] levels = new double[centres.length];
-        double half = Math.pow(10, 0.05);
         for (int i = 0; i < centres.length; i++) {
-            double power = density.power(centres[i] / half, centres[i] * half, f -> 1);
+            double power =
+                    density.power(
+                            Iec61260.lowerEdgeHz(centres[i], 3),
+                            Iec61260.upperEdgeHz(centres[i], 3),
+                            f -> 1);
             levels[i] = Math.max(-200, 10 * Math.log10(power / zero + 1e-30));
         }
         return new NoiseSpectrum(centres, levels);

@@ -44,9 +44,9 @@ final class SelfCheck {
                                     String.format(
                                             Locale.ROOT,
                                             "At %.0f Hz on the %s channel the steady tone reads %+.2f dB"
-                                                + " against the sweep: something changed between the two"
-                                                + " (dropout, drift of level), or a limiter or noise"
-                                                + " reduction is on.",
+                                                    + " against the sweep: something changed between the two"
+                                                    + " (dropout, drift of level), or a limiter or noise"
+                                                    + " reduction is on.",
                                             d.hz(),
                                             r.channel(),
                                             d.db())));
@@ -92,7 +92,8 @@ final class SelfCheck {
                 }
                 double part = Math.log(t.frequencyHz() / hz[i]) / Math.log(hz[i + 1] / hz[i]);
                 double sweep =
-                        response.magnitudeDb()[i] * (1 - part) + response.magnitudeDb()[i + 1] * part;
+                        response.magnitudeDb()[i] * (1 - part)
+                                + response.magnitudeDb()[i + 1] * part;
                 double allowed = 2 * response.uncertaintyDb()[i] + TONE_UNCERTAINTY_DB;
                 result.add(new Difference(t.frequencyHz(), level - zero - sweep, allowed));
             }
@@ -103,7 +104,8 @@ final class SelfCheck {
     private Double levelDb(Cue.Tone t, int channel) {
         double hz = t.frequencyHz() * ret.speedRatio(t.startFrame(), t.frames());
         List<OrderSpectrum> orders =
-                OrderSpectrum.of(ret.recording(), ret.span(t.startFrame(), t.frames(), MARGIN_S), hz);
+                OrderSpectrum.of(
+                        ret.recording(), ret.span(t.startFrame(), t.frames(), MARGIN_S), hz);
         if (orders.isEmpty()) {
             return null;
         }

@@ -72,7 +72,8 @@ final class SpeedMeasure {
     private Modulation modulation(double floor) {
         Iec60386 standard = Iec60386.atRate(signal.rateHz());
         if (!standard.isLongEnough(modulation.length)) {
-            Quantity q = Quantity.unknown("The tone is too short: wow and flutter needs 5 s or more.");
+            Quantity q =
+                    Quantity.unknown("The tone is too short: wow and flutter needs 5 s or more.");
             return new Modulation(q, q, q, q, q, q, q);
         }
         double wide = unweightedFloor();

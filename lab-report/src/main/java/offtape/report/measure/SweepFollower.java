@@ -69,7 +69,7 @@ final class SweepFollower {
                     pass,
                     (band, bases, k, width) ->
                             result.addProgramme(
-                                    band, bases.get(Math.min(side, bases.size() - 1)).power(k)));
+                                    band, bases.get(Math.min(side, bases.size() - 1)), k));
             from = to;
         }
         return result;

@@ -10,8 +10,8 @@ package offtape.report.result;
  * @param k3Percent third harmonic re fundamental, noise taken out, or null if above the band
  * @param thdPercent harmonics 2 and up re fundamental, noise taken out, or null
  * @param compressionDb how far the replay level lies under the small-signal line
- * @param k3FloorPercent what the noise alone would read as K3
- * @param limitedByNoise true if K3 is less than twice its floor
+ * @param k3FloorPercent what the noise alone would read as K3, rms
+ * @param limitedByNoise true if noise may move K3 by more than 1 % of its value (k = 2)
  */
 public record LadderStep(
         double recordLevelDb,

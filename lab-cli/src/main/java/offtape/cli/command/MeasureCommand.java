@@ -1,0 +1,82 @@
+package offtape.cli.command;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import offtape.cli.terminal.ExitCodes;
+import offtape.cli.terminal.Terminal;
+import offtape.core.output.OutputFolder;
+import offtape.report.render.SessionFiles;
+import offtape.report.result.Results;
+import offtape.report.result.ResultsJson;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Measures a return. */
+@Command(
+        name = "measure",
+        description = {
+            "Measures a return: a recording of what the machine gave back for the test programme, made",
+            "here or in any workstation. Writes results.json, report.html and tables as CSV.",
+        },
+        footer = {
+            "",
+            "Example: offtape measure return.wav --programme programme --out session \\",
+            "           --machine-name \"Workshop two-track\" --tape-speed 19.05cm/s",
+        })
+final class MeasureCommand implements Callable<Integer> {
+
+    @Mixin private CommonOptions common;
+
+    @Mixin private SessionOptions session;
+
+    @Parameters(index = "0", paramLabel = "RETURN", description = "The recording, a WAV file.")
+    private Path recording;
+
+    @Option(
+            names = "--programme",
+            required = true,
+            paramLabel = "DIR",
+            description = "The folder with the programme that was played.")
+    private Path programme;
+
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "SESSION",
+            description = "Folder to write to; made if it does not exist.")
+    private Path out;
+
+    @Option(
+            names = "--mode",
+            paramLabel = "MODE",
+            description =
+                    "How the return came about: reference-tape (the default), a tape recorded elsewhere"
+                            + " and replayed on this machine.")
+    private CaptureModeOption mode = CaptureModeOption.REFERENCE_TAPE;
+
+    @Option(names = "--json", description = "Print the results to standard output as well.")
+    private boolean json;
+
+    @Option(names = "--force", description = "Overwrite files that are in the way.")
+    private boolean force;
+
+    @Override
+    public Integer call() {
+        Terminal terminal = common.terminal();
+        try (OutputFolder folder = OutputFolder.open(out, force, SessionFiles.names())) {
+            terminal.progress(1, 2, "Measuring " + recording.getFileName());
+            Results results = Sessions.measure(recording, programme, session, mode.key());
+            terminal.progress(2, 2, "Writing the report");
+            SessionFiles.write(results, folder);
+            folder.commit();
+            SessionWords.lines(results).forEach(terminal::message);
+            terminal.message("Report: " + out.resolve(SessionFiles.REPORT));
+            if (json) {
+                terminal.raw(ResultsJson.write(results));
+            }
+        }
+        return ExitCodes.DONE;
+    }
+}

@@ -1,0 +1,46 @@
+package offtape.cli.command;
+
+import offtape.core.unit.TapeSpeed;
+import picocli.CommandLine.Option;
+
+/** What a user says of a session that is written. */
+final class SessionOptions {
+
+    @Option(
+            names = "--machine-name",
+            paramLabel = "TEXT",
+            description = "The machine, as you call it; stands on top of the report.")
+    private String machineName;
+
+    @Option(names = "--tape", paramLabel = "TEXT", description = "The tape, as you call it.")
+    private String tape;
+
+    @Option(names = "--note", paramLabel = "TEXT", description = "A remark of your own.")
+    private String note;
+
+    @Option(
+            names = "--tape-speed",
+            paramLabel = "SPEED",
+            converter = TapeSpeedConverter.class,
+            description =
+                    "Nominal tape speed, such as 19.05cm/s or 7.5ips (default: what the programme was"
+                            + " made for).")
+    private TapeSpeed tapeSpeed;
+
+    String machineName() {
+        return machineName;
+    }
+
+    String tape() {
+        return tape;
+    }
+
+    String note() {
+        return note;
+    }
+
+    /** The speed in mm/s, or the given one if the user named none. */
+    Double tapeSpeedMmPerS(Double otherwise) {
+        return tapeSpeed == null ? otherwise : (Double) tapeSpeed.mmPerS();
+    }
+}

@@ -1,0 +1,66 @@
+package offtape.cli.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import offtape.core.unit.Quantity;
+import offtape.report.result.Distortion;
+import offtape.report.result.HealthNote;
+import offtape.report.result.Noise;
+import offtape.report.result.Response;
+import offtape.report.result.Results;
+
+/** The headline figures of a session as lines for the terminal. */
+final class SessionWords {
+
+    private SessionWords() {}
+
+    static List<String> lines(Results results) {
+        List<String> lines = new ArrayList<>();
+        lines.add(
+                "Speed            "
+                        + text("%+.3f %%", results.speed().deviation())
+                        + ", wow and flutter "
+                        + text("%.3f %% weighted peak", results.speed().weightedPeak()));
+        lowestLevel(results)
+                .forEach(
+                        r ->
+                                lines.add(
+                                        line(
+                                                "Response",
+                                                r.channel(),
+                                                text("%.0f", r.lowerEdge())
+                                                        + " to "
+                                                        + text("%.0f Hz (−3 dB)", r.upperEdge()))));
+        for (Distortion d : results.distortion()) {
+            if (d.levelAtK3ThreePercent().isKnown()) {
+                lines.add(
+                        line(
+                                "K3 reaches 3 %",
+                                d.channel(), text("%+.1f dB recorded", d.levelAtK3ThreePercent())));
+            }
+        }
+        for (Noise n : results.noise()) {
+            lines.add(line("Noise", n.channel(), text("%.1f dB, A-weighted", n.aWeighted())));
+        }
+        for (HealthNote n : results.health()) {
+            if (!n.severity().equals("note")) {
+                lines.add("Mind: " + n.message());
+            }
+        }
+        return lines;
+    }
+
+    private static List<Response> lowestLevel(Results results) {
+        double level = results.response().stream().mapToDouble(Response::levelDb).min().orElse(0);
+        return results.response().stream().filter(r -> r.levelDb() == level).toList();
+    }
+
+    private static String line(String what, String channel, String text) {
+        return String.format(Locale.ROOT, "%-16s %-5s %s", what, channel, text);
+    }
+
+    private static String text(String format, Quantity q) {
+        return q.isKnown() ? String.format(Locale.ROOT, format, q.value()) : "unknown";
+    }
+}
