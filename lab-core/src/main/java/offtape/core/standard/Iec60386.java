@@ -10,8 +10,7 @@ import java.util.Arrays;
  *
  * <p>Accuracy, from the tests: the realised weighting keeps within 0.01 dB of the table's curve
  * from 0.2 Hz to 200 Hz; a sine of 1 Hz to 150 Hz reads its weighted peak within 0.3 %, down to 0.5
- * Hz within 0.7 %; every pulse of the standard's table reads within its tolerance. Cost: about 50
- * ns a sample and filter.
+ * Hz within 0.7 %; every pulse of the standard's table reads within its tolerance.
  *
  * <p>Cost, once warm: 50 ns a sample for the weighting, as much for the reading, 10 ms to make.
  */
