@@ -42,9 +42,9 @@ record Axis(String title, double min, double max, boolean logarithmic, List<Tick
         return new Axis("Frequency, Hz", minHz, maxHz, true, ticks);
     }
 
-    /** A linear axis with some five round ticks. */
+    /** A linear axis with some five to eight round ticks. */
     static Axis linear(String title, double min, double max) {
-        double step = niceStep((max - min) / 5);
+        double step = niceStep((max - min) / 8);
         long first = Math.round(Math.ceil(min / step - 1e-9));
         long last = Math.round(Math.floor(max / step + 1e-9));
         List<Tick> ticks =

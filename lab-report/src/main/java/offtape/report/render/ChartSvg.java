@@ -12,9 +12,9 @@ final class ChartSvg {
     /** Width of every drawing in its units. */
     static final int WIDTH = 640;
 
-    private static final int LEFT = 64;
+    private static final int LEFT = 72;
     private static final int RIGHT = 24;
-    private static final int TOP = 36;
+    private static final int TOP = 40;
     private static final int BOTTOM = 58;
     private static final double SAMPLE = 3;
 
@@ -112,7 +112,7 @@ final class ChartSvg {
             }
         }
         text(chart.x().title(), plotWidth / 2.0, plotHeight + 45, "axis", "middle");
-        text(chart.y().title(), 8 - LEFT, -14, "axis", "start");
+        text(chart.y().title(), 8 - LEFT, -17, "axis", "start");
     }
 
     private void drawRules() {
@@ -164,9 +164,12 @@ final class ChartSvg {
             double x = plot.x(mark.x());
             double y = plot.y(limitY(mark.y()));
             layout.reserve(new Box(x - 6, y - 6, x + 6, y + 6));
+            if (mark.stem()) {
+                layout.reserve(new Box(x - 2, y, x + 2, plotHeight));
+            }
         }
         chart.bands().forEach(b -> layout.reserve(writeBand(b)));
-        chart.rules().forEach(r -> layout.reserve(writeRule(r)));
+        chart.rules().forEach(r -> layout.addRule(r.label(), plot.y(r.value())));
         for (Chart.Mark mark : shownMarks()) {
             layout.addPoint(
                     mark.label(),
@@ -187,16 +190,9 @@ final class ChartSvg {
         double middle = (plot.x(limitX(band.from())) + plot.x(limitX(band.to()))) / 2;
         double half = Label.width(band.label()) / 2;
         double x = Math.max(half + 2, Math.min(plotWidth - half - 2, middle));
-        Label label = new Label(band.label(), x, 18, x, 18, "band-label");
+        Label label = new Label(band.label(), x, 18, x, 18, "band-label", false);
         text(band.label(), x, 18, "label band-label", "middle");
         return label.box();
-    }
-
-    private Box writeRule(Chart.Rule rule) {
-        double half = Label.width(rule.label()) / 2;
-        double y = plot.y(rule.value()) - 5;
-        text(rule.label(), 8, y, "label rule-label", "start");
-        return new Label(rule.label(), half + 8, y, 0, y, "").box();
     }
 
     private void write(Label label) {
@@ -214,7 +210,23 @@ final class ChartSvg {
                     leader.data());
             dot(label.anchorX(), label.anchorY(), 2.5, "leader-end " + label.cssClass());
         }
-        text(label.text(), label.x(), label.y(), "label " + label.cssClass(), "middle");
+        String cssClass = "label " + label.cssClass();
+        if (label.sample()) {
+            PathData sample = new PathData();
+            sample.moveTo(label.box().left(), label.y() - 5);
+            sample.lineTo(label.box().left() + Label.SAMPLE, label.y() - 5);
+            out.empty(
+                    "path",
+                    "class",
+                    "curve " + label.cssClass(),
+                    "fill",
+                    "none",
+                    "d",
+                    sample.data());
+            text(label.text(), label.textStart(), label.y(), cssClass, "start");
+        } else {
+            text(label.text(), label.x(), label.y(), cssClass, "middle");
+        }
     }
 
     private List<Chart.Mark> shownMarks() {

@@ -3,7 +3,7 @@ package offtape.report.render;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.function.Function;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Distortion;
 import offtape.report.result.LadderStep;
@@ -39,8 +39,10 @@ final class DistortionSection {
             body.add(
                     Section.figure(caption, List.of(DistortionCharts.saturation(treble, caption))));
         }
-        body.add(levels(results).open());
-        results.distortion().forEach(d -> body.add(steps(d).folded()));
+        if (!results.distortion().isEmpty()) {
+            body.add(levels(results).open());
+        }
+        results.distortion().forEach(d -> body.add(steps(d).withoutEmptyColumns().folded()));
         return new Section("distortion", "Distortion and level", body);
     }
 
@@ -98,35 +100,31 @@ final class DistortionSection {
     }
 
     private static DataTable levels(Results results) {
-        List<List<String>> rows =
-                results.distortion().stream()
-                        .map(
-                                d ->
-                                        Stream.concat(
-                                                        Stream.of(who(d)),
-                                                        Stream.of(
-                                                                        d.levelAtK3OnePercent(),
-                                                                        d.levelAtK3ThreePercent(),
-                                                                        d.levelAtCompressionOneDb(),
-                                                                        d.maximumOutputLevel(),
-                                                                        d.saturationOutputLevel())
-                                                                .map(DistortionSection::cell))
-                                                .toList())
-                        .toList();
+        List<String> heads = new ArrayList<>(List.of("Level"));
+        results.distortion().forEach(d -> heads.add(who(d)));
         return new DataTable(
-                "Levels, dB re reference",
+                "Levels re reference",
+                List.copyOf(heads),
                 List.of(
-                        "Channel, tone",
-                        "Record level at 1 % K3",
-                        "Record level at 3 % K3",
-                        "Record level at 1 dB compression",
-                        "Maximum output level",
-                        "Saturation output level"),
-                rows);
+                        row(results, "Record level at 1 % K3", Distortion::levelAtK3OnePercent),
+                        row(results, "Record level at 3 % K3", Distortion::levelAtK3ThreePercent),
+                        row(
+                                results,
+                                "Record level at 1 dB compression",
+                                Distortion::levelAtCompressionOneDb),
+                        row(results, "Maximum output level", Distortion::maximumOutputLevel),
+                        row(
+                                results,
+                                "Saturation output level",
+                                Distortion::saturationOutputLevel)));
     }
 
-    private static String cell(Quantity figure) {
-        return Numbers.full(Find.figure(figure), true);
+    private static List<String> row(
+            Results results, String name, Function<Distortion, Quantity> figure) {
+        List<String> cells = new ArrayList<>(List.of(name));
+        results.distortion()
+                .forEach(d -> cells.add(Numbers.full(Find.figure(figure.apply(d)), true)));
+        return List.copyOf(cells);
     }
 
     private static String who(Distortion d) {
@@ -143,22 +141,28 @@ final class DistortionSection {
                         "K3, %",
                         "All harmonics, %",
                         "Compression, dB",
-                        "K3 floor, %"),
+                        "K3 floor, %",
+                        "K3 near its floor"),
                 d.steps().stream().map(DistortionSection::step).toList());
     }
 
     private static List<String> step(LadderStep s) {
         return List.of(
                 Numbers.signed(s.recordLevelDb(), 1),
-                s.replayLevelDb() == null ? "–" : Numbers.signed(s.replayLevelDb(), 2),
+                s.replayLevelDb() == null
+                        ? DataTable.NOTHING
+                        : Numbers.signed(s.replayLevelDb(), 2),
                 percent(s.k2Percent()),
-                percent(s.k3Percent()) + (s.limitedByNoise() ? " (near the noise)" : ""),
+                percent(s.k3Percent()),
                 percent(s.thdPercent()),
-                s.compressionDb() == null ? "–" : Numbers.decimal(s.compressionDb(), 2),
-                percent(s.k3FloorPercent()));
+                s.compressionDb() == null
+                        ? DataTable.NOTHING
+                        : Numbers.decimal(s.compressionDb(), 2),
+                percent(s.k3FloorPercent()),
+                s.limitedByNoise() && s.k3Percent() != null ? "yes" : DataTable.NOTHING);
     }
 
     private static String percent(Double value) {
-        return value == null ? "–" : Numbers.decimal(value, value < 0.1 ? 3 : 2);
+        return value == null ? DataTable.NOTHING : Numbers.decimal(value, value < 0.1 ? 3 : 2);
     }
 }

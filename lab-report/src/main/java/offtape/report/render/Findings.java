@@ -107,17 +107,18 @@ final class Findings {
         loud.ifPresent(
                 level ->
                         parts.add(
-                                "it can be recorded up to "
-                                        + Numbers.level(level)
-                                        + " against the reference tone before a tone is 3 %"
-                                        + " distorted"));
+                                "a tone can be recorded up to "
+                                        + Numbers.withUnit(
+                                                Numbers.decimal(Math.abs(level), 1), "dB")
+                                        + (level < 0 ? " below" : " above")
+                                        + " the reference before its third harmonic (K3) reaches"
+                                        + " 3 % on either channel"));
         hiss.ifPresent(
                 level ->
                         parts.add(
-                                "its hiss lies "
-                                        + Numbers.decimal(-level, 1)
-                                        + " dB below that reference (A-weighted, the noisier"
-                                        + " channel)"));
+                                "the hiss of silent tape lies "
+                                        + Numbers.withUnit(Numbers.decimal(-level, 1), "dB")
+                                        + " below the reference (A-weighted, noisier channel)"));
         return parts.isEmpty() ? "" : Words.sentence(Words.list(parts)) + ".";
     }
 

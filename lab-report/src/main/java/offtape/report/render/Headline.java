@@ -9,6 +9,7 @@ import offtape.report.result.Distortion;
 import offtape.report.result.Noise;
 import offtape.report.result.Response;
 import offtape.report.result.Results;
+import offtape.report.result.Speed;
 
 /**
  * One of the handful of figures that open a report.
@@ -20,6 +21,15 @@ import offtape.report.result.Results;
  */
 record Headline(String name, String plain, boolean signed, List<Quantity> figures) {
 
+    /** Name of the lower edge. */
+    static final String LOWER_EDGE = "Lower edge of the response, −3 dB";
+
+    /** Name of the upper edge. */
+    static final String UPPER_EDGE = "Upper edge of the response, −3 dB";
+
+    /** Name of the record level at which K3 reaches 3 %. */
+    static final String LEVEL_AT_K3 = "Record level at 3 % K3";
+
     private static final String NO_SWEEP = "No sweep of this channel was measured.";
     private static final String NO_LADDER = "No ladder of tones of this channel was measured.";
     private static final String NO_SILENCE = "No silence of this channel was measured.";
@@ -29,33 +39,23 @@ record Headline(String name, String plain, boolean signed, List<Quantity> figure
         Channels channels = Find.channels(results);
         return List.of(
                 perChannel(
-                        "Lower edge of the response, −3 dB",
+                        LOWER_EDGE,
                         "The deepest tone that still comes back at nearly full strength",
                         false,
                         c -> edge(results, c, Response::lowerEdge)),
                 perChannel(
-                        "Upper edge of the response, −3 dB",
+                        UPPER_EDGE,
                         "The highest tone that still comes back at nearly full strength",
                         false,
                         c -> edge(results, c, Response::upperEdge)),
-                whole(
-                        "Speed deviation",
-                        "How far the tape runs too fast (+) or too slow (−) on average",
-                        true,
-                        results.speed() == null ? null : results.speed().deviation()),
-                whole(
-                        "Wow and flutter, weighted peak",
-                        "How much the pitch wavers, weighed by what an ear notices",
-                        false,
-                        results.speed() == null ? null : results.speed().weightedPeak()),
                 perChannel(
-                        "Record level at 3 % K3",
-                        "How loud it can be recorded before a tone is plainly distorted",
+                        LEVEL_AT_K3,
+                        "How loud a tone can be recorded before it is plainly distorted",
                         true,
                         c -> ladder(results, c, Distortion::levelAtK3ThreePercent)),
                 perChannel(
                         "Maximum output level, 3 % K3",
-                        "How loud that comes back",
+                        "How loud that tone comes back",
                         true,
                         c -> ladder(results, c, Distortion::maximumOutputLevel)),
                 perChannel(
@@ -63,23 +63,39 @@ record Headline(String name, String plain, boolean signed, List<Quantity> figure
                         "How far the hiss of silent tape lies below the reference tone",
                         true,
                         c -> noise(results, c)),
+                perChannel(
+                        "Crosstalk at 1 kHz, from the other channel",
+                        "How loud this channel hears what is only on the other",
+                        true,
+                        c ->
+                                c.equals("left")
+                                        ? channels.crosstalkRightToLeft()
+                                        : channels.crosstalkLeftToRight()),
+                whole(
+                        "Speed deviation",
+                        "How far the tape runs too fast (+) or too slow (−) on average",
+                        true,
+                        speed(results, Speed::deviation)),
+                whole(
+                        "Wow and flutter, weighted peak",
+                        "How much the pitch wavers, weighed by what an ear notices",
+                        false,
+                        speed(results, Speed::weightedPeak)),
                 whole(
                         "Balance, right against left",
                         "How much louder (+) or softer (−) the right channel comes back",
                         true,
                         channels.balance()),
-                new Headline(
-                        "Crosstalk at 1 kHz",
-                        "How loud each channel hears what is only on the other",
-                        true,
-                        List.of(
-                                Find.figure(channels.crosstalkRightToLeft()),
-                                Find.figure(channels.crosstalkLeftToRight()))),
                 whole(
                         "Interchannel delay",
                         "How much later (+) or earlier (−) the right channel comes back",
                         true,
                         channels.interchannelDelay()));
+    }
+
+    /** The headline figure of that name. */
+    static Headline named(Results results, String name) {
+        return of(results).stream().filter(h -> h.name().equals(name)).findFirst().orElseThrow();
     }
 
     /** Whether there is one figure a channel. */
@@ -95,6 +111,10 @@ record Headline(String name, String plain, boolean signed, List<Quantity> figure
             String name, String plain, boolean signed, Function<String, Quantity> figure) {
         return new Headline(
                 name, plain, signed, Find.CHANNELS.stream().map(figure).map(Find::figure).toList());
+    }
+
+    private static Quantity speed(Results results, Function<Speed, Quantity> figure) {
+        return results.speed() == null ? null : figure.apply(results.speed());
     }
 
     private static Quantity edge(

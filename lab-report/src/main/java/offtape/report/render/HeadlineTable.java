@@ -4,31 +4,43 @@ import java.util.List;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Results;
 
-/** The headline figures of one session as a table with a column for each channel. */
+/** The headline figures of one session as tables. */
 final class HeadlineTable {
 
     private HeadlineTable() {}
 
-    /** The table. The roles keep it a table for screen readers where narrow screens restack it. */
+    /** Two tables: figures of each channel, and figures of the machine as a whole. */
     static Markup of(Results results) {
+        List<Headline> all = Headline.of(results);
+        return new Markup()
+                .add(
+                        table(
+                                "Each channel",
+                                List.of("Left", "Right"),
+                                all.stream().filter(Headline::isPerChannel).toList()))
+                .add(
+                        table(
+                                "Both together",
+                                List.of("Figure"),
+                                all.stream().filter(h -> !h.isPerChannel()).toList()));
+    }
+
+    /** The roles keep it a table for screen readers where narrow screens restack it. */
+    private static Markup table(String caption, List<String> heads, List<Headline> rows) {
         Markup out =
                 new Markup()
                         .open("table", "class", "headline", "role", "table")
-                        .element("caption", "Headline figures")
+                        .element("caption", "Headline figures: " + caption)
                         .open("thead", "role", "rowgroup")
                         .open("tr", "role", "row")
-                        .element("th", "Figure", "scope", "col", "role", "columnheader")
-                        .element("th", "Left", "scope", "col", "role", "columnheader")
-                        .element("th", "Right", "scope", "col", "role", "columnheader")
-                        .close("tr")
-                        .close("thead")
-                        .open("tbody", "role", "rowgroup")
-                        .line();
-        Headline.of(results).forEach(h -> out.add(row(h)).line());
-        return out.close("tbody").close("table");
+                        .element("th", caption, "scope", "col", "role", "columnheader");
+        heads.forEach(h -> out.element("th", h, "scope", "col", "role", "columnheader"));
+        out.close("tr").close("thead").open("tbody", "role", "rowgroup").line();
+        rows.forEach(h -> out.add(row(h, heads)).line());
+        return out.close("tbody").close("table").line();
     }
 
-    private static Markup row(Headline headline) {
+    private static Markup row(Headline headline, List<String> heads) {
         Markup out =
                 new Markup()
                         .open("tr", "role", "row")
@@ -38,32 +50,26 @@ final class HeadlineTable {
                         .element("span", headline.plain(), "class", "plain")
                         .close("th");
         List<Quantity> figures = headline.figures();
-        boolean sameReason =
-                headline.isPerChannel()
-                        && !figures.get(0).isKnown()
-                        && figures.get(0).equals(figures.get(1));
-        if (!headline.isPerChannel() || sameReason) {
-            return out.add(cell(figures.get(0), headline.signed(), "Both", "colspan", "2"))
+        if (saysOneThing(figures)) {
+            String span = Integer.toString(heads.size());
+            return out.open("td", "class", "both", "role", "cell", "colspan", span)
+                    .add(figure(figures.get(0), headline.signed()))
+                    .close("td")
                     .close("tr");
         }
-        return out.add(cell(figures.get(0), headline.signed(), "Left"))
-                .add(cell(figures.get(1), headline.signed(), "Right"))
-                .close("tr");
+        for (int i = 0; i < figures.size(); i++) {
+            out.open("td", "role", "cell")
+                    .element("span", heads.get(i), "class", "channel", "aria-hidden", "true")
+                    .add(figure(figures.get(i), headline.signed()))
+                    .close("td");
+        }
+        return out.close("tr");
     }
 
-    private static Markup cell(
-            Quantity figure, boolean signed, String channel, String... attributes) {
-        String[] all = new String[attributes.length + 4];
-        System.arraycopy(attributes, 0, all, 4, attributes.length);
-        all[0] = "class";
-        all[1] = attributes.length > 0 ? "figure both" : "figure";
-        all[2] = "role";
-        all[3] = "cell";
-        return new Markup()
-                .open("td", all)
-                .element("span", channel, "class", "channel", "aria-hidden", "true")
-                .add(figure(figure, signed))
-                .close("td");
+    /** One figure, or two that are unknown for the same reason. */
+    private static boolean saysOneThing(List<Quantity> figures) {
+        return figures.size() == 1
+                || !figures.get(0).isKnown() && figures.get(0).equals(figures.get(1));
     }
 
     /** A figure with its uncertainty, or the reason why it is unknown. */

@@ -9,13 +9,14 @@ import java.util.List;
  */
 final class LabelLayout {
 
-    private static final double[] DISTANCES = {10, 20, 34, 50, 70, 95, 125};
+    private static final double[] DISTANCES = {10, 20, 34, 50, 70, 95, 125, 160};
     private static final double[] SHIFTS = {0, -0.55, 0.55};
+    private static final int RULE_PLACES = 12;
     private static final double OVERLAP = 4000;
     private static final double COVERED_POINT = 30;
     private static final double CROSSED_POINT = 60;
-    private static final double NEIGHBOUR_BONUS = 3;
-    private static final double NEIGHBOUR_LIMIT = 24;
+    private static final double NEIGHBOUR_BONUS = 9;
+    private static final double NEIGHBOUR_LIMIT = 14;
 
     private final Box area;
     private final List<List<PathData.Point>> curves;
@@ -40,7 +41,21 @@ final class LabelLayout {
 
     /** Places a label for a point. */
     void addPoint(String text, double x, double y, String cssClass) {
-        place(candidates(text, x, y, cssClass), 0, -1);
+        settle(cheapest(candidates(text, x, y, cssClass, false), 0, -1).label);
+    }
+
+    /** Places a label on a horizontal line at the part of it that has most room. */
+    void addRule(String text, double y) {
+        List<Label> candidates = new ArrayList<>();
+        double half = Label.width(text) / 2;
+        double from = area.left() + half + 4;
+        double to = area.right() - half - 4;
+        for (int i = 0; i <= RULE_PLACES; i++) {
+            double x = from + (to - from) * i / RULE_PLACES;
+            candidates.add(new Label(text, x, y - 5, x, y - 5, "rule-label", false));
+            candidates.add(new Label(text, x, y + 16, x, y + 16, "rule-label", false));
+        }
+        settle(cheapest(candidates, 0, -1).label);
     }
 
     /** Places a label for a curve where the curve keeps clear of the others. */
@@ -48,7 +63,7 @@ final class LabelLayout {
         Choice best = null;
         for (PathData.Point p : everySome(curves.get(curve))) {
             double bonus = -NEIGHBOUR_BONUS * Math.min(NEIGHBOUR_LIMIT, distanceToOthers(p, curve));
-            Choice choice = cheapest(candidates(text, p.x(), p.y(), cssClass), bonus, curve);
+            Choice choice = cheapest(candidates(text, p.x(), p.y(), cssClass, true), bonus, curve);
             best = best == null || choice.cost < best.cost ? choice : best;
         }
         if (best != null) {
@@ -58,48 +73,50 @@ final class LabelLayout {
 
     private record Choice(Label label, double cost) {}
 
-    private void place(List<Label> candidates, double bonus, int own) {
-        settle(cheapest(candidates, bonus, own).label);
-    }
-
     private void settle(Label label) {
         labels.add(label);
         taken.add(label.box());
     }
 
+    /**
+     * The cheapest candidate; candidates that are dear without their curves are not looked into.
+     */
     private Choice cheapest(List<Label> candidates, double bonus, int own) {
         Choice best = null;
         for (Label label : candidates) {
-            double cost = bonus + cost(label, own, best == null ? Double.MAX_VALUE : best.cost);
-            best = best == null || cost < best.cost ? new Choice(label, cost) : best;
+            double cost = bonus + roomCost(label);
+            if (best == null || cost < best.cost) {
+                cost += curveCost(label, label.box(), own);
+                best = best == null || cost < best.cost ? new Choice(label, cost) : best;
+            }
         }
         return best;
     }
 
-    private List<Label> candidates(String text, double x, double y, String cssClass) {
+    private static List<Label> candidates(
+            String text, double x, double y, String cssClass, boolean sample) {
         List<Label> found = new ArrayList<>();
-        double width = Label.width(text);
+        double width = Label.width(text, sample);
         for (double distance : DISTANCES) {
             for (double shift : SHIFTS) {
                 double textX = x + shift * width;
-                found.add(new Label(text, textX, y - distance, x, y, cssClass));
-                found.add(new Label(text, textX, y + distance + 12, x, y, cssClass));
+                found.add(new Label(text, textX, y - distance, x, y, cssClass, sample));
+                found.add(new Label(text, textX, y + distance + 12, x, y, cssClass, sample));
             }
         }
-        found.add(new Label(text, x + width / 2 + 8, y + 5, x, y, cssClass));
-        found.add(new Label(text, x - width / 2 - 8, y + 5, x, y, cssClass));
+        found.add(new Label(text, x + width / 2 + 8, y + 5, x, y, cssClass, sample));
+        found.add(new Label(text, x - width / 2 - 8, y + 5, x, y, cssClass, sample));
         return found;
     }
 
-    private double cost(Label label, int own, double enough) {
+    private double roomCost(Label label) {
         Box box = label.box();
-        double cost =
-                Math.hypot(label.x() - label.anchorX(), label.y() - 5 - label.anchorY())
-                        + (area.contains(box) ? 0 : OVERLAP);
+        double cost = Math.hypot(label.x() - label.anchorX(), label.y() - 5 - label.anchorY());
+        cost += area.contains(box) ? 0 : OVERLAP;
         for (Box other : taken) {
             cost += box.overlaps(other) ? OVERLAP : 0;
         }
-        return cost >= enough ? cost : cost + curveCost(label, box, own);
+        return cost;
     }
 
     private double curveCost(Label label, Box box, int own) {

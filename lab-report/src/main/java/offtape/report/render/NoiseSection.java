@@ -30,9 +30,11 @@ final class NoiseSection {
             String caption = caption(drawn);
             body.add(Section.figure(caption, List.of(chart(drawn, caption))));
         }
-        body.add(levels(results).open());
+        if (!results.noise().isEmpty()) {
+            body.add(levels(results).open());
+        }
         body.add(hum(results).folded());
-        drawn.forEach(n -> body.add(spectrum(n).folded()));
+        body.add(NoiseTable.of(drawn).folded());
         return new Section("noise", "Noise and hum", body);
     }
 
@@ -155,19 +157,5 @@ final class NoiseSection {
                                                                         Numbers.signed(
                                                                                 h.levelDb(), 1))))
                         .toList());
-    }
-
-    private static DataTable spectrum(Noise noise) {
-        List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i < noise.spectrum().frequencyHz().length; i++) {
-            rows.add(
-                    List.of(
-                            Numbers.frequency(noise.spectrum().frequencyHz()[i]),
-                            Numbers.signed(noise.spectrum().levelDb()[i], 1)));
-        }
-        return new DataTable(
-                "noise in third-octave bands, " + noise.channel() + " channel",
-                List.of("Middle of the band", "Level, dB re reference"),
-                rows);
     }
 }

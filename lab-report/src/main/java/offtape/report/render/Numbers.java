@@ -7,27 +7,38 @@ import offtape.core.unit.Quantity;
 
 /**
  * Numbers as a reader sees them: a proper minus sign, no more digits than the uncertainty carries
- * (two digits of an uncertainty that starts with 1 or 2, one of any other), kilohertz from 1000 Hz.
+ * (two digits of an uncertainty that starts with 1 or 2 unless the second is 0, one of any other),
+ * kilohertz from 1000 Hz.
  */
 final class Numbers {
 
     private static final String MINUS = "\u2212";
+    private static final String NO_BREAK = "\u00a0";
     private static final int MOST_DECIMALS = 4;
 
     private Numbers() {}
 
-    /** {@code value} with so many decimals; zero never carries a sign. */
+    /** {@code value} with so many decimals; zero never carries a sign, no number gives a dash. */
     static String decimal(double value, int decimals) {
+        if (!Double.isFinite(value)) {
+            return DataTable.NOTHING;
+        }
         return plain(new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP));
     }
 
     /** As {@link #decimal}, with a plus sign before positive values. */
     static String signed(double value, int decimals) {
+        if (!Double.isFinite(value)) {
+            return DataTable.NOTHING;
+        }
         return plus(new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP));
     }
 
     /** {@code value} with so many significant digits, without trailing zeros. */
     static String significant(double value, int digits) {
+        if (!Double.isFinite(value)) {
+            return DataTable.NOTHING;
+        }
         BigDecimal rounded =
                 new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_UP));
         return plain(rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros());
@@ -36,13 +47,18 @@ final class Numbers {
     /** A frequency in three significant digits: {@code 38.2 Hz}, {@code 15.9 kHz}. */
     static String frequency(double hz) {
         return Math.abs(hz) < 1000
-                ? significant(hz, 3) + " Hz"
-                : significant(hz / 1000, 3) + " kHz";
+                ? significant(hz, 3) + NO_BREAK + "Hz"
+                : significant(hz / 1000, 3) + NO_BREAK + "kHz";
     }
 
     /** A level in words: {@code +6.4 dB}. */
     static String level(double levelDb) {
-        return signed(levelDb, 1) + " dB";
+        return signed(levelDb, 1) + NO_BREAK + "dB";
+    }
+
+    /** A number and its unit, kept on one line. */
+    static String withUnit(String number, String unit) {
+        return number + NO_BREAK + unit;
     }
 
     /** A known figure without its uncertainty, in the digits that the uncertainty allows. */
@@ -50,7 +66,7 @@ final class Numbers {
         Scaled scaled = Scaled.of(figure);
         BigDecimal value =
                 new BigDecimal(scaled.value).setScale(scaled.scale, RoundingMode.HALF_UP);
-        return (signed ? plus(value) : plain(value)) + " " + scaled.unit;
+        return (signed ? plus(value) : plain(value)) + NO_BREAK + scaled.unit;
     }
 
     /** The uncertainty of a known figure: {@code ± 0.3 dB}. */
@@ -62,13 +78,13 @@ final class Numbers {
                 half.signum() == 0
                         ? "< " + plain(BigDecimal.ONE.movePointLeft(scaled.scale))
                         : plain(half);
-        return "± " + shown + " " + scaled.unit;
+        return "±" + NO_BREAK + shown + NO_BREAK + scaled.unit;
     }
 
     /** A known figure with its uncertainty, or the reason why it is unknown. */
     static String full(Quantity figure, boolean signed) {
         return figure.isKnown()
-                ? value(figure, signed) + " " + uncertainty(figure)
+                ? value(figure, signed) + NO_BREAK + uncertainty(figure)
                 : "unknown: " + figure.reason();
     }
 
@@ -99,7 +115,8 @@ final class Numbers {
                 return MOST_DECIMALS;
             }
             BigDecimal two = round(uncertainty, 2);
-            boolean small = two.unscaledValue().toString().charAt(0) < '3';
+            String digits = two.unscaledValue().toString();
+            boolean small = digits.length() == 2 && digits.matches("[12][1-9]");
             int scale = small ? 1 - exponent(two) : -exponent(round(uncertainty, 1));
             return Math.min(scale, MOST_DECIMALS);
         }

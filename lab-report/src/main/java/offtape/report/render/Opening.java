@@ -25,7 +25,11 @@ final class Opening {
                         .line()
                         .element("p", Words.description(results.session()), "class", "identity")
                         .line()
-                        .element("p", String.join(" ", Findings.of(results)), "class", "findings")
+                        .element(
+                                "p",
+                                Words.unbroken(String.join(" ", Findings.of(results))),
+                                "class",
+                                "findings")
                         .line();
         if (results.verdict() != null && Words.isGiven(results.verdict().reason())) {
             out.element("p", results.verdict().reason(), "class", "verdict").line();

@@ -26,7 +26,7 @@ final class Page {
 
     private static Markup head(String title) {
         return new Markup()
-                .open("html", "lang", "en-GB")
+                .open("html", "lang", "en")
                 .line()
                 .open("head")
                 .line()

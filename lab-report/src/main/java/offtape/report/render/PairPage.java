@@ -128,7 +128,7 @@ final class PairPage {
         String caption =
                 "The response of both sessions at their lowest sweep level; the line at −3 dB marks"
                         + " the edges. "
-                        + moved(before, after, 1, "The upper edge");
+                        + moved(before, after, Headline.UPPER_EDGE);
         Chart chart =
                 Chart.of(
                                 "response-pair",
@@ -165,7 +165,7 @@ final class PairPage {
         String caption =
                 "The third harmonic against record level; further right is louder before the tape"
                         + " distorts. "
-                        + moved(before, after, 4, "The record level at 3 % K3");
+                        + moved(before, after, Headline.LEVEL_AT_K3);
         Chart chart =
                 Chart.of(
                                 "k3-pair",
@@ -210,9 +210,9 @@ final class PairPage {
     }
 
     /** How one headline figure moved, channel by channel. */
-    private static String moved(Results before, Results after, int headline, String name) {
-        Headline first = Headline.of(before).get(headline);
-        Headline second = Headline.of(after).get(headline);
+    private static String moved(Results before, Results after, String name) {
+        Headline first = Headline.named(before, name);
+        Headline second = Headline.named(after, name);
         List<String> parts = new ArrayList<>();
         for (int c = 0; c < first.figures().size(); c++) {
             Quantity from = first.figures().get(c);
@@ -228,6 +228,6 @@ final class PairPage {
                                 + " channel");
             }
         }
-        return parts.isEmpty() ? "" : name + " went " + Words.list(parts) + ".";
+        return parts.isEmpty() ? "" : name + ": " + Words.list(parts) + ".";
     }
 }

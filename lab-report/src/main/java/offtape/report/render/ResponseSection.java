@@ -31,7 +31,9 @@ final class ResponseSection {
             String caption = caption(results);
             body.add(Section.figure(caption, List.of(chart(results, curves, caption))));
         }
-        body.add(edges(results).open());
+        if (!results.response().isEmpty()) {
+            body.add(edges(results).open());
+        }
         body.add(ResponseTable.of(results).folded());
         return new Section("response", "Frequency response", body);
     }
@@ -152,30 +154,28 @@ final class ResponseSection {
                                                         + shortLevel(r.levelDb()),
                                                 Numbers.full(Find.figure(r.lowerEdge()), false),
                                                 Numbers.full(Find.figure(r.upperEdge()), false),
-                                                ripple(r)))
+                                                Numbers.full(Find.figure(r.ripple()), false),
+                                                rippleBand(r)))
                         .toList();
         return new DataTable(
                 "Edges at −3 dB re 1 kHz, and ripple",
-                List.of("Channel, sweep level", "Lower edge", "Upper edge", "Ripple"),
+                List.of(
+                        "Channel, sweep level",
+                        "Lower edge",
+                        "Upper edge",
+                        "Ripple, ±",
+                        "Ripple within"),
                 rows);
     }
 
-    private static String ripple(Response response) {
-        Quantity ripple = Find.figure(response.ripple());
-        if (!ripple.isKnown()) {
-            return Numbers.full(ripple, false);
-        }
-        return "±"
-                + Numbers.value(ripple, false)
-                + " ("
-                + Numbers.frequency(response.rippleFromHz())
-                + " to "
-                + Numbers.frequency(response.rippleToHz())
-                + ")";
+    private static String rippleBand(Response r) {
+        return Find.figure(r.ripple()).isKnown()
+                ? Numbers.frequency(r.rippleFromHz()) + " to " + Numbers.frequency(r.rippleToHz())
+                : DataTable.NOTHING;
     }
 
     /** A programme level: {@code −20 dB}, {@code 0 dB}. */
     static String shortLevel(double levelDb) {
-        return Numbers.significant(levelDb, 3) + " dB";
+        return Numbers.withUnit(Numbers.significant(levelDb, 3), "dB");
     }
 }

@@ -45,7 +45,7 @@ final class ResponseTable {
                 cells.add(Numbers.signed(at(r, r.magnitudeDb(), hz), 1));
                 uncertainty = Math.max(uncertainty, at(r, r.uncertaintyDb(), hz));
             } else {
-                cells.add("–");
+                cells.add(DataTable.NOTHING);
             }
         }
         cells.add(Numbers.decimal(uncertainty, 2));

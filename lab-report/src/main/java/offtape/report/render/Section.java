@@ -30,11 +30,11 @@ record Section(String id, String heading, Markup body) {
     static Markup figure(String caption, List<Chart> charts) {
         Markup out = new Markup().open("figure").line();
         charts.forEach(chart -> out.add(ChartSvg.draw(chart)).line());
-        return out.element("figcaption", caption).close("figure").line();
+        return out.element("figcaption", Words.unbroken(caption)).close("figure").line();
     }
 
     /** A paragraph. */
     static Markup paragraph(String text) {
-        return new Markup().element("p", text).line();
+        return new Markup().element("p", Words.unbroken(text)).line();
     }
 }

@@ -49,7 +49,8 @@ final class SpeedCharts {
                         .map(Math::abs)
                         .max()
                         .orElse(0);
-        double limit = Axis.niceStep(Math.max(reach * 1.05, 0.001));
+        double step = Axis.niceStep(Math.max(reach, 0.001) / 3);
+        double limit = step * Math.ceil(1.02 * Math.max(reach, 0.001) / step);
         double last = trace.seconds()[trace.seconds().length - 1];
         return Chart.of(
                         "speed-trace",
@@ -112,7 +113,7 @@ final class SpeedCharts {
                         .max()
                         .orElseThrow();
         double top = Axis.niceStep(high * 1.5);
-        double bottom = top / 1000;
+        double bottom = top / 500;
         double[] shown = Arrays.stream(peak).map(p -> Math.max(p, bottom / 10)).toArray();
         return Chart.of(
                         "speed-spectrum",

@@ -71,8 +71,8 @@ final class SpeedSection {
 
     private static String told(SpeedComponent component) {
         String what =
-                Numbers.significant(component.peakPercent(), 2)
-                        + " % at "
+                Numbers.withUnit(Numbers.significant(component.peakPercent(), 2), "%")
+                        + " at "
                         + Numbers.frequency(component.frequencyHz());
         return Words.isGiven(component.part()) ? what + " (" + component.part() + ")" : what;
     }

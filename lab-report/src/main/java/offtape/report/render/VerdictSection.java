@@ -94,6 +94,6 @@ final class VerdictSection {
     }
 
     private static String text(String text) {
-        return text == null ? "–" : text;
+        return text == null ? DataTable.NOTHING : text;
     }
 }

@@ -6,6 +6,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import offtape.report.result.Session;
 
 /** The session in words. */
@@ -13,6 +14,9 @@ final class Words {
 
     private static final DateTimeFormatter DAY =
             DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm 'UTC'", Locale.UK);
+
+    private static final Pattern UNIT_AFTER_NUMBER =
+            Pattern.compile("([0-9]) (dB|k?Hz|%|ms|s|cm/s|in/s)(?![A-Za-z])");
 
     private Words() {}
 
@@ -29,6 +33,11 @@ final class Words {
         return text.isEmpty()
                 ? text
                 : text.substring(0, 1).toUpperCase(Locale.UK) + text.substring(1);
+    }
+
+    /** {@code text} with its numbers kept on one line with their units. */
+    static String unbroken(String text) {
+        return UNIT_AFTER_NUMBER.matcher(text).replaceAll("$1\u00a0$2");
     }
 
     /** The user's name for the machine, or words that stand for it. */

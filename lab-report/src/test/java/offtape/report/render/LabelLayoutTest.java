@@ -1,0 +1,66 @@
+package offtape.report.render;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+final class LabelLayoutTest {
+
+    private static final Box AREA = new Box(0, 0, 500, 300);
+
+    @Test
+    void crowdedLabelsKeepApart() {
+        LabelLayout layout = new LabelLayout(AREA, List.of());
+        for (int i = 0; i < 6; i++) {
+            layout.addPoint("12.5 kHz", 250 + i, 150, "left");
+        }
+        List<Label> labels = layout.labels();
+        for (int i = 0; i < labels.size(); i++) {
+            assertTrue(AREA.contains(labels.get(i).box()), labels.get(i).toString());
+            for (int k = 0; k < i; k++) {
+                assertFalse(labels.get(i).box().overlaps(labels.get(k).box()), i + " on " + k);
+            }
+        }
+    }
+
+    @Test
+    void labelsInCornersStayInside() {
+        LabelLayout layout = new LabelLayout(AREA, List.of());
+        layout.addPoint("upper left", 0, 0, "left");
+        layout.addPoint("lower right", 500, 300, "left");
+        layout.labels().forEach(l -> assertTrue(AREA.contains(l.box()), l.toString()));
+    }
+
+    /** Two curves that part on the right: the label of each belongs where they are apart. */
+    @Test
+    void curvesAreNamedWhereTheyPart() {
+        List<PathData.Point> straight =
+                IntStream.range(0, 100).mapToObj(i -> new PathData.Point(i * 5, 150)).toList();
+        List<PathData.Point> falling =
+                IntStream.range(0, 100)
+                        .mapToObj(i -> new PathData.Point(i * 5, 150 + Math.max(0, i - 50) * 2))
+                        .toList();
+        LabelLayout layout = new LabelLayout(AREA, List.of(straight, falling));
+        layout.addCurve("one", 0, "left");
+        layout.addCurve("two", 1, "right");
+        layout.labels().forEach(l -> assertTrue(l.anchorX() > 250, l.toString()));
+    }
+
+    @Test
+    void labelsLeaveCurvesUncovered() {
+        List<PathData.Point> line =
+                IntStream.range(0, 170).mapToObj(i -> new PathData.Point(i * 3, 150)).toList();
+        LabelLayout layout = new LabelLayout(AREA, List.of(line));
+        layout.addPoint("on the line", 250, 150, "left");
+        layout.addRule("beside it", 152);
+        layout.addCurve("the line itself", 0, "left");
+        for (Label label : layout.labels()) {
+            assertFalse(
+                    line.stream().anyMatch(p -> label.box().contains(p.x(), p.y())),
+                    label.toString());
+        }
+    }
+}

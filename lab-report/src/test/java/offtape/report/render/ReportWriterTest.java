@@ -1,0 +1,210 @@
+package offtape.report.render;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+final class ReportWriterTest {
+
+    private static final int MOST_DRAWING_BYTES = 60_000;
+    private static final int MOST_PAGE_BYTES = 1_000_000;
+
+    static Stream<String> pages() {
+        return Stream.concat(
+                Degenerate.all().map(ReportWriter::html),
+                Stream.of(
+                        ReportWriter.html(Scenario.before()),
+                        ReportWriter.html(Scenario.before(), Scenario.after()),
+                        ReportWriter.html(Scenario.empty(null), Scenario.after()),
+                        ReportWriter.html(Scenario.before(), Degenerate.hostile())));
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void pagesAreWellFormedAndTheirAnchorsUnique(String page) throws Exception {
+        Document document = parse(page);
+        Set<String> ids = new HashSet<>();
+        for (Element element : Svg.elements(document, "*")) {
+            String id = element.getAttribute("id");
+            assertTrue(id.isEmpty() || ids.add(id), "twice: " + id);
+        }
+        for (Element link : Svg.elements(document, "a")) {
+            assertTrue(ids.contains(link.getAttribute("href").substring(1)));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void pagesAskForNothingAndRunNothing(String page) throws Exception {
+        Document document = parse(page);
+        for (Element element : Svg.elements(document, "*")) {
+            assertFalse(element.hasAttribute("src"), element.getTagName());
+            String href = element.getAttribute("href");
+            assertTrue(href.isEmpty() || href.startsWith("#"), href);
+            for (int i = 0; i < element.getAttributes().getLength(); i++) {
+                assertFalse(element.getAttributes().item(i).getNodeName().startsWith("on"));
+            }
+        }
+        assertTrue(Svg.elements(document, "script").isEmpty());
+        assertTrue(Svg.elements(document, "img").isEmpty());
+        assertTrue(Svg.elements(document, "link").isEmpty());
+        assertFalse(page.replace("url(#", "").contains("url("), "style asks for a file");
+        assertFalse(page.contains("@import"));
+        assertTrue(page.contains("content=\"default-src &#39;none&#39;;"), "policy");
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void pagesHoldNoNumberThatIsNone(String page) {
+        Matcher matcher = Pattern.compile("NaN|Infinity|>null<|\\bnull\\b").matcher(page);
+        assertFalse(matcher.find(), () -> page.substring(Math.max(0, matcher.start() - 80)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void drawingsAreSmallAndNamed(String page) throws Exception {
+        for (String svg : Svg.drawings(page)) {
+            Element root = Svg.parse(svg).getDocumentElement();
+            assertEquals("img", root.getAttribute("role"));
+            assertFalse(root.getElementsByTagName("title").item(0).getTextContent().isBlank());
+            assertFalse(root.getElementsByTagName("desc").item(0).getTextContent().isBlank());
+            int bytes = svg.getBytes(StandardCharsets.UTF_8).length;
+            assertTrue(bytes < MOST_DRAWING_BYTES, "bytes " + bytes);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void tablesAndHeadingsAreInOrder(String page) throws Exception {
+        Document document = parse(page);
+        for (Element table : Svg.elements(document, "table")) {
+            assertEquals(1, table.getElementsByTagName("caption").getLength());
+        }
+        for (Element head : Svg.elements(document, "th")) {
+            assertTrue(Set.of("row", "col").contains(head.getAttribute("scope")));
+        }
+        int last = 0;
+        Matcher matcher = Pattern.compile("<h([1-6])[ >]").matcher(page);
+        while (matcher.find()) {
+            int level = Integer.parseInt(matcher.group(1));
+            assertTrue(level <= last + 1, "a heading is skipped");
+            last = level;
+        }
+        assertEquals(1, Svg.elements(document, "h1").size());
+        assertEquals(1, Svg.elements(document, "main").size());
+    }
+
+    @Test
+    void sameResultsGiveTheSamePage() {
+        assertEquals(ReportWriter.html(Scenario.before()), ReportWriter.html(Scenario.before()));
+    }
+
+    @Test
+    void everyQuestionHasItsChart() throws Exception {
+        String page = ReportWriter.html(Scenario.before());
+        List<String> titles =
+                Svg.drawings(page).stream()
+                        .map(svg -> svg.replaceAll("(?s).*<title[^>]*>(.*?)</title>.*", "$1"))
+                        .toList();
+        assertEquals(
+                List.of(
+                        "Frequency response of both channels",
+                        "Speed deviation over time",
+                        "Spectrum of the speed deviation",
+                        "Third harmonic (K3) against record level",
+                        "Compression against record level",
+                        "Replay level of treble tones against record level",
+                        "Noise of recorded silence in third-octave bands"),
+                titles);
+        for (Element figure : Svg.elements(parse(page), "figure")) {
+            assertEquals(1, figure.getElementsByTagName("figcaption").getLength());
+        }
+    }
+
+    @Test
+    void theOpeningTellsTheFiguresInWords() {
+        String page = ReportWriter.html(Scenario.before()).replace('\u00a0', ' ');
+        assertTrue(page.contains("Quiet tones from 32.4 Hz to 9.8 kHz come back"), "band");
+        assertTrue(page.contains("The tape runs 0.412 % slow"), "speed");
+        assertTrue(page.contains("wavers by 0.163 %"), "wow and flutter");
+        assertTrue(page.contains("up to 4.4 dB above the reference"), "the channel that is worse");
+        assertTrue(page.contains("hiss of silent tape lies 55.4 dB below"), "the noisier channel");
+        assertTrue(page.contains("▲ Warning:"), "warnings come first");
+        assertTrue(page.indexOf("▲ Warning:") < page.indexOf("class=\"headline\""));
+    }
+
+    @Test
+    void unknownFiguresShowTheirReason() {
+        String page = ReportWriter.html(Scenario.before());
+        assertTrue(page.contains("Needs a loopback session of the interface."));
+    }
+
+    /** K3 = 1 % at 1.33 dB left, 1 dB compression at 5.6 dB right: the range both share. */
+    @Test
+    void theUsefulRangeIsWhatBothChannelsShare() {
+        UsefulRange range = UsefulRange.shared(Scenario.before()).orElseThrow();
+        assertEquals(6.1 - 4.77, range.fromDb(), 1e-9);
+        assertEquals(4.4 + 1.2, range.toDb(), 1e-9);
+    }
+
+    @Test
+    void userTextStaysText() throws Exception {
+        String page = ReportWriter.html(Degenerate.hostile());
+        assertFalse(page.contains("<img"), "an element came through");
+        assertFalse(page.contains("</script>"), "an end tag came through");
+        Document document = parse(page);
+        assertEquals(Degenerate.HOSTILE, Svg.elements(document, "h1").get(0).getTextContent());
+        assertTrue(
+                Svg.elements(document, "title")
+                        .get(0)
+                        .getTextContent()
+                        .startsWith(Degenerate.HOSTILE));
+    }
+
+    @Test
+    void pagesStayUnderAMegabyte() throws Exception {
+        Path dir = Files.createDirectories(Path.of("target", "report-sample"));
+        write(dir.resolve("report.html"), ReportWriter.html(Scenario.before()));
+        write(dir.resolve("pair.html"), ReportWriter.html(Scenario.before(), Scenario.after()));
+        write(dir.resolve("empty.html"), ReportWriter.html(Scenario.empty(null)));
+    }
+
+    private static void write(Path file, String page) throws Exception {
+        Files.writeString(file, page);
+        assertTrue(Files.size(file) < MOST_PAGE_BYTES, file.toString());
+    }
+
+    @Test
+    void aChangeIsClearBeyondTheUncertaintyOfTheDifference() {
+        // uncertainties 0.3 and 0.4 add as squares to 0.5 (a 3-4-5 triangle)
+        Change small = change(1.0, 0.3, 1.45, 0.4);
+        assertEquals(0.5, small.difference().uncertainty(), 1e-12);
+        assertFalse(small.isClear());
+        assertTrue(change(1.0, 0.3, 1.55, 0.4).isClear());
+        assertFalse(new Change("", true, Scenario.UNKNOWN, Scenario.known(1, "dB", 0)).isKnown());
+    }
+
+    private static Change change(double before, double u1, double after, double u2) {
+        return new Change(
+                "", true, Scenario.known(before, "dB", u1), Scenario.known(after, "dB", u2));
+    }
+
+    private static Document parse(String page) throws Exception {
+        return Svg.parse(page.replaceFirst("<!DOCTYPE html>", ""));
+    }
+}
