@@ -1,7 +1,9 @@
 package offtape.report.render;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Draws a chart as SVG: the curves from the chart library, everything else (grid, ticks, texts,
@@ -285,22 +287,31 @@ final class ChartSvg {
         return Numbers.significant(Math.round(value * 10) / 10.0, 6).replace('\u2212', '-');
     }
 
-    /** The corners of a path and points between them, none further apart than a few units. */
+    /**
+     * Points along a path, none further apart than a few units, and no more than one in each small
+     * square: what labels should not cover.
+     */
     private static List<PathData.Point> dense(PathData path) {
-        List<PathData.Point> found = new ArrayList<>();
+        Map<PathData.Point, PathData.Point> bySquare = new LinkedHashMap<>();
         PathData.Point last = null;
         for (PathData.Point p : path.points()) {
             double length = last == null ? 0 : Math.hypot(p.x() - last.x(), p.y() - last.y());
             for (double at = SAMPLE; at < length; at += SAMPLE) {
                 double part = at / length;
-                found.add(
+                keep(
                         new PathData.Point(
                                 last.x() + part * (p.x() - last.x()),
-                                last.y() + part * (p.y() - last.y())));
+                                last.y() + part * (p.y() - last.y())),
+                        bySquare);
             }
-            found.add(p);
+            keep(p, bySquare);
             last = p;
         }
-        return found;
+        return List.copyOf(bySquare.values());
+    }
+
+    private static void keep(PathData.Point p, Map<PathData.Point, PathData.Point> bySquare) {
+        bySquare.putIfAbsent(
+                new PathData.Point(Math.floor(p.x() / SAMPLE), Math.floor(p.y() / SAMPLE)), p);
     }
 }

@@ -3,6 +3,7 @@ package offtape.report.render;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Function;
 import offtape.report.result.Response;
 import offtape.report.result.Results;
 
@@ -16,18 +17,22 @@ final class ResponseTable {
 
     private ResponseTable() {}
 
-    /** The table: a column a curve, and the largest uncertainty of each row. */
+    /** The table of one session: a column a curve, and the largest uncertainty of each row. */
     static DataTable of(Results results) {
         List<Response> curves =
                 results.response().stream().filter(r -> r.frequencyHz().length > 0).toList();
-        List<String> heads = new ArrayList<>(List.of("Frequency"));
-        curves.forEach(
+        return of(
+                curves,
                 r ->
-                        heads.add(
-                                Words.sentence(r.channel())
-                                        + " at "
-                                        + ResponseSection.shortLevel(r.levelDb())
-                                        + ", dB"));
+                        Words.sentence(r.channel())
+                                + " at "
+                                + ResponseSection.shortLevel(r.levelDb()));
+    }
+
+    /** The table of any curves, each with a point at least, under heads made from them. */
+    static DataTable of(List<Response> curves, Function<Response, String> head) {
+        List<String> heads = new ArrayList<>(List.of("Frequency"));
+        curves.forEach(r -> heads.add(head.apply(r) + ", dB"));
         heads.add("Uncertainty, ± dB");
         List<List<String>> rows =
                 Arrays.stream(USUAL_HZ)
