@@ -1,9 +1,7 @@
 package offtape.report.render;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Draws a chart as SVG: the curves from the chart library, everything else (grid, ticks, texts,
@@ -161,7 +159,7 @@ final class ChartSvg {
         LabelLayout layout =
                 new LabelLayout(
                         new Box(2, 2, plotWidth - 2, plotHeight - 2),
-                        plot.curves().stream().map(c -> dense(c.path())).toList());
+                        plot.curves().stream().map(c -> c.path().dense(SAMPLE)).toList());
         for (Chart.Mark mark : shownMarks()) {
             double x = plot.x(mark.x());
             double y = plot.y(limitY(mark.y()));
@@ -285,33 +283,5 @@ final class ChartSvg {
 
     private static String place(double value) {
         return Numbers.significant(Math.round(value * 10) / 10.0, 6).replace('\u2212', '-');
-    }
-
-    /**
-     * Points along a path, none further apart than a few units, and no more than one in each small
-     * square: what labels should not cover.
-     */
-    private static List<PathData.Point> dense(PathData path) {
-        Map<PathData.Point, PathData.Point> bySquare = new LinkedHashMap<>();
-        PathData.Point last = null;
-        for (PathData.Point p : path.points()) {
-            double length = last == null ? 0 : Math.hypot(p.x() - last.x(), p.y() - last.y());
-            for (double at = SAMPLE; at < length; at += SAMPLE) {
-                double part = at / length;
-                keep(
-                        new PathData.Point(
-                                last.x() + part * (p.x() - last.x()),
-                                last.y() + part * (p.y() - last.y())),
-                        bySquare);
-            }
-            keep(p, bySquare);
-            last = p;
-        }
-        return List.copyOf(bySquare.values());
-    }
-
-    private static void keep(PathData.Point p, Map<PathData.Point, PathData.Point> bySquare) {
-        bySquare.putIfAbsent(
-                new PathData.Point(Math.floor(p.x() / SAMPLE), Math.floor(p.y() / SAMPLE)), p);
     }
 }

@@ -49,7 +49,7 @@ final class PairCharts {
                         .withRules(List.of(new Chart.Rule(-3, "−3 dB")));
         Markup body = Section.figure(caption, List.of(chart));
         List<String> heads = curves.stream().map(d -> d.label(d.curve().channel())).toList();
-        body.add(ResponseTable.of(bare, r -> heads.get(bare.indexOf(r))).folded());
+        body.add(ResponseTable.of(bare, heads).folded());
         return new Section("response", "Frequency response", body);
     }
 

@@ -3,7 +3,6 @@ package offtape.report.render;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Function;
 import offtape.report.result.Response;
 import offtape.report.result.Results;
 
@@ -23,16 +22,19 @@ final class ResponseTable {
                 results.response().stream().filter(r -> r.frequencyHz().length > 0).toList();
         return of(
                 curves,
-                r ->
-                        Words.sentence(r.channel())
-                                + " at "
-                                + ResponseSection.shortLevel(r.levelDb()));
+                curves.stream()
+                        .map(
+                                r ->
+                                        Words.sentence(r.channel())
+                                                + " at "
+                                                + ResponseSection.shortLevel(r.levelDb()))
+                        .toList());
     }
 
-    /** The table of any curves, each with a point at least, under heads made from them. */
-    static DataTable of(List<Response> curves, Function<Response, String> head) {
+    /** The table of any curves, each with a point at least, under heads of their own. */
+    static DataTable of(List<Response> curves, List<String> labels) {
         List<String> heads = new ArrayList<>(List.of("Frequency"));
-        curves.forEach(r -> heads.add(head.apply(r) + ", dB"));
+        labels.forEach(label -> heads.add(label + ", dB"));
         heads.add("Uncertainty, ± dB");
         List<List<String>> rows =
                 Arrays.stream(USUAL_HZ)
