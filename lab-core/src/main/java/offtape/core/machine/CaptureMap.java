@@ -19,6 +19,11 @@ record CaptureMap(Motion write, Motion read, double lagSeconds) {
         return write.timeAt(read.position(machineSeconds) - lagSeconds);
     }
 
+    /** As above, starting the search from a programme time near the answer. */
+    double programmeAt(double machineSeconds, double guess) {
+        return write.timeAt(read.position(machineSeconds) - lagSeconds, guess);
+    }
+
     /** Machine time at which programme time s is heard, seconds. */
     double machineAt(double programmeSeconds) {
         return read.timeAt(write.position(programmeSeconds) + lagSeconds);

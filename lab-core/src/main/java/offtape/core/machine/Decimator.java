@@ -4,8 +4,9 @@ import offtape.core.dsp.RealFft;
 import offtape.core.dsp.Spectrum;
 
 /**
- * Filters a stream and keeps every factor-th sample, by transforms with overlap: the exact linear
- * convolution with the kernel. Chunk by chunk, with a lag of the geometry's reach.
+ * Filters a stream and keeps every factor-th sample, by transforms with overlap: the linear
+ * convolution with the kernel. Chunk by chunk, with a lag of the geometry's reach. The kernel must
+ * stop at half the output's rate; what it would still let pass above, below −120 dB, is left out.
  */
 final class Decimator {
 
@@ -26,7 +27,7 @@ final class Decimator {
         }
         this.blocks = blocks;
         this.factor = factor;
-        this.gains = kernel.gains(factor * blocks.transform());
+        this.gains = kernel.gains(factor * blocks.transform(), blocks.transform() / 2);
         this.window = new double[factor * blocks.transform()];
     }
 
@@ -40,20 +41,15 @@ final class Decimator {
         return out;
     }
 
-    // Keeping every factor-th sample adds the bins k + m·n, m = 0 … factor − 1, over the factor.
+    // Keeping every factor-th sample folds the spectrum; the kernel leaves only its first part.
     private Spectrum folded() {
         int n = blocks.transform();
         Spectrum wide = RealFft.ofSize(window.length).forward(window);
         double[] re = new double[n / 2 + 1];
         double[] im = new double[n / 2 + 1];
         for (int k = 0; k < re.length; k++) {
-            for (int m = 0; m < factor; m++) {
-                int bin = k + m * n;
-                boolean mirrored = 2 * bin > window.length;
-                int stored = mirrored ? window.length - bin : bin;
-                re[k] += gains[stored] * wide.re(stored) / factor;
-                im[k] += (mirrored ? -1 : 1) * gains[stored] * wide.im(stored) / factor;
-            }
+            re[k] = gains[k] * wide.re(k) / factor;
+            im[k] = gains[k] * wide.im(k) / factor;
         }
         return Spectrum.of(n, re, im);
     }

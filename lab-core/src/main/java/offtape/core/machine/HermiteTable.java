@@ -20,7 +20,8 @@ final class HermiteTable {
      * @param rateHz values a second
      * @param values the function, at least two values
      * @param slopes its derivative by time, same length
-     * @param periodic whether the table repeats after its last value
+     * @param periodic whether the table, whose length is then a power of two, repeats after its
+     *     last value
      */
     HermiteTable(
             double originSeconds,
@@ -82,6 +83,6 @@ final class HermiteTable {
     }
 
     private int wrapped(int index) {
-        return periodic ? Math.floorMod(index, values.length) : index;
+        return periodic ? index & (values.length - 1) : index;
     }
 }

@@ -74,21 +74,28 @@ record Kernel(double rateHz, double[] taps) {
     double response(double frequencyHz) {
         int half = half();
         double omega = 2 * Math.PI * frequencyHz / rateHz;
-        double sum = taps[half];
+        double stepCos = Math.cos(omega);
+        double stepSin = Math.sin(omega);
+        double cos = 1;
+        double sin = 0;
+        double sum = taps[half] / 2;
         for (int i = 1; i <= half; i++) {
-            sum += 2 * taps[half + i] * Math.cos(omega * i);
+            double next = cos * stepCos - sin * stepSin;
+            sin = sin * stepCos + cos * stepSin;
+            cos = next;
+            sum += taps[half + i] * cos;
         }
-        return sum;
+        return 2 * sum;
     }
 
-    /** The gains at the bins 0 … points/2 of a transform of {@code points} samples. */
-    double[] gains(int points) {
+    /** The gains at the bins 0 … last of a transform of {@code points} samples. */
+    double[] gains(int points, int last) {
         double[] cyclic = new double[points];
         for (int i = -half(); i <= half(); i++) {
             cyclic[Math.floorMod(i, points)] = taps[half() + i];
         }
         Spectrum spectrum = RealFft.ofSize(points).forward(cyclic);
-        double[] gains = new double[spectrum.bins()];
+        double[] gains = new double[last + 1];
         for (int k = 0; k < gains.length; k++) {
             gains[k] = spectrum.re(k);
         }

@@ -10,10 +10,10 @@ final class Motion {
     /** Perfect motion: x(u) = u. */
     static final Motion PERFECT = new Motion(null, null);
 
-    // Newton's step shrinks the error by about |δ'|·error/2: three suffice from any start; the
-    // rest is for deviations near the limit.
+    // Newton's step leaves |dδ/du|·error²/2: after a step of 1e-7 s the rest is below 1e-12 s even
+    // for scrape flutter of 0.5 % at 5 kHz.
     private static final int MOST_STEPS = 30;
-    private static final double CLOSE_ENOUGH_SECONDS = 1e-14;
+    private static final double LAST_STEP_SECONDS = 1e-7;
 
     private final HermiteTable slow;
     private final HermiteTable fast;
@@ -47,14 +47,19 @@ final class Motion {
 
     /** The moment at which the tape is at a position: the inverse of {@link #position}. */
     double timeAt(double position) {
+        return timeAt(position, position);
+    }
+
+    /** As above, starting the search from a time near the answer. */
+    double timeAt(double position, double guess) {
         if (slow == null && fast == null) {
             return position;
         }
-        double seconds = 2 * position - position(position);
+        double seconds = guess;
         for (int i = 0; i < MOST_STEPS; i++) {
             double step = (position - position(seconds)) / (1 + deviation(seconds));
             seconds += step;
-            if (Math.abs(step) <= CLOSE_ENOUGH_SECONDS * (1 + Math.abs(seconds))) {
+            if (Math.abs(step) <= LAST_STEP_SECONDS) {
                 break;
             }
         }

@@ -1,5 +1,7 @@
 package offtape.core.machine;
 
+import java.io.IOException;
+import java.util.Locale;
 import offtape.core.machine.spec.MachineSpec;
 import offtape.core.machine.spec.RecorderSpec;
 
@@ -43,6 +45,21 @@ public final class TimeMap {
         return map.programmeAt(machineSeconds(returnSeconds));
     }
 
+    /**
+     * Programme times of evenly spaced frames, each search starting from the frame before.
+     *
+     * @param firstFrame number of the first frame of the return
+     * @param rateHz sample rate of the return
+     * @param out as many times as {@code count}
+     */
+    void programmeSeconds(long firstFrame, double rateHz, double[] out, int count) {
+        out[0] = programmeSeconds(firstFrame / rateHz);
+        for (int i = 1; i < count; i++) {
+            double u = machineSeconds((firstFrame + i) / rateHz);
+            out[i] = map.programmeAt(u, out[i - 1] + 1 / rateHz);
+        }
+    }
+
     /** Return time at which a programme time is heard, seconds: the inverse. */
     public double returnSeconds(double programmeSeconds) {
         return (map.machineAt(programmeSeconds) + offsetSeconds) * clock;
@@ -80,6 +97,32 @@ public final class TimeMap {
     long frames(int returnRateHz) {
         double end = returnSeconds(programmeLengthSeconds) + tailSeconds * clock;
         return Math.max(0, (long) Math.ceil(end * returnRateHz));
+    }
+
+    /**
+     * Writes the map as CSV, {@code returnSeconds,programmeSeconds,returnDeviationPercent,
+     * transportDeviationPercent}, a line for each step from the programme's first frame to its end.
+     *
+     * @param rowsPerSecond lines a second of the return, usually 200 to 1000
+     * @throws IOException if {@code out} does
+     */
+    public void writeCsv(Appendable out, double rowsPerSecond) throws IOException {
+        out.append(
+                "returnSeconds,programmeSeconds,returnDeviationPercent,"
+                        + "transportDeviationPercent\n");
+        double first = returnSeconds(0);
+        long rows = (long) ((returnSeconds(programmeLengthSeconds) - first) * rowsPerSecond);
+        for (long i = 0; i <= rows; i++) {
+            double t = first + i / rowsPerSecond;
+            out.append(
+                    String.format(
+                            Locale.ROOT,
+                            "%.6f,%.9f,%.7f,%.7f\n",
+                            t,
+                            programmeSeconds(t),
+                            100 * returnDeviation(t),
+                            100 * transportDeviation(t)));
+        }
     }
 
     double lagSeconds() {

@@ -5,8 +5,9 @@ import offtape.core.dsp.Spectrum;
 
 /**
  * Filters a stream at a multiple of its sample rate (or at the rate itself) by transforms with
- * overlap: the exact linear convolution of the stream, zeros put between its samples, with the
- * kernel. Chunk by chunk, with a lag of the geometry's reach.
+ * overlap: the linear convolution of the stream, zeros put between its samples, with the kernel.
+ * Chunk by chunk, with a lag of the geometry's reach. The kernel must stop at half the stream's
+ * rate; what it would still let pass above, below −120 dB, is left out.
  */
 final class Upsampler {
 
@@ -28,7 +29,7 @@ final class Upsampler {
         }
         this.blocks = blocks;
         this.factor = factor;
-        this.gains = kernel.gains(factor * blocks.transform());
+        this.gains = kernel.gains(factor * blocks.transform(), blocks.transform() / 2);
         for (int k = 0; k < gains.length; k++) {
             gains[k] *= factor;
         }
@@ -40,26 +41,22 @@ final class Upsampler {
         int n = blocks.transform();
         System.arraycopy(window, chunk.length, window, 0, n - chunk.length);
         System.arraycopy(chunk, 0, window, n - chunk.length, chunk.length);
-        double[] wide = RealFft.ofSize(factor * n).inverse(images(window));
+        double[] wide = RealFft.ofSize(factor * n).inverse(widened(window));
         double[] out = new double[factor * chunk.length];
         System.arraycopy(wide, factor * blocks.reach(), out, 0, out.length);
         return out;
     }
 
-    // Zeros between the samples repeat the spectrum: bin k of the long one is bin k mod n of the
-    // short one, or the conjugate of bin n − k.
-    private Spectrum images(double[] samples) {
-        int n = samples.length;
-        Spectrum narrow = RealFft.ofSize(n).forward(samples);
-        double[] re = new double[gains.length];
-        double[] im = new double[gains.length];
-        for (int k = 0; k < gains.length; k++) {
-            int bin = k % n;
-            boolean mirrored = 2 * bin > n;
-            int stored = mirrored ? n - bin : bin;
-            re[k] = gains[k] * narrow.re(stored);
-            im[k] = (mirrored ? -gains[k] : gains[k]) * narrow.im(stored);
+    // Zeros between the samples repeat the spectrum; the kernel lets only the first copy pass.
+    private Spectrum widened(double[] samples) {
+        Spectrum narrow = RealFft.ofSize(samples.length).forward(samples);
+        int bins = factor * samples.length / 2 + 1;
+        double[] re = new double[bins];
+        double[] im = new double[bins];
+        for (int k = 0; k < narrow.bins(); k++) {
+            re[k] = gains[k] * narrow.re(k);
+            im[k] = gains[k] * narrow.im(k);
         }
-        return Spectrum.of(factor * n, re, im);
+        return Spectrum.of(factor * samples.length, re, im);
     }
 }

@@ -10,7 +10,7 @@ import offtape.core.programme.ChannelSet;
  *
  * @param channel where it is heard: {@code both}, {@code left} or {@code right}
  * @param atSeconds where it starts on the tape, seconds of the programme
- * @param milliseconds length between its 3 dB points (half-depth points if it is no deeper than 6
+ * @param milliseconds length between its 3 dB points (half-depth points if it is no deeper than 3
  *     dB), 0.5 to 5000 ms
  * @param depthDb greatest loss, 0.5 to 100 dB
  */

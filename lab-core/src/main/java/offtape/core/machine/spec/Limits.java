@@ -2,6 +2,7 @@ package offtape.core.machine.spec;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import offtape.core.fault.UnusableInputException;
 
 /**
@@ -47,7 +48,7 @@ final class Limits {
             throw new UnusableInputException(
                     "\"" + name + "\" has " + list.size() + " entries; at most " + most + " go.");
         }
-        if (list.contains(null)) {
+        if (list.stream().anyMatch(Objects::isNull)) {
             throw new UnusableInputException("\"" + name + "\" has an empty entry (null).");
         }
         return List.copyOf(list);
