@@ -1,0 +1,17 @@
+package offtape.reference;
+
+/** The JSON Schemas (draft 2020-12) of the files that are exchanged. */
+public final class Schemas {
+
+    private Schemas() {}
+
+    /** Text of the schema of {@code programme.json}. */
+    public static String programme() {
+        return Resources.text("schemas/programme.schema.json");
+    }
+
+    /** Text of the schema of {@code results.json}. */
+    public static String results() {
+        return Resources.text("schemas/results.schema.json");
+    }
+}

@@ -1,0 +1,2 @@
+/** Published tables, schemas and recorded motion, with the source of each, and their reader. */
+package offtape.reference;
