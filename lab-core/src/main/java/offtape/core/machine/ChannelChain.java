@@ -19,7 +19,9 @@ import org.apache.commons.math3.complex.Complex;
  * @param contour the head's low-frequency contour
  * @param kernel tape losses and band limit, at twice the programme's rate
  * @param replay amplifier and interface
- * @param replayGain gain after the tape, a ratio, negative if the polarity is inverted
+ * @param replayGain gain after the tape, a ratio, negative if the polarity is inverted. It is lined
+ *     up so that a small 1 kHz tone returns at its own level but for the stated gains, whatever the
+ *     losses
  */
 record ChannelChain(
         double recordGain,
@@ -29,13 +31,15 @@ record ChannelChain(
         List<Section> replay,
         double replayGain) {
 
+    private static final double LINE_UP_HZ = 1000;
+
     /**
      * The chain of a channel.
      *
      * @param channel 0 left or 1 right
      * @param programmeRateHz sample rate of the programme
      * @param returnRateHz sample rate of the return
-     * @param highestRate highest pitch of the return re the programme, a ratio
+     * @param pitch of the return re the programme
      * @param referencePeak peak of a sine at reference level
      */
     static ChannelChain of(
@@ -43,26 +47,31 @@ record ChannelChain(
             int channel,
             int programmeRateHz,
             int returnRateHz,
-            double highestRate,
+            Pitch pitch,
             double referencePeak) {
-        double stopHz = Math.min(programmeRateHz, returnRateHz / Math.max(1, highestRate)) / 2;
+        double stopHz = Math.min(programmeRateHz, returnRateHz / Math.max(1, pitch.highest())) / 2;
         List<Section> replay = new ArrayList<>(interfaceSections(spec.recorder(), returnRateHz));
         if (spec.mode() == CaptureMode.LOOPBACK) {
             Kernel band = TapeKernel.bandLimit(programmeRateHz, stopHz);
-            return new ChannelChain(1, null, List.of(), band, replay, 1);
+            return new ChannelChain(1, null, List.of(), band, replay, 1).linedUp(1, 1);
         }
         ChannelElectronicsSpec amplifiers = spec.electronics().channel(channel);
         replay.addAll(amplifierSections(amplifiers, returnRateHz));
         double sign = amplifiers.polarityInverted() ? -1 : 1;
-        return new ChannelChain(
-                ratio(amplifiers.recordGainDb()),
-                spec.saturation() == null
-                        ? null
-                        : Magnetisation.of(spec.saturation(), programmeRateHz, referencePeak),
-                contour(spec.heads().bumps(), programmeRateHz),
-                TapeKernel.of(spec, programmeRateHz, stopHz),
-                replay,
-                sign * ratio(amplifiers.replayGainDb()));
+        double recordGain = ratio(amplifiers.recordGainDb());
+        double replayGain = ratio(amplifiers.replayGainDb());
+        ChannelChain chain =
+                new ChannelChain(
+                        recordGain,
+                        spec.saturation() == null
+                                ? null
+                                : Magnetisation.of(
+                                        spec.saturation(), programmeRateHz, referencePeak),
+                        contour(spec.heads().bumps(), programmeRateHz),
+                        TapeKernel.of(spec, programmeRateHz, stopHz),
+                        replay,
+                        sign);
+        return chain.linedUp(recordGain * replayGain, pitch.mean());
     }
 
     /** Complex gain from the programme to the tape's curve. */
@@ -90,6 +99,12 @@ record ChannelChain(
     /** Complex small-signal gain from the programme to the return. */
     Complex response(double frequencyHz, double rate) {
         return recording(frequencyHz).multiply(replaying(frequencyHz, rate));
+    }
+
+    private ChannelChain linedUp(double gain, double rate) {
+        double now = response(LINE_UP_HZ, rate).abs();
+        return new ChannelChain(
+                recordGain, magnetisation, contour, kernel, replay, replayGain * gain / now);
     }
 
     private static List<Section> contour(List<HeadBumpSpec> bumps, double rateHz) {

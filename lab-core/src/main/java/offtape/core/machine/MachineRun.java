@@ -14,8 +14,6 @@ import offtape.core.machine.spec.MachineSpec;
  */
 public final class MachineRun {
 
-    private static final double SCAN_SECONDS = 0.005;
-
     private final MachineSpec spec;
     private final int programmeRateHz;
     private final long programmeFrames;
@@ -37,7 +35,7 @@ public final class MachineRun {
         this.returnRateHz = returnRateHz;
         double length = (double) programmeFrames / programmeRateHz;
         this.timeMap = TimeMap.of(spec, length, returnRateHz);
-        double highest = highestRate();
+        Pitch pitch = Pitch.of(timeMap, timeMap.frames(returnRateHz) / (double) returnRateHz);
         this.chains =
                 IntStream.range(0, 2)
                         .mapToObj(
@@ -47,7 +45,7 @@ public final class MachineRun {
                                                 c,
                                                 programmeRateHz,
                                                 returnRateHz,
-                                                highest,
+                                                pitch,
                                                 referencePeak))
                         .toList();
     }
@@ -120,15 +118,5 @@ public final class MachineRun {
                         * spec.heads().azimuthTangent()
                         / spec.tapeSpeedMmPerS()
                 : 0;
-    }
-
-    // Spectra are stretched by the pitch of the return; the highest pitch sets the band limit.
-    private double highestRate() {
-        double highest = 1;
-        double end = timeMap.frames(returnRateHz) / (double) returnRateHz;
-        for (double t = 0; t < end; t += SCAN_SECONDS) {
-            highest = Math.max(highest, 1 + timeMap.returnDeviation(t));
-        }
-        return highest;
     }
 }

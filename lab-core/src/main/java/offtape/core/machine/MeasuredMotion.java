@@ -5,9 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.machine.spec.MotionFileSpec;
+import offtape.reference.TransportMotion;
 import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 
@@ -40,26 +42,35 @@ final class MeasuredMotion {
     }
 
     /**
-     * Reads a table.
+     * The motion of a description.
      *
-     * @throws UnusableInputException if it cannot be read, is no such table, or has fewer than 20
-     *     rows
+     * @throws UnusableInputException if its file cannot be read, is no such table, or has fewer
+     *     than 20 rows
      */
-    static MeasuredMotion read(MotionFileSpec spec) {
-        List<String> lines = lines(spec.csv());
+    static MeasuredMotion of(MotionFileSpec spec) {
+        if (spec.csv() != null) {
+            return read(spec.csv(), spec.scale());
+        }
+        TransportMotion recorded = TransportMotion.load(spec.recorded());
+        double[] late = Arrays.stream(recorded.lateMicroseconds()).map(x -> 1e-6 * x).toArray();
+        return new MeasuredMotion(recorded.seconds(), late, spec.scale());
+    }
+
+    private static MeasuredMotion read(String csv, double scale) {
+        List<String> lines = lines(csv);
         List<double[]> rows = new ArrayList<>();
         for (int i = 1; i < lines.size(); i++) {
             if (!lines.get(i).isBlank()) {
-                rows.add(row(lines.get(i), spec.csv(), i + 1, rows));
+                rows.add(row(lines.get(i), csv, i + 1, rows));
             }
         }
         if (rows.size() < FEWEST_ROWS) {
             throw new UnusableInputException(
-                    spec.csv() + " has " + rows.size() + " rows; a motion needs " + FEWEST_ROWS);
+                    csv + " has " + rows.size() + " rows; a motion needs 20 or more.");
         }
         double[] seconds = rows.stream().mapToDouble(r -> r[0]).toArray();
-        double[] lateSeconds = rows.stream().mapToDouble(r -> 1e-6 * r[1]).toArray();
-        return new MeasuredMotion(seconds, lateSeconds, spec.scale());
+        double[] late = rows.stream().mapToDouble(r -> 1e-6 * r[1]).toArray();
+        return new MeasuredMotion(seconds, late, scale);
     }
 
     double periodSeconds() {

@@ -6,6 +6,7 @@ import offtape.core.machine.spec.CaptureMode;
 import offtape.core.machine.spec.ComponentSpec;
 import offtape.core.machine.spec.MachineSpec;
 import offtape.core.machine.spec.ReelSpec;
+import offtape.core.standard.TransportGeometry;
 
 /**
  * Speed while the programme is heard, percent of nominal. The deviations themselves over time are
@@ -88,7 +89,7 @@ public record SpeedTruth(
                 Math.sqrt(
                         reel.radiusMm() * reel.radiusMm()
                                 + thicknessMm * speed * seconds / Math.PI);
-        return speed / (2 * Math.PI * radius);
+        return TransportGeometry.rotationHz(speed, 2 * radius);
     }
 
     // Heads a time τ apart hear δ(t) − δ(t − τ): 2·|sin πfτ| times the line, to first order.

@@ -202,7 +202,7 @@ final class Transport {
         if (spec.motion() == null) {
             return;
         }
-        MeasuredMotion measured = MeasuredMotion.read(spec.motion());
+        MeasuredMotion measured = MeasuredMotion.of(spec.motion());
         double shift = pass == Pass.READ ? 0 : measured.periodSeconds() / 2;
         for (int i = 0; i < displacement.length; i++) {
             displacement[i] += measured.displacement(seconds(i) + shift);

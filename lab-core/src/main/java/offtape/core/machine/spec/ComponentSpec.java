@@ -5,6 +5,8 @@ import static offtape.core.machine.spec.Limits.require;
 import static offtape.core.machine.spec.Limits.within;
 import static offtape.core.machine.spec.Limits.withinIfGiven;
 
+import offtape.core.standard.TransportGeometry;
+
 /**
  * A steady line of the speed deviation: peak·sin(2π·f·t + phase), t from the start of the
  * programme. Its rate is given either directly or by the rotating part's diameter, f = v/(π·D).
@@ -40,6 +42,8 @@ public record ComponentSpec(
 
     /** The rate in hertz at a tape speed in millimetres per second. */
     public double rateHz(double tapeSpeedMmPerS) {
-        return frequencyHz != null ? frequencyHz : tapeSpeedMmPerS / (Math.PI * diameterMm);
+        return frequencyHz != null
+                ? frequencyHz
+                : TransportGeometry.rotationHz(tapeSpeedMmPerS, diameterMm);
     }
 }

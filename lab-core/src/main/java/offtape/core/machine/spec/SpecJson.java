@@ -71,7 +71,7 @@ final class SpecJson {
 
     private static MachineSpec resolved(MachineSpec spec, Path file) {
         MotionFileSpec motion = spec.transport().motion();
-        if (motion == null) {
+        if (motion == null || motion.csv() == null) {
             return spec;
         }
         try {
@@ -85,7 +85,7 @@ final class SpecJson {
                             t.reels(),
                             t.randomFlutter(),
                             t.scrapeFlutter(),
-                            new MotionFileSpec(csv, motion.scale())));
+                            new MotionFileSpec(csv, null, motion.scale())));
         } catch (java.nio.file.InvalidPathException e) {
             throw new UnusableInputException(
                     file + ": transport.motion: \"csv\" is not a path of this system.", e);
