@@ -22,8 +22,9 @@ public record LowPass(double[] taps, double passHz, double stopHz, double sample
      *
      * @param passHz edge of the pass band, above 0
      * @param stopHz edge of the stop band, above {@code passHz}, at most half the rate
-     * @param attenuationDb smallest attenuation in the stop band, 21 to 180 dB; the pass band is
-     *     flat within the same error
+     * @param attenuationDb attenuation in the stop band, 21 to 180 dB; the design formulas are fits
+     *     and meet it within 2 dB. The pass band is flat within twice the same error, since the
+     *     error at 0 Hz is normalised away
      * @throws IllegalArgumentException if the edges are out of order
      */
     public static LowPass design(

@@ -7,7 +7,7 @@ package offtape.core.dsp;
  */
 public final class SincInterpolator {
 
-    private static final int HALF = 24;
+    private static final int HALF = 36;
     private static final int PHASES = 4096;
     private static final double[] KERNEL = kernel();
 

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 /** Comparisons with published figures. */
-final class Checks {
+public final class Checks {
 
     private Checks() {}
 
@@ -16,7 +16,7 @@ final class Checks {
      * @param rounding half a unit of the last published digit
      * @param more what the code may deviate beyond the rounding
      */
-    static void assertPublished(
+    public static void assertPublished(
             double published, double actual, double rounding, double more, String what) {
         double tolerance = rounding + more;
         assertTrue(
@@ -27,7 +27,7 @@ final class Checks {
     }
 
     /** Within a share of the published figure, which is not zero. */
-    static void assertWithin(double published, double actual, double share, String what) {
+    public static void assertWithin(double published, double actual, double share, String what) {
         assertTrue(share < 1 && published != 0, what);
         assertEquals(published, actual, share * Math.abs(published), what);
     }

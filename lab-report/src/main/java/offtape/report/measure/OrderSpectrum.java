@@ -20,7 +20,7 @@ final class OrderSpectrum {
 
     private static final int NOISE_FROM = 6;
     private static final int NOISE_TO = 40;
-    private static final int MARGIN = 32;
+    private static final int MARGIN = 40;
 
     private final Spectrum spectrum;
     private final int cycles;
