@@ -115,6 +115,9 @@ final class SpecJson {
             }
             return prefix + "the value is not of the kind that belongs here" + line(e) + ".";
         }
+        if (e.getOriginalMessage().startsWith("Duplicate field")) {
+            return "a member is there twice" + line(e) + ".";
+        }
         return "this is not well-formed JSON" + line(e) + ".";
     }
 
