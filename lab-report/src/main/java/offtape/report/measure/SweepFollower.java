@@ -136,7 +136,7 @@ final class SweepFollower {
                         passage.toRecording().applyAsDouble(start + sweep.timeSeconds(fromHz)),
                         passage.toRecording().applyAsDouble(start + sweep.timeSeconds(toHz)),
                         t -> sweep.phaseRadians(passage.toProgramme().applyAsDouble(t) - start));
-        return new Mixed(bases, converter.filter().noiseBandwidthHz());
+        return new Mixed(bases, converter.noiseBandwidthHz());
     }
 
     private double highestHz(ProgrammeReturn ret) {
