@@ -12,6 +12,8 @@ final class Decimator {
 
     private final BlockGeometry blocks;
     private final int factor;
+    private final RealFft narrow;
+    private final RealFft wide;
     private final double[] gains;
     private final double[] window;
 
@@ -27,29 +29,32 @@ final class Decimator {
         }
         this.blocks = blocks;
         this.factor = factor;
+        this.narrow = RealFft.ofSize(blocks.transform());
+        this.wide = RealFft.ofSize(factor * blocks.transform());
         this.gains = kernel.gains(factor * blocks.transform(), blocks.transform() / 2);
         this.window = new double[factor * blocks.transform()];
     }
 
     /** Takes factor·chunk samples and returns a chunk, {@code reach} samples behind it. */
-    double[] next(double[] wide) {
-        System.arraycopy(window, wide.length, window, 0, window.length - wide.length);
-        System.arraycopy(wide, 0, window, window.length - wide.length, wide.length);
-        double[] samples = RealFft.ofSize(blocks.transform()).inverse(folded());
+    double[] next(double[] samples) {
+        int kept = window.length - samples.length;
+        System.arraycopy(window, samples.length, window, 0, kept);
+        System.arraycopy(samples, 0, window, kept, samples.length);
+        double[] filtered = narrow.inverse(folded());
         double[] out = new double[blocks.chunk()];
-        System.arraycopy(samples, blocks.reach(), out, 0, out.length);
+        System.arraycopy(filtered, blocks.reach(), out, 0, out.length);
         return out;
     }
 
     // Keeping every factor-th sample folds the spectrum; the kernel leaves only its first part.
     private Spectrum folded() {
         int n = blocks.transform();
-        Spectrum wide = RealFft.ofSize(window.length).forward(window);
+        Spectrum spectrum = wide.forward(window);
         double[] re = new double[n / 2 + 1];
         double[] im = new double[n / 2 + 1];
         for (int k = 0; k < re.length; k++) {
-            re[k] = gains[k] * wide.re(k) / factor;
-            im[k] = gains[k] * wide.im(k) / factor;
+            re[k] = gains[k] * spectrum.re(k) / factor;
+            im[k] = gains[k] * spectrum.im(k) / factor;
         }
         return Spectrum.of(n, re, im);
     }

@@ -13,6 +13,8 @@ final class Upsampler {
 
     private final BlockGeometry blocks;
     private final int factor;
+    private final RealFft narrow;
+    private final RealFft wide;
     private final double[] gains;
     private final double[] window;
 
@@ -29,6 +31,8 @@ final class Upsampler {
         }
         this.blocks = blocks;
         this.factor = factor;
+        this.narrow = RealFft.ofSize(blocks.transform());
+        this.wide = RealFft.ofSize(factor * blocks.transform());
         this.gains = kernel.gains(factor * blocks.transform(), blocks.transform() / 2);
         for (int k = 0; k < gains.length; k++) {
             gains[k] *= factor;
@@ -41,21 +45,21 @@ final class Upsampler {
         int n = blocks.transform();
         System.arraycopy(window, chunk.length, window, 0, n - chunk.length);
         System.arraycopy(chunk, 0, window, n - chunk.length, chunk.length);
-        double[] wide = RealFft.ofSize(factor * n).inverse(widened(window));
+        double[] filtered = wide.inverse(widened(window));
         double[] out = new double[factor * chunk.length];
-        System.arraycopy(wide, factor * blocks.reach(), out, 0, out.length);
+        System.arraycopy(filtered, factor * blocks.reach(), out, 0, out.length);
         return out;
     }
 
     // Zeros between the samples repeat the spectrum; the kernel lets only the first copy pass.
     private Spectrum widened(double[] samples) {
-        Spectrum narrow = RealFft.ofSize(samples.length).forward(samples);
+        Spectrum spectrum = narrow.forward(samples);
         int bins = factor * samples.length / 2 + 1;
         double[] re = new double[bins];
         double[] im = new double[bins];
-        for (int k = 0; k < narrow.bins(); k++) {
-            re[k] = gains[k] * narrow.re(k);
-            im[k] = gains[k] * narrow.im(k);
+        for (int k = 0; k < spectrum.bins(); k++) {
+            re[k] = gains[k] * spectrum.re(k);
+            im[k] = gains[k] * spectrum.im(k);
         }
         return Spectrum.of(factor * samples.length, re, im);
     }
