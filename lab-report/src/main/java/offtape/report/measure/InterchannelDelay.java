@@ -23,7 +23,8 @@ record InterchannelDelay(Quantity delay, boolean opposite) {
     private static final double OWN_PHASE_ERROR = 0.003;
 
     /** Fits the phase line of a sweep that sounded on both channels. */
-    static InterchannelDelay of(FollowedSweep sweep, NoiseDensities noise, double speedRatio) {
+    static InterchannelDelay of(
+            FollowedSweep sweep, NoiseDensities noise, double speedRatio, Leakage leakage) {
         double[] w = new double[sweep.size()];
         double[] phase = new double[sweep.size()];
         double[] weight = new double[sweep.size()];
@@ -33,7 +34,14 @@ record InterchannelDelay(Quantity delay, boolean opposite) {
             double hz = sweep.frequencyHz(i);
             double quality = quality(sweep, noise, i, speedRatio);
             if (hz >= LOWEST_HZ && hz <= HIGHEST_HZ && quality > 0) {
-                double p = Math.atan2(sweep.crossIm(i), sweep.crossRe(i));
+                Complex heard = new Complex(sweep.crossRe(i), sweep.crossIm(i));
+                double p =
+                        leakage.unmixed(
+                                        heard,
+                                        sweep.power(0, i),
+                                        sweep.power(1, i),
+                                        hz * speedRatio)
+                                .phase();
                 p -= 2 * Math.PI * Math.rint((p - previous) / (2 * Math.PI));
                 previous = p;
                 w[count] = 2 * Math.PI * hz * speedRatio;

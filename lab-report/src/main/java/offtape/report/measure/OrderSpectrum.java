@@ -145,10 +145,10 @@ final class OrderSpectrum {
         return sorted[count / 2] / Math.log(2);
     }
 
-    /** Real part of the fundamental's complex peak amplitude, and its imaginary part. */
-    double[] fundamental() {
+    /** The fundamental's complex peak amplitude. */
+    Complex fundamental() {
         double scale = 2 / windowSum;
-        return new double[] {scale * spectrum.re(cycles), scale * spectrum.im(cycles)};
+        return new Complex(scale * spectrum.re(cycles), scale * spectrum.im(cycles));
     }
 
     private double scaled(double binPower) {
