@@ -11,7 +11,13 @@ import picocli.CommandLine.Spec;
         description = "A measurement lab for tape machines.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {PrepareCommand.class, MeasureCommand.class},
+        subcommands = {
+            DemoCommand.class,
+            PrepareCommand.class,
+            MeasureCommand.class,
+            SpeedCommand.class,
+            SimulateCommand.class
+        },
         synopsisSubcommandLabel = "COMMAND",
         footer = {
             "",

@@ -41,7 +41,8 @@ final class Sessions {
         }
     }
 
-    private static String madeAt(Path recording) {
+    /** When a recording was made, by the time stamp of its file, ISO 8601. */
+    static String madeAt(Path recording) {
         try {
             Instant modified = Files.getLastModifiedTime(recording).toInstant();
             return modified.truncatedTo(ChronoUnit.SECONDS).toString();

@@ -5,20 +5,31 @@ import java.util.List;
 import offtape.core.audio.AudioSource;
 
 /**
- * Shifts a carrier to 0 Hz, keeps what lies around it and thins the samples. Works through the
- * recording in blocks, so that only the result takes memory.
+ * Shifts a carrier to 0 Hz, keeps what lies around it and thins the samples, in two steps: a short
+ * filter to a moderate rate, then the sharp one there, which costs a fraction of the sharp one at
+ * the full rate. Works through the recording in blocks, so that only the result takes memory.
  */
 public final class Downconverter {
 
     private static final int BLOCK = 1 << 15;
     private static final double ATTENUATION_DB = 90;
 
-    private final LowPass filter;
-    private final int step;
+    /** The moderate rate is this many times the edge of the stop band, or a little more. */
+    private static final double ROOM = 6;
 
-    private Downconverter(LowPass filter, int step) {
-        this.filter = filter;
-        this.step = step;
+    private final int sampleRateHz;
+    private final LowPass coarse;
+    private final int coarseStep;
+    private final LowPass sharp;
+    private final int sharpStep;
+
+    private Downconverter(
+            int sampleRateHz, LowPass coarse, int coarseStep, LowPass sharp, int sharpStep) {
+        this.sampleRateHz = sampleRateHz;
+        this.coarse = coarse;
+        this.coarseStep = coarseStep;
+        this.sharp = sharp;
+        this.sharpStep = sharpStep;
     }
 
     /**
@@ -37,15 +48,25 @@ public final class Downconverter {
      */
     public static Downconverter of(
             double passHz, double stopHz, int sampleRateHz, double leastRateHz) {
-        LowPass filter = LowPass.design(passHz, stopHz, ATTENUATION_DB, sampleRateHz);
-        double rate = Math.max(leastRateHz, 1.25 * (passHz + stopHz));
-        int step = Math.max(1, (int) Math.floor(sampleRateHz / rate));
-        return new Downconverter(filter, step);
+        double wanted = Math.max(leastRateHz, 1.25 * (passHz + stopHz));
+        double moderate = Math.max(wanted, ROOM * stopHz);
+        int coarseStep = Math.max(1, (int) Math.floor(sampleRateHz / moderate));
+        double middleRate = (double) sampleRateHz / coarseStep;
+        LowPass coarse =
+                coarseStep == 1
+                        ? LowPass.none(sampleRateHz)
+                        : LowPass.design(passHz, middleRate - stopHz, ATTENUATION_DB, sampleRateHz);
+        LowPass sharp = LowPass.design(passHz, stopHz, ATTENUATION_DB, middleRate);
+        int sharpStep = Math.max(1, (int) Math.floor(middleRate / wanted));
+        return new Downconverter(sampleRateHz, coarse, coarseStep, sharp, sharpStep);
     }
 
-    /** The low-pass filter in use. */
-    public LowPass filter() {
-        return filter;
+    /**
+     * Width in hertz, both sides of the carrier together, of the ideal band that passes the same
+     * power of white noise.
+     */
+    public double noiseBandwidthHz() {
+        return sharp.noiseBandwidthHz();
     }
 
     /**
@@ -60,64 +81,51 @@ public final class Downconverter {
      */
     public List<Baseband> convert(
             AudioSource source, double fromSeconds, double toSeconds, PhaseLaw law) {
-        if (source.sampleRateHz() != filter.sampleRateHz()) {
+        if (source.sampleRateHz() != sampleRateHz) {
             throw new IllegalArgumentException("made for another sample rate");
         }
-        double rate = source.sampleRateHz();
-        long firstFrame = (long) Math.ceil(fromSeconds * rate);
-        int outputs = (int) Math.max(0, Math.ceil((toSeconds * rate - firstFrame) / step));
-        double[][] re = new double[source.channels()][outputs];
-        double[][] im = new double[source.channels()][outputs];
+        int step = coarseStep * sharpStep;
+        long firstFrame = (long) Math.ceil(fromSeconds * sampleRateHz);
+        int outputs = (int) Math.max(0, Math.ceil((toSeconds * sampleRateHz - firstFrame) / step));
+        List<Baseband> bands = new ArrayList<>();
+        for (int c = 0; c < source.channels(); c++) {
+            bands.add(
+                    new Baseband(
+                            new double[outputs],
+                            new double[outputs],
+                            (double) sampleRateHz / step,
+                            (double) firstFrame / sampleRateHz));
+        }
         int perBlock = Math.max(1, BLOCK / step);
         for (int k = 0; k < outputs; k += perBlock) {
             int count = Math.min(perBlock, outputs - k);
-            block(source, firstFrame + (long) k * step, k, count, law, re, im);
-        }
-        List<Baseband> bands = new ArrayList<>();
-        for (int c = 0; c < re.length; c++) {
-            bands.add(new Baseband(re[c], im[c], rate / step, firstFrame / rate));
+            block(source, firstFrame + (long) k * step, k, count, law, bands);
         }
         return bands;
     }
 
     private void block(
-            AudioSource source,
-            long frame,
-            int k,
-            int count,
-            PhaseLaw law,
-            double[][] re,
-            double[][] im) {
-        int length = (count - 1) * step + filter.taps().length;
-        long start = frame - filter.half();
+            AudioSource source, long frame, int k, int count, PhaseLaw law, List<Baseband> bands) {
+        int middle = (count - 1) * sharpStep + sharp.taps().length;
+        int length = (middle - 1) * coarseStep + coarse.taps().length;
+        long start = frame - (long) sharp.half() * coarseStep - coarse.half();
         double[][] x = source.read(start, length);
         double[] cos = new double[length];
         double[] sin = new double[length];
-        double rate = source.sampleRateHz();
-        law.fill(start / rate, 1 / rate, cos, sin);
+        law.fill((double) start / sampleRateHz, 1.0 / sampleRateHz, cos, sin);
         double[] mixed = new double[length];
+        double[] thinned = new double[middle];
         for (int c = 0; c < x.length; c++) {
             for (int i = 0; i < length; i++) {
                 mixed[i] = x[c][i] * cos[i];
             }
-            thin(mixed, k, count, 1, re[c]);
+            coarse.thin(mixed, coarseStep, thinned, 0, middle);
+            sharp.thin(thinned, sharpStep, bands.get(c).re(), k, count);
             for (int i = 0; i < length; i++) {
-                mixed[i] = x[c][i] * sin[i];
+                mixed[i] = -x[c][i] * sin[i];
             }
-            thin(mixed, k, count, -1, im[c]);
-        }
-    }
-
-    private void thin(double[] mixed, int k, int count, double sign, double[] out) {
-        double[] taps = filter.taps();
-        int half = taps.length / 2;
-        for (int j = 0; j < count; j++) {
-            int middle = j * step + half;
-            double sum = taps[half] * mixed[middle];
-            for (int i = 1; i <= half; i++) {
-                sum += taps[half + i] * (mixed[middle - i] + mixed[middle + i]);
-            }
-            out[k + j] = sign * sum;
+            coarse.thin(mixed, coarseStep, thinned, 0, middle);
+            sharp.thin(thinned, sharpStep, bands.get(c).im(), k, count);
         }
     }
 }

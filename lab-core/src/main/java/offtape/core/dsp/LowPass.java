@@ -51,6 +51,37 @@ public record LowPass(double[] taps, double passHz, double stopHz, double sample
         return new LowPass(taps, passHz, stopHz, sampleRateHz);
     }
 
+    /** A filter that changes nothing. */
+    static LowPass none(double sampleRateHz) {
+        return new LowPass(new double[] {1}, sampleRateHz / 2, sampleRateHz / 2, sampleRateHz);
+    }
+
+    /**
+     * Filters and keeps one value in so many.
+     *
+     * @param x samples; the first result lies in the middle of the filter set on its first sample
+     * @param step distance of results in samples
+     * @param out receives the results from index {@code from}
+     * @param count number of results
+     */
+    void thin(double[] x, int step, double[] out, int from, int count) {
+        int half = half();
+        for (int j = 0; j < count; j++) {
+            int middle = j * step + half;
+            double sum = taps[half] * x[middle];
+            double more = 0;
+            int i = 1;
+            for (; i < half; i += 2) {
+                sum += taps[half + i] * (x[middle - i] + x[middle + i]);
+                more += taps[half + i + 1] * (x[middle - i - 1] + x[middle + i + 1]);
+            }
+            if (i == half) {
+                sum += taps[2 * half] * (x[middle - half] + x[middle + half]);
+            }
+            out[from + j] = sum + more;
+        }
+    }
+
     /** Samples from the middle of the response to its end. */
     public int half() {
         return taps.length / 2;

@@ -33,7 +33,9 @@ final class AnchorSearch {
      *
      * @param from start in the programme, seconds
      * @param seconds length
-     * @param topHz highest frequency it holds, which sets how finely speed is tried
+     * @param topHz highest frequency it holds, which sets how finely speed is tried; 0 if only the
+     *     speed of the map is to be tried, as for part of an exponential sweep, in which an error
+     *     of speed looks exactly like one of place
      * @return the middle of the stretch, or nothing if the recording does not cover the place
      */
     Optional<Anchor> find(double from, double seconds, double topHz) {
@@ -48,32 +50,36 @@ final class AnchorSearch {
             return Optional.empty();
         }
         double[][] heard = recording.read(start, length);
-        double step = Math.max(2e-5, 0.2 / (seconds * topHz));
-        int steps = (int) Math.min(60, Math.ceil(WOW / step));
-        Peak best = null;
-        double bestStretch = stretch;
-        for (int i = -steps; i <= steps; i++) {
-            double tried = stretch * (1 + i * step);
-            Peak peak = peak(heard, template(from, seconds, tried));
-            if (best == null || peak.score() > best.score()) {
-                best = peak;
-                bestStretch = tried;
-            }
-        }
-        for (int i = -FINER; i <= FINER; i++) {
-            double tried = bestStretch * (1 + i * step / FINER);
-            Peak peak = peak(heard, template(from, seconds, tried));
-            best = peak.score() > best.score() ? peak : best;
+        Span span = new Span(from, seconds);
+        Peak best = peak(heard, template(span, stretch), stretch);
+        if (topHz > 0) {
+            double step = Math.max(2e-5, 0.2 / (seconds * topHz));
+            int steps = (int) Math.min(60, Math.ceil(WOW / step));
+            best = better(best, heard, span, step, steps);
+            best = better(best, heard, span, step / FINER, FINER);
         }
         double at = (start + best.place()) / rate;
         return Optional.of(new Anchor(middle, at, best.signs(), best.likeness()));
     }
 
+    private record Span(double from, double seconds) {}
+
+    private Peak better(Peak known, double[][] heard, Span span, double step, int steps) {
+        Peak best = known;
+        for (int i = -steps; i <= steps; i++) {
+            double tried = known.stretch() * (1 + i * step);
+            Peak peak = peak(heard, template(span, tried), tried);
+            best = peak.score() > best.score() ? peak : best;
+        }
+        return best;
+    }
+
     /** The stretch as the recording should hold it, its middle on the middle sample. */
-    private double[] template(double from, double seconds, double stretch) {
+    private double[] template(Span span, double stretch) {
+        double seconds = span.seconds();
         double programmeRate = programme.sampleRateHz();
         int margin = 64;
-        long first = Math.round(from * programmeRate) - margin;
+        long first = Math.round(span.from() * programmeRate) - margin;
         double[][] x = programme.read(first, (int) Math.ceil(seconds * programmeRate) + 2 * margin);
         double[] mono = x[0];
         for (int c = 1; c < x.length; c++) {
@@ -82,7 +88,7 @@ final class AnchorSearch {
             }
         }
         int half = (int) (seconds * stretch * recording.sampleRateHz() / 2);
-        double centre = (from + seconds / 2) * programmeRate - first;
+        double centre = (span.from() + seconds / 2) * programmeRate - first;
         double[] out = new double[2 * half + 1];
         for (int i = -half; i <= half; i++) {
             double offset = i * programmeRate / (recording.sampleRateHz() * stretch);
@@ -96,9 +102,9 @@ final class AnchorSearch {
      *
      * @param place sample on which the middle of the template lies
      */
-    private record Peak(double place, double score, double likeness, int[] signs) {}
+    private record Peak(double place, double score, double likeness, int[] signs, double stretch) {}
 
-    private static Peak peak(double[][] heard, double[] template) {
+    private static Peak peak(double[][] heard, double[] template, double stretch) {
         double templateEnergy = energy(template, 0, template.length);
         AnalyticCorrelation[] all = new AnalyticCorrelation[heard.length];
         for (int c = 0; c < heard.length; c++) {
@@ -134,7 +140,7 @@ final class AnchorSearch {
         // Without the recording's own energy a longer template would win, and with it a wrong
         // stretch, which moves a sweep.
         double score = most / Math.max(templateEnergy * heardEnergy, 1e-300);
-        return new Peak(place, score, likeness, signs);
+        return new Peak(place, score, likeness, signs, stretch);
     }
 
     private static double power(AnalyticCorrelation[] all, int lag) {

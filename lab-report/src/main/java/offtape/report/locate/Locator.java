@@ -159,8 +159,7 @@ public final class Locator {
             double seconds = Math.min(SWEEP_ANCHOR_S, sweep.seconds() / 4);
             double hz = Math.min(SWEEP_ANCHOR_HZ, Math.sqrt(s.startHz() * s.endHz()));
             double at = sweep.timeSeconds(hz) - seconds / 2;
-            Optional<Anchor> anchor =
-                    search.find(sheet.seconds(s.startFrame()) + at, seconds, 1.5 * hz);
+            Optional<Anchor> anchor = search.find(sheet.seconds(s.startFrame()) + at, seconds, 0);
             anchor.ifPresent(found::add);
         }
         return found;

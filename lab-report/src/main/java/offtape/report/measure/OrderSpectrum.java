@@ -71,13 +71,15 @@ final class OrderSpectrum {
         int n = RealFft.nextPowerOfTwo((int) (length * rate));
         double[] places = new double[n];
         double t = 0;
+        double step = (double) cycles / n / hz;
         for (int k = 0; k < n; k++) {
+            // Each correction leaves the deviation's share of the error before it, a percent at
+            // most.
             double wanted = (double) cycles * k / n;
-            for (int i = 0; i < 3; i++) {
-                double have = hz * t + (at(phase, t * base.rateHz()) - phase[0]) / (2 * Math.PI);
-                t += (wanted - have) / hz;
-            }
+            double have = hz * t + (at(phase, t * base.rateHz()) - phase[0]) / (2 * Math.PI);
+            t += (wanted - have) / hz;
             places[k] = t * rate + MARGIN;
+            t += step;
         }
         long start = Math.round(first * rate) - MARGIN;
         double[][] x = recording.read(start, (int) Math.ceil(length * rate) + 2 * MARGIN);

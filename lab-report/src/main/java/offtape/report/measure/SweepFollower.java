@@ -1,13 +1,14 @@
 package offtape.report.measure;
 
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import offtape.core.audio.AudioSource;
 import offtape.core.dsp.Baseband;
 import offtape.core.dsp.Downconverter;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 import offtape.core.programme.ExponentialSweep;
-import offtape.report.locate.TimeMap;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
 
 /**
  * Follows a sweep in time: mixes the return with the phase that the sweep had, keeps what lies
@@ -24,6 +25,11 @@ final class SweepFollower {
     private static final double SECTION_OCTAVES = 0.5;
     private static final double LEAST_PASS_HZ = 6;
     private static final double PASS_SHARE = 0.025;
+
+    private static final double PLACE_FROM_HZ = 150;
+    private static final double PLACE_TO_HZ = 4000;
+    private static final double PLACE_PASS_HZ = 45;
+    private static final double FARTHEST_S = 0.05;
 
     private final Cue.Sweep cue;
     private final ExponentialSweep sweep;
@@ -53,26 +59,84 @@ final class SweepFollower {
         FollowedSweep result =
                 new FollowedSweep(cue, first, bands, ret.channels(), 1 / bandsASecond());
         double top = bandHz(last);
-        TimeMap own = TimeMap.straight(0, 1, ret.sheet().seconds(ret.sheet().frames()));
+        Passage there = new Passage(ret.programme().audio(), t -> t, t -> t);
+        Passage back = passage(ret);
         double from = sweep.startHz();
         while (from < top) {
             double to = Math.min(top, from * Math.pow(2, SECTION_OCTAVES));
-            double wanted = Math.max(LEAST_PASS_HZ, PASS_SHARE * from);
-            double pass = Math.min(wanted, 0.3 * from);
-            section(ret.recording(), ret.map(), from, to, pass, result::addReturn);
+            section(back, from, to, result::addReturn);
             int side = cue.channels() == ChannelSet.RIGHT ? 1 : 0;
             section(
-                    ret.programme().audio(),
-                    own,
+                    there,
                     from,
                     to,
-                    pass,
                     (band, bases, k, width) ->
                             result.addProgramme(
                                     band, bases.get(Math.min(side, bases.size() - 1)), k));
             from = to;
         }
         return result;
+    }
+
+    /**
+     * A recording and where the programme's times lie in it.
+     *
+     * @param toRecording from programme to recording seconds
+     * @param toProgramme from recording to programme seconds
+     */
+    private record Passage(
+            AudioSource source, DoubleUnaryOperator toRecording, DoubleUnaryOperator toProgramme) {
+
+        Passage later(double seconds) {
+            return new Passage(
+                    source,
+                    p -> toRecording.applyAsDouble(p - seconds),
+                    t -> toProgramme.applyAsDouble(t) + seconds);
+        }
+    }
+
+    /**
+     * The map of the return, set right for this sweep: the phase of the mixed signal is the
+     * frequency times the error of time, so its slope over frequency is the mean error.
+     */
+    private Passage passage(ProgrammeReturn ret) {
+        Passage rough =
+                new Passage(
+                        ret.recording(), ret.map()::recordingSeconds, ret.map()::programmeSeconds);
+        double to = Math.min(PLACE_TO_HZ, sweep.endHz() / 2);
+        double from = Math.max(PLACE_FROM_HZ, sweep.startHz());
+        if (to < 2 * from) {
+            return rough;
+        }
+        SimpleRegression slope = new SimpleRegression();
+        List<Baseband> bases = convert(rough, from, to, PLACE_PASS_HZ).bases();
+        Baseband loudest = bases.get(0);
+        for (Baseband b : bases) {
+            loudest = b.meanPower() > loudest.meanPower() ? b : loudest;
+        }
+        double[] phase = loudest.unwrappedPhase();
+        for (int k = 0; k < phase.length; k++) {
+            double t = rough.toProgramme().applyAsDouble(loudest.seconds(k)) - start;
+            slope.addData(sweep.frequencyHz(t), phase[k] / (2 * Math.PI));
+        }
+        double late = slope.getN() > 2 ? slope.getSlope() : 0;
+        return Math.abs(late) < FARTHEST_S ? rough.later(late) : rough;
+    }
+
+    /** The mixed signal and the width of noise that its filter passes. */
+    private record Mixed(List<Baseband> bases, double noiseWidthHz) {}
+
+    private Mixed convert(Passage passage, double fromHz, double toHz, double pass) {
+        Downconverter converter =
+                Downconverter.of(
+                        pass, 2 * pass, passage.source().sampleRateHz(), 6 * bandsASecond());
+        List<Baseband> bases =
+                converter.convert(
+                        passage.source(),
+                        passage.toRecording().applyAsDouble(start + sweep.timeSeconds(fromHz)),
+                        passage.toRecording().applyAsDouble(start + sweep.timeSeconds(toHz)),
+                        t -> sweep.phaseRadians(passage.toProgramme().applyAsDouble(t) - start));
+        return new Mixed(bases, converter.noiseBandwidthHz());
     }
 
     private double highestHz(ProgrammeReturn ret) {
@@ -92,24 +156,13 @@ final class SweepFollower {
         void sample(int band, List<Baseband> bases, int k, double noiseWidthHz);
     }
 
-    private void section(
-            AudioSource source,
-            TimeMap map,
-            double fromHz,
-            double toHz,
-            double pass,
-            Receiver receiver) {
-        Downconverter converter =
-                Downconverter.of(pass, 2 * pass, source.sampleRateHz(), 6 * bandsASecond());
-        double from = map.recordingSeconds(start + sweep.timeSeconds(fromHz));
-        double to = map.recordingSeconds(start + sweep.timeSeconds(toHz));
-        List<Baseband> bases =
-                converter.convert(
-                        source, from, to, t -> sweep.phaseRadians(map.programmeSeconds(t) - start));
-        double width = converter.filter().noiseBandwidthHz();
+    private void section(Passage passage, double fromHz, double toHz, Receiver receiver) {
+        double pass = Math.min(Math.max(LEAST_PASS_HZ, PASS_SHARE * fromHz), 0.3 * fromHz);
+        Mixed mixed = convert(passage, fromHz, toHz, pass);
+        List<Baseband> bases = mixed.bases();
         for (int k = 0; k < bases.get(0).size(); k++) {
-            double t = map.programmeSeconds(bases.get(0).seconds(k)) - start;
-            receiver.sample(band(sweep.frequencyHz(t)), bases, k, width);
+            double t = passage.toProgramme().applyAsDouble(bases.get(0).seconds(k)) - start;
+            receiver.sample(band(sweep.frequencyHz(t)), bases, k, mixed.noiseWidthHz());
         }
     }
 }

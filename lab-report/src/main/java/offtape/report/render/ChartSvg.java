@@ -159,7 +159,7 @@ final class ChartSvg {
         LabelLayout layout =
                 new LabelLayout(
                         new Box(2, 2, plotWidth - 2, plotHeight - 2),
-                        plot.curves().stream().map(c -> dense(c.path())).toList());
+                        plot.curves().stream().map(c -> c.path().dense(SAMPLE)).toList());
         for (Chart.Mark mark : shownMarks()) {
             double x = plot.x(mark.x());
             double y = plot.y(limitY(mark.y()));
@@ -283,24 +283,5 @@ final class ChartSvg {
 
     private static String place(double value) {
         return Numbers.significant(Math.round(value * 10) / 10.0, 6).replace('\u2212', '-');
-    }
-
-    /** The corners of a path and points between them, none further apart than a few units. */
-    private static List<PathData.Point> dense(PathData path) {
-        List<PathData.Point> found = new ArrayList<>();
-        PathData.Point last = null;
-        for (PathData.Point p : path.points()) {
-            double length = last == null ? 0 : Math.hypot(p.x() - last.x(), p.y() - last.y());
-            for (double at = SAMPLE; at < length; at += SAMPLE) {
-                double part = at / length;
-                found.add(
-                        new PathData.Point(
-                                last.x() + part * (p.x() - last.x()),
-                                last.y() + part * (p.y() - last.y())));
-            }
-            found.add(p);
-            last = p;
-        }
-        return found;
     }
 }

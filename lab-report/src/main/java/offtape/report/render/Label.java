@@ -59,7 +59,7 @@ record Label(
 
     /** Where a leader leaves the text: its edge that is nearer to the place. */
     double leaderY() {
-        return anchorY > y ? box().bottom() : box().top();
+        return anchorY > y ? y + DESCENT + 1 : y - LINE + 2 * DESCENT;
     }
 
     /** Where a leader leaves the text: as near to the place as the text reaches. */

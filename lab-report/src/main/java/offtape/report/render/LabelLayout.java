@@ -13,6 +13,7 @@ final class LabelLayout {
     private static final double[] SHIFTS = {0, -0.55, 0.55};
     private static final int RULE_PLACES = 12;
     private static final double OVERLAP = 4000;
+    private static final double CROSSED_LABEL = 800;
     private static final double COVERED_POINT = 30;
     private static final double CROSSED_POINT = 60;
     private static final double NEIGHBOUR_BONUS = 9;
@@ -21,6 +22,7 @@ final class LabelLayout {
     private final Box area;
     private final List<List<PathData.Point>> curves;
     private final List<Box> taken = new ArrayList<>();
+    private final List<Box> leaders = new ArrayList<>();
     private final List<Label> labels = new ArrayList<>();
 
     /** A layout in {@code area}; {@code curves} are dense points that should stay visible. */
@@ -76,6 +78,9 @@ final class LabelLayout {
     private void settle(Label label) {
         labels.add(label);
         taken.add(label.box());
+        if (label.needsLeader()) {
+            leaders.add(leader(label));
+        }
     }
 
     /**
@@ -113,8 +118,14 @@ final class LabelLayout {
         Box box = label.box();
         double cost = Math.hypot(label.x() - label.anchorX(), label.y() - 5 - label.anchorY());
         cost += area.contains(box) ? 0 : OVERLAP;
+        Box leader = leader(label);
         for (Box other : taken) {
             cost += box.overlaps(other) ? OVERLAP : 0;
+            boolean own = other.contains(label.anchorX(), label.anchorY());
+            cost += !own && label.needsLeader() && leader.overlaps(other) ? CROSSED_LABEL : 0;
+        }
+        for (Box other : leaders) {
+            cost += box.overlaps(other) ? CROSSED_LABEL : 0;
         }
         return cost;
     }

@@ -59,7 +59,7 @@ final class NoiseSection {
                         "noise-chart",
                         "Noise of recorded silence in third-octave bands",
                         caption,
-                        Axis.audioFrequency(20, 20_000),
+                        Axis.audioFrequency(lowest(drawn), 20_000),
                         Axis.linear(
                                 "Level in the band, dB re reference",
                                 10 * Math.floor((low - 3) / 10),
@@ -77,6 +77,16 @@ final class NoiseSection {
                         drawn.stream()
                                 .flatMap(n -> strongest(n).stream().map(h -> mark(n, h)))
                                 .toList());
+    }
+
+    private static double lowest(List<Noise> drawn) {
+        double low =
+                drawn.stream()
+                        .flatMapToDouble(n -> Arrays.stream(n.spectrum().frequencyHz()))
+                        .filter(f -> f > 0)
+                        .min()
+                        .orElseThrow();
+        return Math.max(10, Math.min(20, low));
     }
 
     private static Chart.Mark mark(Noise noise, HumLine hum) {

@@ -84,7 +84,7 @@ final class Numbers {
     /** A known figure with its uncertainty, or the reason why it is unknown. */
     static String full(Quantity figure, boolean signed) {
         return figure.isKnown()
-                ? value(figure, signed) + NO_BREAK + uncertainty(figure)
+                ? value(figure, signed) + " " + uncertainty(figure)
                 : "unknown: " + figure.reason();
     }
 

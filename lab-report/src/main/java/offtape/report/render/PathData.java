@@ -2,7 +2,9 @@ package offtape.report.render;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The path of a curve in tenths of a drawing unit, written as short as SVG allows: relative steps,
@@ -51,6 +53,30 @@ final class PathData {
     /** The corners in their order. */
     List<Point> points() {
         return List.copyOf(points);
+    }
+
+    /**
+     * Points along the path, none further than {@code step} apart, and no more than one in each
+     * square of that size: what labels should not cover.
+     */
+    List<Point> dense(double step) {
+        Map<Point, Point> bySquare = new LinkedHashMap<>();
+        Point last = null;
+        for (Point p : points) {
+            double length = last == null ? 0 : Math.hypot(p.x - last.x, p.y - last.y);
+            for (double at = step; at < length; at += step) {
+                double x = last.x + at / length * (p.x - last.x);
+                double y = last.y + at / length * (p.y - last.y);
+                keep(new Point(x, y), step, bySquare);
+            }
+            keep(p, step, bySquare);
+            last = p;
+        }
+        return List.copyOf(bySquare.values());
+    }
+
+    private static void keep(Point p, double step, Map<Point, Point> bySquare) {
+        bySquare.putIfAbsent(new Point(Math.floor(p.x / step), Math.floor(p.y / step)), p);
     }
 
     /** The {@code d} attribute; a single point becomes a line of no length, seen by its caps. */

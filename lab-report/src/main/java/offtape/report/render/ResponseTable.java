@@ -16,18 +16,25 @@ final class ResponseTable {
 
     private ResponseTable() {}
 
-    /** The table: a column a curve, and the largest uncertainty of each row. */
+    /** The table of one session: a column a curve, and the largest uncertainty of each row. */
     static DataTable of(Results results) {
         List<Response> curves =
                 results.response().stream().filter(r -> r.frequencyHz().length > 0).toList();
+        return of(
+                curves,
+                curves.stream()
+                        .map(
+                                r ->
+                                        Words.sentence(r.channel())
+                                                + " at "
+                                                + ResponseSection.shortLevel(r.levelDb()))
+                        .toList());
+    }
+
+    /** The table of any curves, each with a point at least, under heads of their own. */
+    static DataTable of(List<Response> curves, List<String> labels) {
         List<String> heads = new ArrayList<>(List.of("Frequency"));
-        curves.forEach(
-                r ->
-                        heads.add(
-                                Words.sentence(r.channel())
-                                        + " at "
-                                        + ResponseSection.shortLevel(r.levelDb())
-                                        + ", dB"));
+        labels.forEach(label -> heads.add(label + ", dB"));
         heads.add("Uncertainty, ± dB");
         List<List<String>> rows =
                 Arrays.stream(USUAL_HZ)

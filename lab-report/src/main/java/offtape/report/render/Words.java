@@ -47,6 +47,9 @@ final class Words {
 
     /** Tape, tape speed, mode and day in one sentence. */
     static String description(Session session) {
+        if ("loopback".equals(session.mode())) {
+            return "Measured " + mode(session.mode()) + ".";
+        }
         String tape =
                 isGiven(session.tape())
                         ? "Measured with " + session.tape()

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import offtape.report.result.Results;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -160,6 +161,16 @@ final class ReportWriterTest {
         UsefulRange range = UsefulRange.shared(Scenario.before()).orElseThrow();
         assertEquals(6.1 - 4.77, range.fromDb(), 1e-9);
         assertEquals(4.4 + 1.2, range.toDb(), 1e-9);
+    }
+
+    @Test
+    void aSessionBesideItselfKeepsItsHeads() throws Exception {
+        Results same = Scenario.before();
+        String page = ReportWriter.html(same, same).replace('\u00a0', ' ');
+        for (String head : List.of("Left before, dB", "Right before, dB", "Left after, dB")) {
+            assertEquals(2, page.split(head, -1).length, head);
+        }
+        assertTrue(page.contains("0 of the 16 headline figures known in both sessions changed"));
     }
 
     @Test

@@ -1,0 +1,151 @@
+package offtape.cli.command;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.atomic.AtomicInteger;
+import offtape.cli.terminal.Terminal;
+import offtape.core.audio.AudioFiles;
+import offtape.core.audio.WavFile;
+import offtape.core.machine.spec.MachineSpec;
+import offtape.core.output.OutputFile;
+import offtape.core.output.OutputFolder;
+import offtape.core.output.Sha256;
+import offtape.core.programme.Programme;
+import offtape.core.programme.ProgrammeFolder;
+import offtape.core.programme.ProgrammePlan;
+import offtape.core.programme.ProgrammeWriter;
+import offtape.core.unit.TapeSpeed;
+import offtape.report.measure.Measurement;
+import offtape.report.render.ReportWriter;
+import offtape.report.render.SessionFiles;
+import offtape.report.result.Results;
+import offtape.report.result.Session;
+
+/**
+ * The demo's scenario: a machine from an attic, measured as bought and again after its service.
+ * Only the machine is invented; its return is computed and measured like any other.
+ */
+final class Demo {
+
+    /** Name of the page with both sessions. */
+    static final String COMPARISON = "before-and-after.html";
+
+    /** Folder of the first session. */
+    static final String BEFORE = "before";
+
+    /** Folder of the second session. */
+    static final String AFTER = "after";
+
+    private static final String PROGRAMME = "programme";
+    private static final int STEPS = 6;
+
+    private final OutputFolder folder;
+    private final Terminal terminal;
+    private final AtomicInteger done = new AtomicInteger();
+
+    Demo(OutputFolder folder, Terminal terminal) {
+        this.folder = folder;
+        this.terminal = terminal;
+    }
+
+    /** Both sessions. */
+    record Outcome(Results before, Results after) {}
+
+    /** Runs the whole job into the folder, whose owner commits it. */
+    Outcome run() {
+        step("Writing the test programme");
+        Path programme = folder.path(PROGRAMME);
+        try (OutputFolder inner = OutputFolder.open(programme, false)) {
+            ProgrammePlan plan =
+                    new ProgrammePlan(
+                            new TapeSpeed(190.5),
+                            48_000,
+                            ProgrammePlan.DEFAULT_REFERENCE_DBFS,
+                            false);
+            ProgrammeWriter.write(plan.sheet(), inner);
+            inner.commit();
+        }
+        CompletableFuture<Results> after =
+                CompletableFuture.supplyAsync(() -> session(AFTER, "after its service"));
+        CompletableFuture<Results> before =
+                CompletableFuture.supplyAsync(() -> session(BEFORE, "as bought"));
+        Outcome outcome = joined(before, after);
+        step("Comparing");
+        String page = ReportWriter.html(outcome.before(), outcome.after());
+        folder.write(COMPARISON, page.getBytes(StandardCharsets.UTF_8));
+        return outcome;
+    }
+
+    private static Outcome joined(
+            CompletableFuture<Results> before, CompletableFuture<Results> after) {
+        try {
+            return new Outcome(before.join(), after.join());
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw e;
+        }
+    }
+
+    private void step(String what) {
+        terminal.progress(done.incrementAndGet(), STEPS, what);
+    }
+
+    private Results session(String name, String state) {
+        step("Playing the machine " + state);
+        MachineSpec machine = MachineSpec.fromJson(description(name));
+        Path recording = folder.path(name + "-return.wav");
+        try (Programme programme = ProgrammeFolder.open(folder.path(PROGRAMME))) {
+            try (OutputFile file =
+                    OutputFile.open(
+                            recording,
+                            false,
+                            Simulation.truthName(recording),
+                            Simulation.motionName(recording))) {
+                Simulation.run(programme, machine, file);
+                file.commit();
+            }
+            folder.write(name + "-machine.json", machine.toJson().getBytes(StandardCharsets.UTF_8));
+            step("Measuring it " + state);
+            return measured(programme, machine, name, recording);
+        }
+    }
+
+    private Results measured(
+            Programme programme, MachineSpec machine, String name, Path recording) {
+        try (WavFile sound = AudioFiles.open(recording)) {
+            Session session =
+                    new Session(
+                            machine.name()
+                                    + ", "
+                                    + (name.equals(BEFORE) ? "as bought" : "after service"),
+                            "calibration tape (simulated)",
+                            machine.tapeSpeedMmPerS(),
+                            machine.mode().key(),
+                            Sessions.madeAt(recording),
+                            machine.note(),
+                            Version.text(),
+                            Sha256.ofFile(recording));
+            Results results = Measurement.run(programme, sound, session, sound.notes());
+            try (OutputFolder inner = OutputFolder.open(folder.path(name), false)) {
+                SessionFiles.write(results, inner);
+                inner.commit();
+            }
+            return results;
+        }
+    }
+
+    private static String description(String name) {
+        try (InputStream in = Demo.class.getResourceAsStream("demo-" + name + ".json")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,51 @@
+package offtape.cli.command;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import offtape.cli.terminal.ExitCodes;
+import offtape.cli.terminal.Terminal;
+import offtape.core.output.OutputFolder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** The whole job on a simulated machine. */
+@Command(
+        name = "demo",
+        description = {
+            "The whole job on a simulated second-hand machine, before and after a service: programme,",
+            "return, figures, reports. Needs no sound hardware and takes some seconds.",
+        },
+        footer = {"", "Example: offtape demo --out my-demo"})
+final class DemoCommand implements Callable<Integer> {
+
+    @Mixin private CommonOptions common;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Folder to write to (default: ${DEFAULT-VALUE}).")
+    private Path out = Path.of("offtape-demo");
+
+    @Option(names = "--force", description = "Overwrite files that are in the way.")
+    private boolean force;
+
+    @Override
+    public Integer call() {
+        Terminal terminal = common.terminal();
+        try (OutputFolder folder = OutputFolder.open(out, force, Demo.COMPARISON)) {
+            Demo.Outcome outcome = new Demo(folder, terminal).run();
+            folder.commit();
+            DemoWords.lines(outcome).forEach(terminal::result);
+            terminal.result("");
+            terminal.result(
+                    "Open " + out.resolve(Demo.COMPARISON) + " in a browser; the full reports are");
+            terminal.result(
+                    out.resolve(Demo.BEFORE).resolve("report.html")
+                            + " and "
+                            + out.resolve(Demo.AFTER).resolve("report.html")
+                            + ".");
+        }
+        return ExitCodes.DONE;
+    }
+}

@@ -1,0 +1,19 @@
+package offtape.cli.command;
+
+import offtape.core.fault.UnusableInputException;
+import offtape.core.machine.spec.CaptureMode;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Reads a capture mode by its name. */
+final class MachineModeConverter implements ITypeConverter<CaptureMode> {
+
+    @Override
+    public CaptureMode convert(String value) {
+        try {
+            return CaptureMode.ofKey(value);
+        } catch (UnusableInputException e) {
+            throw new TypeConversionException(e.getMessage());
+        }
+    }
+}

@@ -1,0 +1,87 @@
+package offtape.cli.command;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import offtape.cli.terminal.ExitCodes;
+import offtape.cli.terminal.Terminal;
+import offtape.core.machine.spec.CaptureMode;
+import offtape.core.machine.spec.MachineSpec;
+import offtape.core.output.OutputFile;
+import offtape.core.programme.Programme;
+import offtape.core.programme.ProgrammeFolder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Passes a programme through a simulated machine. */
+@Command(
+        name = "simulate",
+        description = {
+            "Passes a programme through a simulated tape machine whose every property is known, and",
+            "writes the return with its truth beside it: FILE.truth.json and FILE.motion.csv.",
+        },
+        footer = {
+            "",
+            "Example: offtape simulate --programme programme --machine machine.json --out return.wav",
+            "",
+            "The smallest machine is {\"format\": \"offtape-machine\", \"version\": 1}: it changes",
+            "nothing. What can stand in the file is listed in DEVELOPERS.md.",
+        })
+final class SimulateCommand implements Callable<Integer> {
+
+    @Mixin private CommonOptions common;
+
+    @Option(
+            names = "--programme",
+            required = true,
+            paramLabel = "DIR",
+            description = "The folder with the programme to play.")
+    private Path programme;
+
+    @Option(
+            names = "--machine",
+            required = true,
+            paramLabel = "SPEC.json",
+            description = "The description of the machine.")
+    private Path machine;
+
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "FILE.wav",
+            description = "The return to write.")
+    private Path out;
+
+    @Option(
+            names = "--mode",
+            paramLabel = "MODE",
+            converter = MachineModeConverter.class,
+            description =
+                    "reference-tape, two-pass, off-tape or loopback, in place of the description's.")
+    private CaptureMode mode;
+
+    @Option(names = "--force", description = "Overwrite files that are in the way.")
+    private boolean force;
+
+    @Override
+    public Integer call() {
+        Terminal terminal = common.terminal();
+        MachineSpec said = MachineSpec.fromJson(machine);
+        MachineSpec spec = mode == null ? said : said.withMode(mode);
+        Path name = out.getFileName();
+        try (OutputFile file =
+                        OutputFile.open(
+                                out,
+                                force,
+                                Simulation.truthName(name),
+                                Simulation.motionName(name));
+                Programme sound = ProgrammeFolder.open(programme)) {
+            terminal.progress(1, 1, "Passing the programme through the simulated machine");
+            Simulation.run(sound, spec, file);
+            file.commit();
+        }
+        terminal.message(
+                "Written: " + out + ", with its truth in " + Simulation.truthName(name) + ".");
+        return ExitCodes.DONE;
+    }
+}

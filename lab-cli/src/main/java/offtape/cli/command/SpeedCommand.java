@@ -1,0 +1,69 @@
+package offtape.cli.command;
+
+import java.nio.file.Path;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import offtape.cli.terminal.ExitCodes;
+import offtape.cli.terminal.Terminal;
+import offtape.core.audio.AudioFiles;
+import offtape.core.audio.WavFile;
+import offtape.report.measure.BareTone;
+import offtape.report.result.ResultsJson;
+import offtape.report.result.Speed;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Speed and wow and flutter of a bare tone. */
+@Command(
+        name = "speed",
+        description = {
+            "Speed deviation and wow and flutter of any recording of a steady tone, such as the 3150 Hz",
+            "tone of a calibration tape. The longest steady tone in the file is taken.",
+        },
+        footer = {"", "Example: offtape speed tone.wav --frequency 3150"})
+final class SpeedCommand implements Callable<Integer> {
+
+    @Spec private CommandSpec spec;
+
+    @Mixin private CommonOptions common;
+
+    @Parameters(index = "0", paramLabel = "FILE", description = "The recording, a WAV file.")
+    private Path file;
+
+    @Option(
+            names = "--frequency",
+            paramLabel = "HZ",
+            description =
+                    "What the tone should have, 300 to 12000 Hz (default: the usual test tone that is"
+                            + " nearest: 3150, 3000, 1000, 10000 …).")
+    private Double frequencyHz;
+
+    @Option(names = "--json", description = "Print the figures as JSON to standard output.")
+    private boolean json;
+
+    @Override
+    public Integer call() {
+        if (frequencyHz != null && !(frequencyHz >= 300 && frequencyHz <= 12_000)) {
+            throw new CommandLine.ParameterException(
+                    spec.commandLine(), "--frequency must lie between 300 and 12000 Hz.");
+        }
+        Terminal terminal = common.terminal();
+        try (WavFile sound = AudioFiles.open(file)) {
+            sound.notes().forEach(n -> terminal.message(sound.name() + ": " + n + "."));
+            OptionalDouble nominal =
+                    frequencyHz == null ? OptionalDouble.empty() : OptionalDouble.of(frequencyHz);
+            Speed speed = BareTone.measure(sound, nominal);
+            if (json) {
+                terminal.raw(ResultsJson.write(speed));
+            } else {
+                SpeedWords.lines(speed).forEach(terminal::result);
+            }
+        }
+        return ExitCodes.DONE;
+    }
+}

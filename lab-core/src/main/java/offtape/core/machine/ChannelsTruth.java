@@ -1,0 +1,39 @@
+package offtape.core.machine;
+
+import offtape.core.machine.spec.CrosstalkSpec;
+import offtape.core.machine.spec.MachineSpec;
+
+/**
+ * How the channels compare.
+ *
+ * @param balance level of the returned reference tone, right re left, dB
+ * @param crosstalkLeftToRight dB re the right channel's reference, or null if there is none
+ * @param crosstalkRightToLeft dB re the left channel's reference, or null if there is none
+ * @param interchannelDelay µs of return time, + if the right channel is late
+ * @param azimuth arc minutes, + if the right channel is late
+ * @param monoLossAt10kHz dB lost at 10 kHz by that delay when the channels are summed
+ */
+public record ChannelsTruth(
+        double balance,
+        Double crosstalkLeftToRight,
+        Double crosstalkRightToLeft,
+        double interchannelDelay,
+        double azimuth,
+        double monoLossAt10kHz) {
+
+    private static final double MONO_HZ = 10_000;
+
+    static ChannelsTruth of(MachineRun run, SteadyTone left, SteadyTone right) {
+        MachineSpec spec = run.spec();
+        CrosstalkSpec leak = run.hasTape() ? spec.crosstalk() : CrosstalkSpec.NONE;
+        double delay = run.azimuthDelaySeconds() / run.timeMap().meanRate();
+        double sum = Math.abs(Math.cos(Math.PI * MONO_HZ * delay));
+        return new ChannelsTruth(
+                20 * Math.log10(right.referenceReturnPeak() / left.referenceReturnPeak()),
+                leak.leftToRightDb(),
+                leak.rightToLeftDb(),
+                1e6 * delay,
+                run.hasTape() ? spec.heads().azimuthArcMinutes() : 0,
+                -20 * Math.log10(Math.max(1e-6, sum)));
+    }
+}

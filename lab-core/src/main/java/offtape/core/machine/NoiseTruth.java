@@ -1,0 +1,54 @@
+package offtape.core.machine;
+
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import offtape.core.machine.spec.HumSpec;
+import offtape.core.standard.Iec61672;
+import offtape.core.unit.Decibels;
+
+/**
+ * Noise of one channel's return with nothing recorded, from its spectrum; dB re the returned
+ * reference tone. Hum counts as noise.
+ *
+ * @param channel {@code left} or {@code right}
+ * @param unweighted rms from 22.4 Hz to 22.4 kHz (or half the sample rate), or null if there is no
+ *     noise
+ * @param aWeighted the same behind the A weighting of IEC 61672-1, or null
+ * @param hum the mains lines
+ */
+public record NoiseTruth(String channel, Double unweighted, Double aWeighted, List<HumLine> hum) {
+
+    static NoiseTruth of(String channel, MachineRun run, int index, SteadyTone tone) {
+        ChannelNoise noise = ChannelNoise.of(run, index);
+        List<HumLine> lines =
+                noise.hum() == null
+                        ? List.of()
+                        : noise.hum().lines().stream()
+                                .map(line -> line(noise, line, tone))
+                                .toList();
+        return new NoiseTruth(
+                channel,
+                levelDb(noise, f -> 1, tone),
+                levelDb(noise, f -> Decibels.toPower(Iec61672.aWeightingDb(f)), tone),
+                lines);
+    }
+
+    private static HumLine line(ChannelNoise noise, HumSpec.Line line, SteadyTone tone) {
+        double peak = noise.referencePeak() * Math.pow(10, line.levelDb() / 20);
+        return new HumLine(noise.hum().mainsHz() * line.harmonic(), tone.levelDb(peak));
+    }
+
+    private static Double levelDb(
+            ChannelNoise noise, DoubleUnaryOperator weighting, SteadyTone tone) {
+        double power = noise.power(weighting);
+        return power > 0 ? tone.levelDb(Math.sqrt(2 * power)) : null;
+    }
+
+    /**
+     * A mains line.
+     *
+     * @param frequencyHz its frequency
+     * @param levelDb its level re the returned reference tone
+     */
+    public record HumLine(double frequencyHz, double levelDb) {}
+}

@@ -1,0 +1,48 @@
+package offtape.core.machine;
+
+import java.util.ArrayList;
+import java.util.List;
+import offtape.core.machine.spec.MachineSpec;
+
+/** What happens to one channel after the head: damage, amplifiers, noise, recorder. */
+final class ReplayChannel {
+
+    private final Dropouts dropouts;
+    private final List<Section.Running> sections;
+    private final double gain;
+    private final List<NoiseSource> noises = new ArrayList<>();
+    private final Recorder recorder;
+
+    ReplayChannel(MachineRun run, int channel) {
+        MachineSpec spec = run.spec();
+        ChannelChain chain = run.chains().get(channel);
+        dropouts = Dropouts.of(run.hasTape() ? spec.dropouts() : List.of(), channel);
+        sections = Sections.start(chain.replay());
+        gain = chain.replayGain();
+        ChannelNoise shapes = ChannelNoise.of(run, channel);
+        if (shapes.hiss() != null) {
+            noises.add(new NoiseSource(shapes.hiss(), Seeds.hiss(spec.seed(), channel)));
+        }
+        if (shapes.interfaceNoise() != null) {
+            noises.add(
+                    new NoiseSource(
+                            shapes.interfaceNoise(), Seeds.interfaceNoise(spec.seed(), channel)));
+        }
+        recorder = new Recorder(spec.recorder(), Seeds.dither(spec.seed(), channel));
+    }
+
+    /** From the head to the machine's output, in place. */
+    void amplify(double[] samples, double[] programmeSeconds, int count) {
+        dropouts.apply(samples, programmeSeconds, count);
+        sections.forEach(section -> section.run(samples, count));
+        for (int i = 0; i < count; i++) {
+            samples[i] *= gain;
+        }
+    }
+
+    /** Noise, clipping and rounding, in place. */
+    void record(double[] samples, int count) {
+        noises.forEach(noise -> noise.add(samples, count));
+        recorder.apply(samples, count);
+    }
+}

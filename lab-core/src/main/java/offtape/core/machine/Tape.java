@@ -1,0 +1,88 @@
+package offtape.core.machine;
+
+import java.util.List;
+import offtape.core.audio.AudioSource;
+import offtape.core.machine.spec.LeadInSpec;
+
+/**
+ * Two tracks, written as far as they are asked for: the record side of both channels. Places are
+ * counted in samples at twice the programme's rate, 0 at its first frame.
+ */
+final class Tape {
+
+    /** Samples of a track a frame of the programme. */
+    static final int OVERSAMPLING = 2;
+
+    // Filters of the contour settle in this time ahead of the first place that is read.
+    private static final double SETTLING_SECONDS = 1;
+
+    private final ProgrammeReader reader;
+    private final Track[] tracks;
+
+    /**
+     * A tape to be read from a programme frame on.
+     *
+     * @param chains the channels' chains, left and right
+     */
+    Tape(
+            AudioSource audio,
+            LeadInSpec leadIn,
+            double referencePeak,
+            List<ChannelChain> chains,
+            double firstFrame) {
+        int rateHz = audio.sampleRateHz();
+        BlockGeometry blocks = BlockGeometry.at(rateHz);
+        long start =
+                (long) Math.floor(firstFrame - SETTLING_SECONDS * rateHz) - 4L * blocks.reach();
+        reader = new ProgrammeReader(audio, leadIn, referencePeak, start, blocks.chunk());
+        tracks = new Track[chains.size()];
+        for (int c = 0; c < tracks.length; c++) {
+            tracks[c] = new Track(chains.get(c), blocks, start);
+        }
+    }
+
+    /** Writes on until both tracks can be read up to a place, and forgets what lies before. */
+    void write(double fromPlace, double toPlace) {
+        long keep = (long) Math.floor(fromPlace) - Interpolator.HALF - 1;
+        while (tracks[0].track.end() < toPlace + Interpolator.HALF + 2) {
+            double[][] chunk = reader.next();
+            for (int c = 0; c < tracks.length; c++) {
+                tracks[c].append(chunk[c], keep);
+            }
+        }
+    }
+
+    /** A track at a place between its samples. */
+    double read(int channel, double place) {
+        return tracks[channel].track.at(place);
+    }
+
+    /** The record side of one channel. */
+    private static final class Track {
+
+        private final double gain;
+        private final Magnetisation.Running magnetisation;
+        private final List<Section.Running> contour;
+        private final Upsampler losses;
+        private final TapeTrack track;
+
+        private Track(ChannelChain chain, BlockGeometry blocks, long start) {
+            gain = chain.recordGain();
+            magnetisation =
+                    chain.magnetisation() == null ? null : chain.magnetisation().start(blocks);
+            contour = Sections.start(chain.contour());
+            losses = new Upsampler(blocks, OVERSAMPLING, chain.kernel());
+            int lag = blocks.reach() * (magnetisation == null ? 1 : 3);
+            track = new TapeTrack(OVERSAMPLING * (start - lag));
+        }
+
+        private void append(double[] chunk, long keep) {
+            for (int i = 0; i < chunk.length; i++) {
+                chunk[i] *= gain;
+            }
+            double[] written = magnetisation == null ? chunk : magnetisation.next(chunk);
+            contour.forEach(section -> section.run(written, written.length));
+            track.append(losses.next(written), keep);
+        }
+    }
+}

@@ -1,0 +1,43 @@
+package offtape.core.machine.spec;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.databind.DeserializationContext;
+import com.fasterxml.jackson.databind.JsonDeserializer;
+import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.JsonSerializer;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import java.io.IOException;
+import offtape.core.programme.ChannelSet;
+
+/** Channels by the names they have in cue sheets. */
+final class ChannelSetJson {
+
+    private ChannelSetJson() {}
+
+    static final class Writer extends JsonSerializer<ChannelSet> {
+        @Override
+        public void serialize(ChannelSet set, JsonGenerator out, SerializerProvider provider)
+                throws IOException {
+            out.writeString(set.key());
+        }
+    }
+
+    static final class Reader extends JsonDeserializer<ChannelSet> {
+        @Override
+        public ChannelSet deserialize(JsonParser in, DeserializationContext context)
+                throws IOException {
+            String key = in.getValueAsString();
+            for (ChannelSet set : ChannelSet.values()) {
+                if (set.key().equals(key)) {
+                    return set;
+                }
+            }
+            throw JsonMappingException.from(
+                    in,
+                    "unknown channel",
+                    new offtape.core.fault.UnusableInputException(
+                            "\"channel\" must be both, left or right."));
+        }
+    }
+}

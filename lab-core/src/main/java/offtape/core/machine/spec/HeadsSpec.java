@@ -1,0 +1,52 @@
+package offtape.core.machine.spec;
+
+import static offtape.core.machine.spec.Limits.copy;
+import static offtape.core.machine.spec.Limits.orElse;
+import static offtape.core.machine.spec.Limits.within;
+
+import java.util.List;
+
+/**
+ * Geometry of heads and tape. What is absent loses nothing.
+ *
+ * @param spacingMm from record to replay head along the tape, 1 to 200 mm; default 30
+ * @param gapMicrometres length of the replay gap, 0 to 30 µm; default 0 (no loss)
+ * @param spacingLossMicrometres distance between head and tape, 0 to 30 µm; default 0
+ * @param thicknessMicrometres magnetic coating that the record equalisation does not make up for, 0
+ *     to 30 µm; default 0
+ * @param azimuthArcMinutes replay head against what is written, −120 to 120; + makes the right
+ *     channel late; default 0
+ * @param trackWidthMm 0.1 to 12.7 mm; default 2 (half-track on quarter-inch tape)
+ * @param trackSpacingMm between the centres of the two tracks, 0.1 to 12.7 mm; default 4
+ * @param bumps low-frequency contour, at most 16
+ */
+public record HeadsSpec(
+        Double spacingMm,
+        double gapMicrometres,
+        double spacingLossMicrometres,
+        double thicknessMicrometres,
+        double azimuthArcMinutes,
+        Double trackWidthMm,
+        Double trackSpacingMm,
+        List<HeadBumpSpec> bumps) {
+
+    /** Heads without losses, 30 mm apart. */
+    public static final HeadsSpec PERFECT = new HeadsSpec(null, 0, 0, 0, 0, null, null, List.of());
+
+    /** Checks the limits and fills in defaults. */
+    public HeadsSpec {
+        spacingMm = within("spacingMm", orElse(spacingMm, 30.0), 1, 200, "mm");
+        within("gapMicrometres", gapMicrometres, 0, 30, "µm");
+        within("spacingLossMicrometres", spacingLossMicrometres, 0, 30, "µm");
+        within("thicknessMicrometres", thicknessMicrometres, 0, 30, "µm");
+        within("azimuthArcMinutes", azimuthArcMinutes, -120, 120, "arc minutes");
+        trackWidthMm = within("trackWidthMm", orElse(trackWidthMm, 2.0), 0.1, 12.7, "mm");
+        trackSpacingMm = within("trackSpacingMm", orElse(trackSpacingMm, 4.0), 0.1, 12.7, "mm");
+        bumps = copy("bumps", bumps, 16);
+    }
+
+    /** tan α of the azimuth error. */
+    public double azimuthTangent() {
+        return Math.tan(Math.toRadians(azimuthArcMinutes / 60));
+    }
+}

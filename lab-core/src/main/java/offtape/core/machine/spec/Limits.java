@@ -1,0 +1,69 @@
+package offtape.core.machine.spec;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import offtape.core.fault.UnusableInputException;
+
+/**
+ * Checks of single members; what they throw is a sentence without the place, added by the reader.
+ */
+final class Limits {
+
+    private Limits() {}
+
+    /** {@code value} if it is finite and lies in the closed range. */
+    static double within(String name, double value, double lowest, double highest, String unit) {
+        if (!(value >= lowest && value <= highest)) {
+            throw new UnusableInputException(
+                    String.format(
+                            Locale.ROOT,
+                            "\"%s\" is %s; it must lie between %s and %s%s.",
+                            name,
+                            plain(value),
+                            plain(lowest),
+                            plain(highest),
+                            unit.isEmpty() ? "" : " " + unit));
+        }
+        return value;
+    }
+
+    /** As {@link #within}, but absent stays absent. */
+    static Double withinIfGiven(
+            String name, Double value, double lowest, double highest, String unit) {
+        return value == null ? null : within(name, value, lowest, highest, unit);
+    }
+
+    /** {@code value}, or {@code fallback} where it is absent. */
+    static <T> T orElse(T value, T fallback) {
+        return value == null ? fallback : value;
+    }
+
+    /** An unchangeable copy, empty where the list is absent. */
+    static <T> List<T> copy(String name, List<T> list, int most) {
+        if (list == null) {
+            return List.of();
+        }
+        if (list.size() > most) {
+            throw new UnusableInputException(
+                    "\"" + name + "\" has " + list.size() + " entries; at most " + most + " go.");
+        }
+        if (list.stream().anyMatch(Objects::isNull)) {
+            throw new UnusableInputException("\"" + name + "\" has an empty entry (null).");
+        }
+        return List.copyOf(list);
+    }
+
+    /** Refuses with a sentence unless {@code holds}. */
+    static void require(boolean holds, String sentence) {
+        if (!holds) {
+            throw new UnusableInputException(sentence);
+        }
+    }
+
+    private static String plain(double value) {
+        return value == Math.rint(value) && Math.abs(value) < 1e9
+                ? Long.toString((long) value)
+                : Double.toString(value);
+    }
+}
