@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -68,7 +69,8 @@ public final class CueSheetJson {
                             + " programme.json and programme.wav in it.",
                     e);
         }
-        return parse(text, file.toString());
+        // Some editors put a byte order mark first.
+        return parse(text.startsWith("\uFEFF") ? text.substring(1) : text, file.toString());
     }
 
     /**
@@ -81,6 +83,12 @@ public final class CueSheetJson {
         JsonNode root;
         try {
             root = MAPPER.readTree(text);
+        } catch (StreamConstraintsException e) {
+            throw new UnusableInputException(
+                    place
+                            + " is nested more deeply, or holds a longer text or number, than any"
+                            + " cue sheet. Write the programme again with \"offtape prepare\".",
+                    e);
         } catch (JsonProcessingException e) {
             throw new UnusableInputException(
                     place

@@ -13,6 +13,8 @@ import offtape.core.fault.UnusableInputException;
  */
 record Fields(JsonNode node, String place, String what) {
 
+    private static final int LONGEST_TEXT = 100;
+
     Fields {
         if (node == null || !node.isObject()) {
             throw new UnusableInputException(
@@ -44,7 +46,16 @@ record Fields(JsonNode node, String place, String what) {
         if (n == null || !n.isTextual() || n.textValue().isBlank()) {
             throw refuse(key + " is missing or not a text");
         }
-        return n.textValue();
+        String text = n.textValue();
+        // Texts are repeated in messages, where they must not steer a terminal or fill it.
+        if (text.length() > LONGEST_TEXT || text.chars().anyMatch(Character::isISOControl)) {
+            throw refuse(
+                    key
+                            + " has more than "
+                            + LONGEST_TEXT
+                            + " characters or holds control characters");
+        }
+        return text;
     }
 
     void requireText(String key, String expected) {

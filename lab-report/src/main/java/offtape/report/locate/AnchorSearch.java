@@ -123,18 +123,24 @@ final class AnchorSearch {
         int[] signs = new int[heard.length];
         double likeness = 0;
         double loudest = 0;
+        double heardEnergy = 0;
         for (int c = 0; c < heard.length; c++) {
             loudest = Math.max(loudest, all[c].power(best));
         }
         for (int c = 0; c < heard.length; c++) {
-            double here = energy(heard[c], best, template.length) * templateEnergy;
-            double coefficient = here > 0 ? Math.sqrt(all[c].power(best) / here) : 0;
+            double here = energy(heard[c], best, template.length);
+            heardEnergy += here;
+            double both = here * templateEnergy;
+            double coefficient = both > 0 ? Math.sqrt(all[c].power(best) / both) : 0;
             boolean audible = all[c].power(best) > UNHEARD * UNHEARD * loudest;
             signs[c] = audible && coefficient > 0.3 ? (int) Math.signum(all[c].re()[best]) : 0;
             likeness = Math.max(likeness, coefficient);
         }
         double place = best + vertex(all, best, lags) + template.length / 2;
-        return new Peak(place, most / Math.max(templateEnergy, 1e-300), likeness, signs, stretch);
+        // Without the recording's own energy a longer template would win, and with it a wrong
+        // stretch, which moves a sweep.
+        double score = most / Math.max(templateEnergy * heardEnergy, 1e-300);
+        return new Peak(place, score, likeness, signs, stretch);
     }
 
     private static double power(AnalyticCorrelation[] all, int lag) {

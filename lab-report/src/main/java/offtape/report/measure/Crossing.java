@@ -4,7 +4,8 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialFunctionLagrangeF
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
- * Where a measured curve first rises through a value, by a cubic through the four points around.
+ * Where a measured curve first rises through a value, by a cubic through the four points around (a
+ * parabola through three in the first and last interval).
  *
  * @param x place of the crossing
  * @param slope slope of the curve between the points to either side

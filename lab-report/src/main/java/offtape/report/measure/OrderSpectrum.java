@@ -142,7 +142,7 @@ final class OrderSpectrum {
         }
         double[] sorted = Arrays.copyOf(beside, count);
         Arrays.sort(sorted);
-        return sorted[count / 2] / Math.log(2);
+        return (sorted[(count - 1) / 2] + sorted[count / 2]) / 2 / Math.log(2);
     }
 
     /** The fundamental's complex peak amplitude. */

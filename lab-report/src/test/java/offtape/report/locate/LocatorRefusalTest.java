@@ -1,0 +1,137 @@
+package offtape.report.locate;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import offtape.core.audio.MemoryAudio;
+import offtape.core.fault.UnusableInputException;
+import offtape.core.programme.Cue;
+import offtape.core.programme.CueSheet;
+import offtape.core.programme.Programme;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class LocatorRefusalTest {
+
+    private static final String NOT_FOUND =
+            "The programme was not found in x.wav. Check that this is the return of the programme in"
+                    + " the folder given with --programme, that its level is not too low, and that"
+                    + " the tape ran within 3 % of its speed.";
+
+    private static final String NO_MARKER =
+            "x.wav sounds like the programme, but none of its markers is in it. Record the whole"
+                    + " programme again, from before its first marker to after its last.";
+
+    private static Returns returns;
+
+    @BeforeAll
+    static void generate() {
+        returns = Returns.ofSmall();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 1000, 30 * Returns.RATE})
+    void silenceIsNoReturn(int frames) {
+        assertRefused(NOT_FOUND, new double[frames], new double[frames]);
+    }
+
+    @Test
+    void noiseIsNoReturn() {
+        assertRefused(NOT_FOUND, new Random(1).doubles(40 * Returns.RATE, -0.1, 0.1).toArray());
+    }
+
+    @Test
+    void aSteadyToneIsNoReturn() {
+        double[] tone = new double[60 * Returns.RATE];
+        Arrays.setAll(tone, i -> 0.1 * Math.sin(2 * Math.PI * 3150 * i / Returns.RATE));
+        assertRefused(NOT_FOUND, tone);
+    }
+
+    /** The same parts in the opposite order: the long tones are in it, the markers are not. */
+    @Test
+    void theProgrammeBackwardsIsNoReturn() {
+        double[] sound = returns.sound()[0];
+        double[] reversed = new double[sound.length];
+        Arrays.setAll(reversed, i -> sound[sound.length - 1 - i]);
+        assertRefused(NO_MARKER, reversed);
+    }
+
+    /** Tones that rise by a third every second, at the level of the programme. */
+    @Test
+    void otherMaterialIsNoReturn() {
+        double[] scale = new double[60 * Returns.RATE];
+        Arrays.setAll(
+                scale,
+                i -> {
+                    double hz = 200 * Math.pow(1.26, i / Returns.RATE % 16);
+                    return 0.1 * Math.sin(2 * Math.PI * hz * i / Returns.RATE);
+                });
+        assertRefused(NOT_FOUND, scale);
+    }
+
+    @Test
+    void aReturnWithoutItsMarkersIsRefused() {
+        double[][] sound = {returns.sound()[0].clone(), returns.sound()[1].clone()};
+        for (Cue.Marker m : returns.programme().sheet().cues(Cue.Marker.class).toList()) {
+            for (double[] channel : sound) {
+                Arrays.fill(channel, (int) m.startFrame(), (int) m.endFrame(), 0);
+            }
+        }
+        assertRefused(NO_MARKER, sound);
+    }
+
+    /** Neither the first 2 s nor the last 2 s, so neither marker. */
+    @Test
+    void aReturnCutAtBothEndsIsRefused() {
+        double[] sound = returns.sound()[0];
+        assertRefused(
+                "x.wav is cut short: neither marker of the programme is in it. Record from before the"
+                        + " first marker to after the last.",
+                Arrays.copyOfRange(sound, 2 * Returns.RATE, sound.length - 2 * Returns.RATE));
+    }
+
+    /** A header that names another rate plays at rate / 48000 of the speed. */
+    @ParameterizedTest
+    @CsvSource({"44100, 0.9", "24000, 0.5", "96000, 2.0"})
+    void aWrongSampleRateIsNamed(int rate, String times) {
+        MemoryAudio wrong = new MemoryAudio("x.wav", rate, returns.sound());
+        assertEquals(
+                "x.wav holds the programme "
+                        + times
+                        + " times as fast as it was made: a wrong tape speed, or a file whose header"
+                        + " names the wrong sample rate. Set the machine or the file right and record"
+                        + " again.",
+                refusal(returns.programme(), wrong));
+    }
+
+    @Test
+    void aSheetWithoutMarkersIsRefused() {
+        CueSheet sheet = returns.programme().sheet();
+        List<Cue> cues = sheet.cues().stream().filter(c -> !(c instanceof Cue.Marker)).toList();
+        CueSheet bare =
+                new CueSheet(
+                        sheet.sampleRateHz(), sheet.frames(), sheet.referenceDbfs(), null, cues);
+        Programme programme = new Programme(bare, returns.programme().audio());
+        assertEquals(
+                "The cue sheet names no marker, so the programme cannot be placed. Write the"
+                        + " programme again with \"offtape prepare\".",
+                refusal(programme, new MemoryAudio("x.wav", Returns.RATE, returns.sound())));
+    }
+
+    private static void assertRefused(String sentence, double[]... sound) {
+        MemoryAudio recording = new MemoryAudio("x.wav", Returns.RATE, sound);
+        assertEquals(sentence, refusal(returns.programme(), recording));
+    }
+
+    private static String refusal(Programme programme, MemoryAudio recording) {
+        return assertThrows(
+                        UnusableInputException.class, () -> Locator.locate(programme, recording))
+                .getMessage();
+    }
+}
