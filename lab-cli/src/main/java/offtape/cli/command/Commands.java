@@ -7,6 +7,7 @@ import offtape.core.fault.RefusedOutputException;
 import offtape.core.fault.UnusableInputException;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Parses the arguments, runs the command and turns what went wrong into words and exit codes. */
@@ -38,8 +39,27 @@ public final class Commands {
         line.setColorScheme(
                 CommandLine.Help.defaultColorScheme(
                         terminal.isInteractive() ? Ansi.AUTO : Ansi.OFF));
+        line.registerConverter(int.class, Commands::wholeNumber);
+        line.registerConverter(double.class, Commands::number);
+        line.registerConverter(Double.class, Commands::number);
         line.setOut(terminal.writer());
         return line;
+    }
+
+    private static int wholeNumber(String text) {
+        try {
+            return Integer.parseInt(text);
+        } catch (NumberFormatException e) {
+            throw new TypeConversionException("\"" + text + "\" is not a whole number.");
+        }
+    }
+
+    private static double number(String text) {
+        try {
+            return Double.parseDouble(text);
+        } catch (NumberFormatException e) {
+            throw new TypeConversionException("\"" + text + "\" is not a number.");
+        }
     }
 
     private int execute(String... args) {
@@ -63,12 +83,16 @@ public final class Commands {
     }
 
     private static String words(CommandLine.ParameterException e) {
-        boolean topLevel = e.getCommandLine().getParent() == null;
-        if (topLevel && e instanceof UnmatchedArgumentException unmatched) {
-            String first = unmatched.getUnmatched().get(0);
-            return "There is no " + (first.startsWith("-") ? "option " : "command ") + first;
+        if (!(e instanceof UnmatchedArgumentException unmatched)) {
+            return e.getMessage();
         }
-        return e.getMessage();
+        String first = unmatched.getUnmatched().get(0);
+        if (first.startsWith("-")) {
+            return "There is no option " + first;
+        }
+        return e.getCommandLine().getParent() == null
+                ? "There is no command " + first
+                : first + " is one word more than the command takes";
     }
 
     private static String sentence(String text) {

@@ -3,7 +3,6 @@ package offtape.report.locate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import offtape.core.audio.AudioSource;
 import offtape.core.fault.UnusableInputException;
@@ -19,9 +18,11 @@ import offtape.core.programme.Programme;
 public final class Locator {
 
     /** Speed errors up to this share are measured. */
-    private static final double SPEED_RANGE = 0.04;
+    static final double SPEED_RANGE = 0.04;
 
-    private static final double LIKE = 0.6;
+    /** The least likeness in colour at which a recording may be the programme. */
+    static final double LIKE = 0.6;
+
     private static final double MARKER_LIKE = 0.4;
     private static final double ANCHOR_LIKE = 0.5;
     private static final double SWEEP_ANCHOR_S = 0.4;
@@ -55,7 +56,7 @@ public final class Locator {
                 new CoarseSearch(SpectralTrace.of(programme.audio()), SpectralTrace.of(recording));
         CoarseSearch.Match match = search.best(1, SPEED_RANGE);
         if (match.likeness() < LIKE) {
-            throw notFound(search);
+            throw new NotFound(programme, recording, search).refusal();
         }
         TimeMap coarse = TimeMap.straight(match.offsetSeconds(), match.stretch(), length);
         List<ToneStretches.Reading> readings = new ToneStretches(sheet, recording, coarse).read();
@@ -63,11 +64,7 @@ public final class Locator {
         TimeMap sloped = integrate(profile, middleOffset(coarse, profile), List.of());
         List<Anchor> markers = markers(sloped);
         if (markers.stream().allMatch(a -> a.likeness() < MARKER_LIKE)) {
-            throw new UnusableInputException(
-                    recording.name()
-                            + " sounds like the programme, but none of its markers is in it. Record"
-                            + " the whole programme again, from before its first marker to after its"
-                            + " last.");
+            throw new NotFound(programme, recording, search).withoutMarkers(match);
         }
         return finish(profile, sloped, markers, readings);
     }
@@ -208,27 +205,5 @@ public final class Locator {
 
     private static double miss(TimeMap plain, Anchor a) {
         return a.recordingSeconds() - plain.recordingSeconds(a.programmeSeconds());
-    }
-
-    private UnusableInputException notFound(CoarseSearch search) {
-        for (double stretch : new double[] {48_000 / 44_100.0, 44_100 / 48_000.0, 0.5, 2}) {
-            CoarseSearch.Match match = search.best(stretch, SPEED_RANGE);
-            if (match.likeness() >= LIKE) {
-                return new UnusableInputException(
-                        String.format(
-                                Locale.ROOT,
-                                "%s holds the programme %.1f times as fast as it was made: a wrong"
-                                        + " tape speed, or a file whose header names the wrong sample"
-                                        + " rate. Set the machine or the file right and record again.",
-                                recording.name(),
-                                1 / match.stretch()));
-            }
-        }
-        return new UnusableInputException(
-                "The programme was not found in "
-                        + recording.name()
-                        + ". Check that this is the return of the programme in the folder given with"
-                        + " --programme, that its level is not too low, and that the tape ran within"
-                        + " 3 % of its speed.");
     }
 }
