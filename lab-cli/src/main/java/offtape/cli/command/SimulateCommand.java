@@ -22,7 +22,8 @@ import picocli.CommandLine.Option;
                         + " FILE.motion.csv.",
         footer = {
             "",
-            "Example: offtape simulate --programme programme --machine machine.json --out return.wav",
+            "Example: offtape simulate --programme programme --machine machine.json \\",
+            "           --out return.wav",
             "",
             "The smallest machine is {\"format\": \"offtape-machine\", \"version\": 1}: it changes",
             "nothing. What can stand in the file is listed in DEVELOPERS.md.",

@@ -11,8 +11,11 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** A workshop for tests: a folder with a programme, and hands to make files good and bad. */
@@ -123,7 +126,7 @@ final class Lab {
         return lines[lines.length - 1];
     }
 
-    /** All files and folders with the sum of their bytes. */
+    /** All files and folders, each file with a print of its size and time stamp. */
     Map<String, Long> tree() {
         Map<String, Long> tree = new TreeMap<>();
         try (Stream<Path> all = Files.walk(root)) {
@@ -134,7 +137,32 @@ final class Lab {
         return tree;
     }
 
-    private long print(Path p) {
-        return Files.isRegularFile(p) && Files.isReadable(p) ? Arrays.hashCode(bytes(p)) : -1;
+    /** The names of what lies directly in a folder, hidden things too. */
+    Set<String> namesIn(String folder) {
+        try (Stream<Path> all = Files.list(path(folder))) {
+            return all.map(p -> p.getFileName().toString()).collect(Collectors.toSet());
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static long print(Path p) {
+        try {
+            return Files.isRegularFile(p)
+                    ? 31 * Files.size(p) + Files.getLastModifiedTime(p).to(TimeUnit.NANOSECONDS)
+                    : -1;
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** A second name for a file. */
+    Path same(String name, Path file) {
+        try {
+            Files.createDirectories(path(name).getParent());
+            return Files.createLink(path(name), file);
+        } catch (IOException e) {
+            throw new IllegalStateException(e);
+        }
     }
 }
