@@ -149,7 +149,7 @@ class BadProgrammeTest {
                         "a cue beyond the end",
                         3,
                         "{lab}/far/programme.json, cue \"reference\": startFrame must "
-                                + "lie between 0 and 1022399. Correct the cue sheet or write the "
+                                + "lie between 0 and 1070399. Correct the cue sheet or write the "
                                 + "programme again with \"offtape prepare\".",
                         l -> swap("far", "52800", "99999999")),
                 of(
@@ -190,7 +190,7 @@ class BadProgrammeTest {
                         "sound too short",
                         3,
                         "{lab}/short: programme.wav has 99986 frames, the cue sheet "
-                                + "says 1022400, so the two do not belong together. Write the "
+                                + "says 1070400, so the two do not belong together. Write the "
                                 + "programme again with \"offtape prepare\".",
                         l -> measure(folder("short", sheet, Arrays.copyOf(sound, 600_000)))),
                 of(

@@ -83,21 +83,21 @@ class BadReturnTest {
                         "no sound",
                         3,
                         "nosound.wav is cut short beyond use: it lasts 0.0 s, and the "
-                                + "programme 21.3 s. Record the whole programme again, from "
+                                + "programme 22.3 s. Record the whole programme again, from "
                                 + "before its first marker to after its last.",
                         l -> l.measure(cut("nosound.wav", 44))),
                 of(
                         "a tenth of a second",
                         3,
                         "tenth.wav is cut short beyond use: it lasts 0.1 s, and the "
-                                + "programme 21.3 s. Record the whole programme again, from "
+                                + "programme 22.3 s. Record the whole programme again, from "
                                 + "before its first marker to after its last.",
                         l -> l.measure(cut("tenth.wav", 28_844))),
                 of(
                         "cut before any whole part",
                         3,
                         "early.wav is cut short beyond use: it lasts 3.0 s, and the "
-                                + "programme 21.3 s. Record the whole programme again, from "
+                                + "programme 22.3 s. Record the whole programme again, from "
                                 + "before its first marker to after its last.",
                         l -> l.measure(cut("early.wav", 850_000))),
                 of(
@@ -199,7 +199,7 @@ class BadReturnTest {
         double[][] sound = Mini.sound();
         for (double[] x : sound) {
             Arrays.fill(x, 0, (int) (0.9 * Mini.RATE), 0);
-            Arrays.fill(x, (int) (20.5 * Mini.RATE), x.length, 0);
+            Arrays.fill(x, (int) (21.5 * Mini.RATE), x.length, 0);
         }
         return sound;
     }

@@ -2,6 +2,8 @@ package offtape.cli.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
@@ -57,6 +59,27 @@ final class Lab {
 
     Object[] measure(Path recording, Path withProgramme) {
         return line("measure", recording, "--programme", withProgramme, "--out", path("session"));
+    }
+
+    /** The results of a return that can be measured. */
+    JsonNode results(Path recording, Path withProgramme) {
+        Object[] line = line(measure(recording, withProgramme), "--json", "--force");
+        Tool.Outcome outcome = Tool.run(line);
+        assertEquals(0, outcome.code(), outcome.err());
+        try {
+            return new ObjectMapper().readTree(outcome.out());
+        } catch (IOException e) {
+            throw new IllegalStateException(outcome.out(), e);
+        }
+    }
+
+    JsonNode results(Path recording) {
+        return results(recording, programme);
+    }
+
+    /** A line with more words at its end. */
+    static Object[] line(Object[] line, Object... more) {
+        return Stream.concat(Stream.of(line), Stream.of(more)).toArray();
     }
 
     static Object[] line(Object... words) {

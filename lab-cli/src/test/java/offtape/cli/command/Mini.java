@@ -10,13 +10,10 @@ import offtape.core.programme.CueSheet;
 import offtape.core.programme.ProgrammeSignal;
 import offtape.core.programme.ProgrammeWriter;
 
-/** A programme of 21 s with one part of each kind, as somebody might write it by hand. */
+/** A programme of 22 s with one part of each kind, as somebody might write it by hand. */
 final class Mini {
 
     static final int RATE = 48_000;
-
-    /** First and one past the last second of the speed tone. */
-    static final double SPEED_TONE_FROM_S = 15.2;
 
     private static final double[] LADDER_DB = {-20, -8, 0, 4, 8, 10, 12, 14};
 
@@ -37,9 +34,9 @@ final class Mini {
         cues.add(tone("right-only", ChannelSet.RIGHT, 13.1, 0.7, 1000, 0));
         cues.add(tone("check-1000", ChannelSet.BOTH, 14.1, 0.4, 1000, -20));
         cues.add(tone("check-6300", ChannelSet.BOTH, 14.7, 0.4, 6300, -20));
-        cues.add(tone("speed", ChannelSet.BOTH, SPEED_TONE_FROM_S, 5.2, 3150, 0));
-        cues.add(new Cue.Marker("end", ChannelSet.BOTH, at(20.6), at(0.5)));
-        return new CueSheet(RATE, at(21.3), -18, 190.5, cues);
+        cues.add(tone("speed", ChannelSet.BOTH, 15.2, 6.2, 3150, 0));
+        cues.add(new Cue.Marker("end", ChannelSet.BOTH, at(21.6), at(0.5)));
+        return new CueSheet(RATE, at(22.3), -18, 190.5, cues);
     }
 
     private static Cue tone(
