@@ -1,5 +1,7 @@
 package offtape.cli.command;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.Arrays;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
@@ -39,11 +41,24 @@ public final class Commands {
         line.setColorScheme(
                 CommandLine.Help.defaultColorScheme(
                         terminal.isInteractive() ? Ansi.AUTO : Ansi.OFF));
+        line.registerConverter(Path.class, Commands::path);
         line.registerConverter(int.class, Commands::wholeNumber);
         line.registerConverter(double.class, Commands::number);
         line.registerConverter(Double.class, Commands::number);
         line.setOut(terminal.writer());
         return line;
+    }
+
+    private static Path path(String text) {
+        try {
+            return Path.of(text);
+        } catch (InvalidPathException e) {
+            throw new TypeConversionException(
+                    "\""
+                            + text.replaceAll("\\p{Cntrl}", "?")
+                            + "\" is no file name here. If it holds letters beyond ASCII, set LC_ALL"
+                            + " to a UTF-8 locale such as C.UTF-8.");
+        }
     }
 
     private static int wholeNumber(String text) {

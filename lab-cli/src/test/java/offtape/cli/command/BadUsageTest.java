@@ -153,6 +153,13 @@ class BadUsageTest {
                                 + "speed --help\".",
                         l -> speed(l.path("x.wav"), "--frequency", "NaN")),
                 of(
+                        "a name that no file can have",
+                        2,
+                        "Invalid value for positional parameter at index 0 (FILE): \"a?b.wav\" is no"
+                                + " file name here. If it holds letters beyond ASCII, set LC_ALL to a"
+                                + " UTF-8 locale such as C.UTF-8. See \"offtape speed --help\".",
+                        l -> Lab.line("speed", "a\0b.wav")),
+                of(
                         "no file",
                         3,
                         "There is no file {lab}/x.wav. Check the name and the folder.",
