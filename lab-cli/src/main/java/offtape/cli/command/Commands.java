@@ -1,55 +1,147 @@
 package offtape.cli.command;
 
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Arrays;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
 import offtape.core.fault.RefusedOutputException;
 import offtape.core.fault.UnusableInputException;
 import picocli.CommandLine;
-import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.TypeConversionException;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Parses the arguments, runs the command and turns what went wrong into words and exit codes. */
 public final class Commands {
 
-    private Commands() {}
+    private final Terminal terminal;
 
-    /** Runs one command; returns its exit code. */
-    public static int run(String... args) {
-        CommandLine line = new CommandLine(new OfftapeCommand());
-        line.setCaseInsensitiveEnumValuesAllowed(true);
-        line.setUsageHelpAutoWidth(true);
-        line.setParameterExceptionHandler((e, a) -> usage(e));
-        line.setExecutionExceptionHandler(Commands::failed);
-        return line.execute(args);
+    private Commands(Terminal terminal) {
+        this.terminal = terminal;
     }
 
-    private static int usage(CommandLine.ParameterException e) {
+    /** Runs one command on the process's own streams; returns its exit code. */
+    public static int run(String... args) {
+        return run(Terminal.system(), args);
+    }
+
+    /** Runs one command; returns its exit code. */
+    public static int run(Terminal terminal, String... args) {
+        return new Commands(terminal).execute(args);
+    }
+
+    /** The command line with everything below it, not yet parsed. */
+    static CommandLine line(Terminal terminal) {
+        CommandLine line = new CommandLine(new OfftapeCommand(terminal));
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        // a file name may begin with @
+        line.setExpandAtFiles(false);
+        line.setUsageHelpAutoWidth(terminal.isInteractive());
+        line.setColorScheme(
+                CommandLine.Help.defaultColorScheme(
+                        terminal.isInteractive() ? Ansi.AUTO : Ansi.OFF));
+        line.registerConverter(Path.class, Commands::path);
+        line.registerConverter(int.class, Commands::wholeNumber);
+        line.registerConverter(double.class, Commands::number);
+        line.registerConverter(Double.class, Commands::number);
+        line.setOut(terminal.writer());
+        return line;
+    }
+
+    private static Path path(String text) {
+        try {
+            return Path.of(text);
+        } catch (InvalidPathException e) {
+            throw new TypeConversionException(
+                    "\""
+                            + text.replaceAll("\\p{Cntrl}", "?")
+                            + "\" is no file name here. If it holds letters beyond ASCII, set LC_ALL"
+                            + " to a UTF-8 locale such as C.UTF-8.");
+        }
+    }
+
+    private static int wholeNumber(String text) {
+        try {
+            return Integer.parseInt(text);
+        } catch (NumberFormatException e) {
+            throw new TypeConversionException("\"" + text + "\" is not a whole number.");
+        }
+    }
+
+    private static double number(String text) {
+        try {
+            return Double.parseDouble(text);
+        } catch (NumberFormatException e) {
+            throw new TypeConversionException("\"" + text + "\" is not a number.");
+        }
+    }
+
+    private int execute(String... args) {
+        boolean verbose = Arrays.asList(args).contains("--verbose");
+        CommandLine line = line(terminal);
+        line.setParameterExceptionHandler((e, a) -> usage(e));
+        line.setExecutionExceptionHandler((e, l, p) -> failed(e, verbose));
+        try {
+            return line.execute(args);
+        } catch (OutOfMemoryError e) {
+            return internal("the memory given to Java is used up", e, verbose);
+        } catch (Error e) {
+            return failed(e, verbose);
+        }
+    }
+
+    private int usage(CommandLine.ParameterException e) {
         String command = e.getCommandLine().getCommandSpec().qualifiedName(" ");
-        Terminal.system(false).error(sentence(e.getMessage()) + " See \"" + command + " --help\".");
+        terminal.error(sentence(words(e)) + " See \"" + command + " --help\".");
         return ExitCodes.USAGE;
+    }
+
+    private static String words(CommandLine.ParameterException e) {
+        if (!(e instanceof UnmatchedArgumentException unmatched)) {
+            return e.getMessage();
+        }
+        String first = unmatched.getUnmatched().get(0);
+        if (first.startsWith("-")) {
+            return "There is no option " + first;
+        }
+        return e.getCommandLine().getParent() == null
+                ? "There is no command " + first
+                : first + " is one word more than the command takes";
     }
 
     private static String sentence(String text) {
         return text.endsWith(".") ? text : text + ".";
     }
 
-    private static int failed(Exception e, CommandLine line, ParseResult parsed) {
-        Terminal terminal = Terminal.system(false);
-        boolean verbose = parsed.expandedArgs().contains("--verbose");
+    private int failed(Throwable e, boolean verbose) {
+        if (e instanceof UnusableInputException) {
+            return refused(e, ExitCodes.UNUSABLE_INPUT, verbose);
+        }
+        if (e instanceof RefusedOutputException) {
+            return refused(e, ExitCodes.USAGE, verbose);
+        }
+        return internal(e.getClass().getSimpleName(), e, verbose);
+    }
+
+    private int refused(Throwable e, int code, boolean verbose) {
+        trace(e, verbose);
+        terminal.error(e.getMessage());
+        return code;
+    }
+
+    private int internal(String what, Throwable e, boolean verbose) {
+        trace(e, verbose);
+        terminal.error(
+                "An internal fault ended the command ("
+                        + what
+                        + "). Run it again with --verbose and report what it prints.");
+        return ExitCodes.INTERNAL;
+    }
+
+    private void trace(Throwable e, boolean verbose) {
         if (verbose) {
             terminal.trace(e);
         }
-        if (e instanceof UnusableInputException) {
-            terminal.error(e.getMessage());
-            return ExitCodes.UNUSABLE_INPUT;
-        }
-        if (e instanceof RefusedOutputException) {
-            terminal.error(e.getMessage());
-            return ExitCodes.USAGE;
-        }
-        terminal.error(
-                "An internal fault ended the command ("
-                        + e.getClass().getSimpleName()
-                        + "). Run it again with --verbose and report what it prints.");
-        return ExitCodes.INTERNAL;
     }
 }

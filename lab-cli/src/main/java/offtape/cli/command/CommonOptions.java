@@ -1,10 +1,17 @@
 package offtape.cli.command;
 
 import offtape.cli.terminal.Terminal;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** The options that every command takes. */
+@Command(versionProvider = Version.class)
 final class CommonOptions {
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec command;
 
     @Option(names = "--quiet", description = "Print results and errors only.")
     private boolean quiet;
@@ -18,7 +25,15 @@ final class CommonOptions {
             description = "Show this help and end.")
     private boolean help;
 
+    @Option(
+            names = {"-V", "--version"},
+            versionHelp = true,
+            description = "Print the version and end.")
+    private boolean version;
+
     Terminal terminal() {
-        return Terminal.system(quiet);
+        Terminal terminal = ((OfftapeCommand) command.root().userObject()).terminal();
+        terminal.setQuiet(quiet);
+        return terminal;
     }
 }

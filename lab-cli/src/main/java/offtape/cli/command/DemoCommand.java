@@ -12,10 +12,10 @@ import picocli.CommandLine.Option;
 /** The whole job on a simulated machine. */
 @Command(
         name = "demo",
-        description = {
-            "The whole job on a simulated second-hand machine, before and after a service: programme,",
-            "return, figures, reports. Needs no sound hardware and takes some seconds.",
-        },
+        description =
+                "The whole job on a simulated second-hand machine, before and after a service:"
+                        + " programme, return, figures, reports. Needs no sound hardware and takes some"
+                        + " seconds.",
         footer = {"", "Example: offtape demo --out my-demo"})
 final class DemoCommand implements Callable<Integer> {
 

@@ -35,11 +35,7 @@ final class DemoWords {
                 Locale.ROOT,
                 "%-31s %12s as bought, %12s after service",
                 what,
-                text(format, figure.apply(o.before())),
-                text(format, figure.apply(o.after())));
-    }
-
-    private static String text(String format, Quantity q) {
-        return q.isKnown() ? String.format(Locale.ROOT, format, q.value()) : "unknown";
+                Figures.text(format, figure.apply(o.before())),
+                Figures.text(format, figure.apply(o.after())));
     }
 }

@@ -16,10 +16,10 @@ import picocli.CommandLine.Parameters;
 /** Measures a return. */
 @Command(
         name = "measure",
-        description = {
-            "Measures a return: a recording of what the machine gave back for the test programme, made",
-            "here or in any workstation. Writes results.json, report.html and tables as CSV.",
-        },
+        description =
+                "Measures a return: a recording of what the machine gave back for the test programme,"
+                        + " made here or in any workstation. Writes results.json, report.html and"
+                        + " tables as CSV.",
         footer = {
             "",
             "Example: offtape measure return.wav --programme programme --out session \\",
@@ -51,6 +51,7 @@ final class MeasureCommand implements Callable<Integer> {
     @Option(
             names = "--mode",
             paramLabel = "MODE",
+            converter = CaptureModeConverter.class,
             description =
                     "How the return came about: reference-tape (the default), a tape recorded elsewhere"
                             + " and replayed on this machine.")

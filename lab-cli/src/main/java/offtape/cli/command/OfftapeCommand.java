@@ -1,5 +1,6 @@
 package offtape.cli.command;
 
+import offtape.cli.terminal.Terminal;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -26,7 +27,18 @@ import picocli.CommandLine.Spec;
         })
 final class OfftapeCommand implements Runnable {
 
+    private final Terminal terminal;
+
     @Spec private CommandSpec spec;
+
+    OfftapeCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    /** Where the words of all commands go. */
+    Terminal terminal() {
+        return terminal;
+    }
 
     @Override
     public void run() {

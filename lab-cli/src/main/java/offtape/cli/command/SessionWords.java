@@ -3,7 +3,6 @@ package offtape.cli.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import offtape.core.unit.Quantity;
 import offtape.report.result.Distortion;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Noise;
@@ -19,9 +18,9 @@ final class SessionWords {
         List<String> lines = new ArrayList<>();
         lines.add(
                 "Speed            "
-                        + text("%+.3f %%", results.speed().deviation())
+                        + Figures.text("%+.3f %%", results.speed().deviation())
                         + ", wow and flutter "
-                        + text("%.3f %% weighted peak", results.speed().weightedPeak()));
+                        + Figures.text("%.3f %% weighted peak", results.speed().weightedPeak()));
         lowestLevel(results)
                 .forEach(
                         r ->
@@ -29,19 +28,23 @@ final class SessionWords {
                                         line(
                                                 "Response",
                                                 r.channel(),
-                                                text("%.0f", r.lowerEdge())
+                                                Figures.text("%.0f", r.lowerEdge())
                                                         + " to "
-                                                        + text("%.0f Hz (−3 dB)", r.upperEdge()))));
+                                                        + Figures.text(
+                                                                "%.0f Hz (−3 dB)",
+                                                                r.upperEdge()))));
         for (Distortion d : results.distortion()) {
             if (d.levelAtK3ThreePercent().isKnown()) {
                 lines.add(
                         line(
                                 "K3 reaches 3 %",
-                                d.channel(), text("%+.1f dB recorded", d.levelAtK3ThreePercent())));
+                                d.channel(),
+                                Figures.text("%+.1f dB recorded", d.levelAtK3ThreePercent())));
             }
         }
         for (Noise n : results.noise()) {
-            lines.add(line("Noise", n.channel(), text("%.1f dB, A-weighted", n.aWeighted())));
+            lines.add(
+                    line("Noise", n.channel(), Figures.text("%.1f dB, A-weighted", n.aWeighted())));
         }
         for (HealthNote n : results.health()) {
             if (!n.severity().equals("note")) {
@@ -58,9 +61,5 @@ final class SessionWords {
 
     private static String line(String what, String channel, String text) {
         return String.format(Locale.ROOT, "%-16s %-5s %s", what, channel, text);
-    }
-
-    private static String text(String format, Quantity q) {
-        return q.isKnown() ? String.format(Locale.ROOT, format, q.value()) : "unknown";
     }
 }

@@ -16,13 +16,14 @@ import picocli.CommandLine.Option;
 /** Passes a programme through a simulated machine. */
 @Command(
         name = "simulate",
-        description = {
-            "Passes a programme through a simulated tape machine whose every property is known, and",
-            "writes the return with its truth beside it: FILE.truth.json and FILE.motion.csv.",
-        },
+        description =
+                "Passes a programme through a simulated tape machine whose every property is known,"
+                        + " and writes the return with its truth beside it: FILE.truth.json and"
+                        + " FILE.motion.csv.",
         footer = {
             "",
-            "Example: offtape simulate --programme programme --machine machine.json --out return.wav",
+            "Example: offtape simulate --programme programme --machine machine.json \\",
+            "           --out return.wav",
             "",
             "The smallest machine is {\"format\": \"offtape-machine\", \"version\": 1}: it changes",
             "nothing. What can stand in the file is listed in DEVELOPERS.md.",

@@ -43,8 +43,7 @@ final class SpeedWords {
     private static String line(String what, String format, Quantity q) {
         String text =
                 q.isKnown()
-                        ? String.format(
-                                Locale.ROOT, format + " %% ± %.4f", q.value(), q.uncertainty())
+                        ? Figures.text(format + " %% ± %.4f", q.value(), q.uncertainty())
                         : "unknown: " + q.reason();
         return String.format(Locale.ROOT, "%-23s %s", what, text);
     }

@@ -3,7 +3,9 @@ package offtape.cli.terminal;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
+import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 
 /**
  * Where words go: figures to standard output, messages and progress to standard error. Everything
@@ -14,42 +16,64 @@ public final class Terminal {
     private final PrintStream out;
     private final PrintStream err;
     private final boolean interactive;
-    private final boolean quiet;
+    private boolean quiet;
     private boolean progressShown;
 
-    private Terminal(PrintStream out, PrintStream err, boolean interactive, boolean quiet) {
+    private Terminal(PrintStream out, PrintStream err, boolean interactive) {
         this.out = out;
         this.err = err;
         this.interactive = interactive;
-        this.quiet = quiet;
     }
 
-    /** The process's own streams; {@code quiet} leaves only results and errors. */
-    public static Terminal system(boolean quiet) {
+    /** The process's own streams. */
+    public static Terminal system() {
         return new Terminal(
                 new PrintStream(
                         new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8),
                 new PrintStream(
                         new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8),
-                System.console() != null && System.getenv("NO_COLOR") == null,
-                quiet);
+                Interactive.standardError());
+    }
+
+    /**
+     * Given streams.
+     *
+     * @param interactive whether {@code err} may receive control characters
+     */
+    public static Terminal of(PrintStream out, PrintStream err, boolean interactive) {
+        return new Terminal(out, err, interactive);
+    }
+
+    /** From now on prints results and errors only, or everything again. */
+    public synchronized void setQuiet(boolean quiet) {
+        this.quiet = quiet;
+    }
+
+    /** Whether control characters may be used. */
+    public boolean isInteractive() {
+        return interactive;
+    }
+
+    /** Standard output for what writes by itself, such as help texts. */
+    public PrintWriter writer() {
+        return new PrintWriter(out, true);
     }
 
     /** Prints a result to standard output. */
-    public void result(String text) {
+    public synchronized void result(String text) {
         endProgress();
         out.println(text);
     }
 
     /** Prints text to standard output as it is, without a line end of its own. */
-    public void raw(String text) {
+    public synchronized void raw(String text) {
         endProgress();
         out.print(text);
         out.flush();
     }
 
     /** Prints a message to standard error, unless quiet. */
-    public void message(String text) {
+    public synchronized void message(String text) {
         if (!quiet) {
             endProgress();
             err.println(text);
@@ -57,23 +81,23 @@ public final class Terminal {
     }
 
     /** Prints an error to standard error. */
-    public void error(String text) {
+    public synchronized void error(String text) {
         endProgress();
         err.println("offtape: " + text);
     }
 
     /** Prints the trace of a fault to standard error, for verbose output. */
-    public void trace(Throwable fault) {
+    public synchronized void trace(Throwable fault) {
         endProgress();
         fault.printStackTrace(err);
     }
 
     /** Shows what is being done: step {@code done} of {@code all}. */
-    public void progress(int done, int all, String what) {
+    public synchronized void progress(int done, int all, String what) {
         if (quiet) {
             return;
         }
-        String line = String.format("[%d/%d] %s", done, all, what);
+        String line = String.format(Locale.ROOT, "[%d/%d] %s", done, all, what);
         if (interactive) {
             err.print("\r\u001b[K" + line);
             err.flush();

@@ -1,5 +1,7 @@
 package offtape.core.dsp;
 
+import java.util.List;
+
 /**
  * Cross-correlation of a signal with a template, as an analytic function of lag: its modulus is the
  * envelope, whose peak does not move with a phase shift of the path, and its real part the plain
@@ -20,13 +22,33 @@ public record AnalyticCorrelation(double[] re, double[] im) {
      * @throws IllegalArgumentException if the template is longer than the signal
      */
     public static AnalyticCorrelation of(double[] signal, double[] template) {
-        int lags = signal.length - template.length + 1;
+        return ofAll(List.of(spectrum(signal)), signal.length, template).get(0);
+    }
+
+    /** The spectrum of a signal that is to be correlated with several templates. */
+    public static Spectrum spectrum(double[] signal) {
+        return RealFft.ofSize(RealFft.nextPowerOfTwo(signal.length)).forward(signal);
+    }
+
+    /**
+     * Correlates several signals of one length with one template, as {@link #of} does.
+     *
+     * @param signals what {@link #spectrum} gave for each
+     * @param length their length in samples
+     * @throws IllegalArgumentException if the template is longer than the signals
+     */
+    public static List<AnalyticCorrelation> ofAll(
+            List<Spectrum> signals, int length, double[] template) {
+        int lags = length - template.length + 1;
         if (lags < 1) {
             throw new IllegalArgumentException("the template is longer than the signal");
         }
-        int n = RealFft.nextPowerOfTwo(signal.length);
-        RealFft fft = RealFft.ofSize(n);
-        Spectrum product = fft.forward(signal).timesConjugate(fft.forward(template));
+        int n = RealFft.nextPowerOfTwo(length);
+        Spectrum sought = RealFft.ofSize(n).forward(template);
+        return signals.stream().map(s -> of(s.timesConjugate(sought), n, lags)).toList();
+    }
+
+    private static AnalyticCorrelation of(Spectrum product, int n, int lags) {
         double[] z = new double[2 * n];
         for (int k = 0; k < product.bins(); k++) {
             double gain = k == 0 || 2 * k == n ? 1 : 2;

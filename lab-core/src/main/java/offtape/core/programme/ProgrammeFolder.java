@@ -2,6 +2,7 @@ package offtape.core.programme;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import offtape.core.audio.AudioFiles;
 import offtape.core.audio.AudioSource;
 import offtape.core.fault.UnusableInputException;
@@ -44,13 +45,19 @@ public final class ProgrammeFolder {
         if (sound.sampleRateHz() != sheet.sampleRateHz()) {
             fault =
                     String.format(
+                            Locale.ROOT,
                             "%s has %d frames a second, the cue sheet says %d",
-                            SOUND, sound.sampleRateHz(), sheet.sampleRateHz());
+                            SOUND,
+                            sound.sampleRateHz(),
+                            sheet.sampleRateHz());
         } else if (sound.frames() < sheet.frames()) {
             fault =
                     String.format(
+                            Locale.ROOT,
                             "%s has %d frames, the cue sheet says %d",
-                            SOUND, sound.frames(), sheet.frames());
+                            SOUND,
+                            sound.frames(),
+                            sheet.frames());
         } else if (sound.channels() > 2) {
             fault = SOUND + " has " + sound.channels() + " channels instead of two";
         }

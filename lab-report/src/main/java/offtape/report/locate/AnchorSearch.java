@@ -1,9 +1,12 @@
 package offtape.report.locate;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import offtape.core.audio.AudioSource;
 import offtape.core.dsp.AnalyticCorrelation;
 import offtape.core.dsp.SincInterpolator;
+import offtape.core.dsp.Spectrum;
 
 /**
  * Finds one short stretch of the programme in the recording by matched filter, near the place where
@@ -49,8 +52,8 @@ final class AnchorSearch {
         if (start < -REACH_S * rate || start + length > recording.frames() + REACH_S * rate) {
             return Optional.empty();
         }
-        double[][] heard = recording.read(start, length);
-        Span span = new Span(from, seconds);
+        Heard heard = Heard.of(recording.read(start, length));
+        Span span = sought(from, seconds);
         Peak best = peak(heard, template(span, stretch), stretch);
         if (topHz > 0) {
             double step = Math.max(2e-5, 0.2 / (seconds * topHz));
@@ -62,9 +65,24 @@ final class AnchorSearch {
         return Optional.of(new Anchor(middle, at, best.signs(), best.likeness()));
     }
 
-    private record Span(double from, double seconds) {}
+    /**
+     * The stretch that is sought.
+     *
+     * @param mono the programme there and somewhat around it
+     * @param centre the middle of the stretch in it, in samples
+     */
+    private record Span(double seconds, double[] mono, double centre) {}
 
-    private Peak better(Peak known, double[][] heard, Span span, double step, int steps) {
+    /** What the recording holds around the place, one array and one spectrum a channel. */
+    private record Heard(double[][] samples, List<Spectrum> spectra) {
+
+        static Heard of(double[][] samples) {
+            return new Heard(
+                    samples, Arrays.stream(samples).map(AnalyticCorrelation::spectrum).toList());
+        }
+    }
+
+    private Peak better(Peak known, Heard heard, Span span, double step, int steps) {
         Peak best = known;
         for (int i = -steps; i <= steps; i++) {
             double tried = known.stretch() * (1 + i * step);
@@ -74,12 +92,10 @@ final class AnchorSearch {
         return best;
     }
 
-    /** The stretch as the recording should hold it, its middle on the middle sample. */
-    private double[] template(Span span, double stretch) {
-        double seconds = span.seconds();
+    private Span sought(double from, double seconds) {
         double programmeRate = programme.sampleRateHz();
         int margin = 64;
-        long first = Math.round(span.from() * programmeRate) - margin;
+        long first = Math.round(from * programmeRate) - margin;
         double[][] x = programme.read(first, (int) Math.ceil(seconds * programmeRate) + 2 * margin);
         double[] mono = x[0];
         for (int c = 1; c < x.length; c++) {
@@ -87,12 +103,17 @@ final class AnchorSearch {
                 mono[i] += x[c][i];
             }
         }
-        int half = (int) (seconds * stretch * recording.sampleRateHz() / 2);
-        double centre = (span.from() + seconds / 2) * programmeRate - first;
+        return new Span(seconds, mono, (from + seconds / 2) * programmeRate - first);
+    }
+
+    /** The stretch as the recording should hold it, its middle on the middle sample. */
+    private double[] template(Span span, double stretch) {
+        int half = (int) (span.seconds() * stretch * recording.sampleRateHz() / 2);
         double[] out = new double[2 * half + 1];
         for (int i = -half; i <= half; i++) {
-            double offset = i * programmeRate / (recording.sampleRateHz() * stretch);
-            out[i + half] = SincInterpolator.at(mono, centre + offset);
+            double offset =
+                    (double) i * programme.sampleRateHz() / (recording.sampleRateHz() * stretch);
+            out[i + half] = SincInterpolator.at(span.mono(), span.centre() + offset);
         }
         return out;
     }
@@ -104,12 +125,12 @@ final class AnchorSearch {
      */
     private record Peak(double place, double score, double likeness, int[] signs, double stretch) {}
 
-    private static Peak peak(double[][] heard, double[] template, double stretch) {
+    private static Peak peak(Heard heard, double[] template, double stretch) {
+        double[][] samples = heard.samples();
         double templateEnergy = energy(template, 0, template.length);
-        AnalyticCorrelation[] all = new AnalyticCorrelation[heard.length];
-        for (int c = 0; c < heard.length; c++) {
-            all[c] = AnalyticCorrelation.of(heard[c], template);
-        }
+        AnalyticCorrelation[] all =
+                AnalyticCorrelation.ofAll(heard.spectra(), samples[0].length, template)
+                        .toArray(AnalyticCorrelation[]::new);
         int lags = all[0].re().length;
         int best = 0;
         double most = -1;
@@ -120,15 +141,15 @@ final class AnchorSearch {
                 best = k;
             }
         }
-        int[] signs = new int[heard.length];
+        int[] signs = new int[samples.length];
         double likeness = 0;
         double loudest = 0;
         double heardEnergy = 0;
-        for (int c = 0; c < heard.length; c++) {
+        for (int c = 0; c < samples.length; c++) {
             loudest = Math.max(loudest, all[c].power(best));
         }
-        for (int c = 0; c < heard.length; c++) {
-            double here = energy(heard[c], best, template.length);
+        for (int c = 0; c < samples.length; c++) {
+            double here = energy(samples[c], best, template.length);
             heardEnergy += here;
             double both = here * templateEnergy;
             double coefficient = both > 0 ? Math.sqrt(all[c].power(best) / both) : 0;

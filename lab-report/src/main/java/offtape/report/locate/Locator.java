@@ -3,7 +3,6 @@ package offtape.report.locate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import offtape.core.audio.AudioSource;
 import offtape.core.fault.UnusableInputException;
@@ -19,12 +18,14 @@ import offtape.core.programme.Programme;
 public final class Locator {
 
     /** Speed errors up to this share are measured. */
-    private static final double SPEED_RANGE = 0.04;
+    static final double SPEED_RANGE = 0.04;
+
+    /** The least likeness in colour at which a recording may be the programme. */
+    static final double LIKE = 0.6;
 
     /** The tones may show a larger error than was looked for; this far, it is a mistake. */
     private static final double TOO_FAR = 0.06;
 
-    private static final double LIKE = 0.6;
     private static final double MARKER_LIKE = 0.4;
     private static final double ANCHOR_LIKE = 0.5;
     private static final double SWEEP_ANCHOR_S = 0.4;
@@ -58,19 +59,19 @@ public final class Locator {
                 new CoarseSearch(SpectralTrace.of(programme.audio()), SpectralTrace.of(recording));
         CoarseSearch.Match match = search.best(1, SPEED_RANGE);
         if (match.likeness() < LIKE) {
-            throw atOtherSpeed(search, LIKE).orElseGet(this::notFound);
+            throw new NotFound(programme, recording, search).refusal();
         }
         TimeMap coarse = TimeMap.straight(match.offsetSeconds(), match.stretch(), length);
         List<ToneStretches.Reading> readings = new ToneStretches(sheet, recording, coarse).read();
         StretchProfile profile = StretchProfile.fit(readings, match.stretch(), length);
         double stretch = profile.at(length / 2);
         if (Math.abs(stretch - 1) > TOO_FAR) {
-            throw otherSpeed(stretch);
+            throw NotFound.otherSpeed(recording, stretch);
         }
         TimeMap sloped = integrate(profile, middleOffset(coarse, profile), List.of());
         List<Anchor> markers = markers(sloped);
         if (markers.stream().allMatch(a -> a.likeness() < MARKER_LIKE)) {
-            throw atOtherSpeed(search, match.likeness()).orElseGet(() -> noMarker(markers));
+            throw new NotFound(programme, recording, search).withoutMarkers(match, markers);
         }
         return finish(profile, sloped, markers, readings);
     }
@@ -202,54 +203,5 @@ public final class Locator {
 
     private static double miss(TimeMap plain, Anchor a) {
         return a.recordingSeconds() - plain.recordingSeconds(a.programmeSeconds());
-    }
-
-    /**
-     * If the recording is more like the programme at the speed of a usual mistake, that mistake.
-     */
-    private Optional<UnusableInputException> atOtherSpeed(CoarseSearch search, double likeness) {
-        for (double stretch : new double[] {48_000 / 44_100.0, 44_100 / 48_000.0, 0.5, 2}) {
-            CoarseSearch.Match match = search.best(stretch, SPEED_RANGE);
-            if (match.likeness() >= likeness) {
-                return Optional.of(otherSpeed(match.stretch()));
-            }
-        }
-        return Optional.empty();
-    }
-
-    private UnusableInputException otherSpeed(double stretch) {
-        return new UnusableInputException(
-                String.format(
-                        Locale.ROOT,
-                        "%s holds the programme %.1f times as fast as it was made: a wrong tape"
-                                + " speed, or a file whose header names the wrong sample rate. Set"
-                                + " the machine or the file right and record again.",
-                        recording.name(),
-                        1 / stretch));
-    }
-
-    private UnusableInputException noMarker(List<Anchor> markers) {
-        if (sheet.cues(Cue.Marker.class).findAny().isEmpty()) {
-            return new UnusableInputException(
-                    "The cue sheet names no marker, so the programme cannot be placed. Write the"
-                            + " programme again with \"offtape prepare\".");
-        }
-        return new UnusableInputException(
-                recording.name()
-                        + (markers.isEmpty()
-                                ? " is cut short: neither marker of the programme is in it. Record"
-                                        + " from before the first marker to after the last."
-                                : " sounds like the programme, but none of its markers is in it."
-                                        + " Record the whole programme again, from before its first"
-                                        + " marker to after its last."));
-    }
-
-    private UnusableInputException notFound() {
-        return new UnusableInputException(
-                "The programme was not found in "
-                        + recording.name()
-                        + ". Check that this is the return of the programme in the folder given with"
-                        + " --programme, that its level is not too low, and that the tape ran within"
-                        + " 3 % of its speed.");
     }
 }

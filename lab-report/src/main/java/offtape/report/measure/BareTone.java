@@ -13,13 +13,18 @@ public final class BareTone {
     private static final double[] USUAL_HZ = {3150, 3000, 1000, 10_000, 315, 333, 400, 440, 8000};
 
     private static final double NEAR = 0.06;
+
+    /** How far a tone may be from the frequency that was named, as the log of their ratio. */
+    private static final double SAME_TONE = 0.2;
+
     private static final double MARGIN_S = 0.2;
     private static final double SHORTEST_S = 5;
 
     private BareTone() {}
 
     /**
-     * Measures the longest steady tone of a recording.
+     * Measures the longest steady tone of a recording, or the longest one near the frequency that
+     * is named.
      *
      * @param nominalHz the frequency the tone should have, or empty to take the usual test tone
      *     that is nearest
@@ -28,22 +33,32 @@ public final class BareTone {
      */
     public static Speed measure(AudioSource recording, OptionalDouble nominalHz) {
         ToneSearch.Found tone =
-                ToneSearch.longest(recording)
+                ToneSearch.longest(recording, hz -> isMeant(hz, nominalHz))
                         .filter(t -> t.seconds() >= SHORTEST_S)
-                        .orElseThrow(() -> noTone(recording));
+                        .orElseThrow(() -> noTone(recording, nominalHz));
         double nominal = nominalHz.orElseGet(() -> nearest(tone.frequencyHz(), recording));
         double from = tone.fromSeconds() + MARGIN_S;
         double to = tone.toSeconds() - MARGIN_S;
         SpeedSignal signal = SpeedSignal.of(recording, from, to, nominal, tone.frequencyHz());
         if (signal == null) {
-            throw noTone(recording);
+            throw noTone(recording, nominalHz);
         }
         return new SpeedMeasure(signal).measure();
     }
 
-    private static UnusableInputException noTone(AudioSource recording) {
+    private static boolean isMeant(double hz, OptionalDouble nominalHz) {
+        return nominalHz.isEmpty() || Math.abs(Math.log(hz / nominalHz.getAsDouble())) < SAME_TONE;
+    }
+
+    private static UnusableInputException noTone(AudioSource recording, OptionalDouble nominalHz) {
+        String where =
+                nominalHz.isEmpty()
+                        ? "between 300 Hz and 12 kHz"
+                        : String.format(Locale.ROOT, "near %.0f Hz", nominalHz.getAsDouble());
         return new UnusableInputException(
-                "No steady tone of five seconds or more between 300 Hz and 12 kHz was found in "
+                "No steady tone of five seconds or more "
+                        + where
+                        + " was found in "
                         + recording.name()
                         + ". Record the tone alone, half a minute or more, without speech or music over"
                         + " it.");

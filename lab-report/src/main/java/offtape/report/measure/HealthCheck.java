@@ -46,7 +46,7 @@ final class HealthCheck {
         }
         if (ret.recording().channels() == 1) {
             add("note", "mono", "The recording has one channel only, which is reported as left.");
-        } else if (ret.recording().channels() > 2) {
+        } else if (ret.recording() instanceof FirstTwo) {
             add(
                     "note",
                     "more-channels",

@@ -47,8 +47,9 @@ public final class Measurement {
      */
     public static Results run(
             Programme programme, AudioSource recording, Session session, List<String> notes) {
-        Location location = Locator.locate(programme, recording);
-        return new Measurement(new ProgrammeReturn(programme, recording, location))
+        AudioSource pair = FirstTwo.of(recording);
+        Location location = Locator.locate(programme, pair);
+        return new Measurement(new ProgrammeReturn(programme, pair, location))
                 .measure(session, notes);
     }
 

@@ -3,6 +3,7 @@ package offtape.report.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoublePredicate;
 import offtape.core.audio.AudioSource;
 import offtape.core.dsp.RealFft;
 import offtape.core.dsp.Spectrum;
@@ -51,8 +52,8 @@ final class ToneSearch {
         }
     }
 
-    /** The longest tone, if there is any of at least a second. */
-    static Optional<Found> longest(AudioSource source) {
+    /** The longest of the tones that are meant, if there is any of at least a second. */
+    static Optional<Found> longest(AudioSource source, DoublePredicate meantHz) {
         List<Block> blocks = blocks(source);
         Found best = new Found(0, 0, 0);
         int i = 0;
@@ -63,7 +64,8 @@ final class ToneSearch {
             }
             int end = endOfRun(blocks, i);
             Found run = new Found(i * BLOCK_S, end * BLOCK_S, middle(blocks.subList(i, end)));
-            best = run.seconds() > best.seconds() ? run : best;
+            boolean longer = run.seconds() > best.seconds();
+            best = longer && meantHz.test(run.frequencyHz()) ? run : best;
             i = end;
         }
         return best.seconds() >= 1 ? Optional.of(best) : Optional.empty();

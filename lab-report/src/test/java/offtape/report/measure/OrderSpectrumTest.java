@@ -97,8 +97,8 @@ class OrderSpectrumTest {
         List<OrderSpectrum> both =
                 OrderSpectrum.of(new MemoryAudio("x", RATE, quiet, loud), SPAN, 1000);
         assertEquals(1e-6, both.get(0).power(1) / both.get(1).power(1), 1e-9);
-        double[] a = both.get(1).fundamental();
-        assertEquals(0.5, Math.hypot(a[0], a[1]), 5e-4);
+        Complex a = both.get(1).fundamental();
+        assertEquals(0.5, Math.hypot(a.re(), a.im()), 5e-4);
     }
 
     @Test

@@ -1,0 +1,44 @@
+package offtape.cli.terminal;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+
+/** Decides whether standard error leads to a terminal that may receive control characters. */
+final class Interactive {
+
+    private static final Path STANDARD_ERROR = Path.of("/proc/self/fd/2");
+
+    private Interactive() {}
+
+    /** For this process. */
+    static boolean standardError() {
+        return System.console() != null && allowed(System.getenv()) && leadsToTerminal();
+    }
+
+    /** Whether the environment allows control characters. */
+    static boolean allowed(Map<String, String> environment) {
+        return environment.getOrDefault("NO_COLOR", "").isEmpty()
+                && !"dumb".equals(environment.get("TERM"));
+    }
+
+    // the console speaks for standard input and output only; where the system tells, ask it
+    private static boolean leadsToTerminal() {
+        if (!Files.isSymbolicLink(STANDARD_ERROR)) {
+            return true;
+        }
+        try {
+            return isTerminal(Files.readSymbolicLink(STANDARD_ERROR).toString());
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    /** Whether what a stream is connected to is a terminal. */
+    static boolean isTerminal(String device) {
+        return device.startsWith("/dev/pts/")
+                || device.startsWith("/dev/tty")
+                || device.equals("/dev/console");
+    }
+}

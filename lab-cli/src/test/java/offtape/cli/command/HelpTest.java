@@ -1,0 +1,110 @@
+package offtape.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import offtape.cli.terminal.Terminal;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import picocli.CommandLine;
+
+/** What every command has: help with an example that is true, a version, common options. */
+class HelpTest {
+
+    private static final Pattern EXAMPLE =
+            Pattern.compile("^Examples?: offtape ((?:.+\\\\\\R)*.+)", Pattern.MULTILINE);
+
+    private static CommandLine line() {
+        return Commands.line(Terminal.of(System.out, System.err, false));
+    }
+
+    static Set<String> commands() {
+        return new TreeSet<>(line().getSubcommands().keySet());
+    }
+
+    @Test
+    void thereAreCommands() {
+        assertTrue(
+                commands().containsAll(Set.of("demo", "prepare", "measure", "speed", "simulate")),
+                commands().toString());
+    }
+
+    @ParameterizedTest
+    @MethodSource("commands")
+    void helpGoesToStandardOutputWithinEightyColumns(String command) {
+        for (String option : List.of("--help", "-h")) {
+            Tool.Outcome help = Tool.run(command, option);
+            assertEquals(0, help.code());
+            assertEquals("", help.err());
+            assertTrue(help.out().startsWith("Usage: offtape " + command + " "), help.out());
+            assertFalse(help.out().contains("\u001b"), "control characters");
+            assertEquals(List.of(), help.out().lines().filter(l -> l.length() > 80).toList());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("commands")
+    void theExampleCanBeTyped(String command) {
+        Matcher example = EXAMPLE.matcher(Tool.run(command, "--help").out());
+        assertTrue(example.find(), command + " shows no example");
+        List<String> words = words(example.group(1).replaceAll("\\\\\\R", " "));
+        assertEquals(command, words.get(0));
+        line().parseArgs(words.toArray(String[]::new));
+    }
+
+    private static List<String> words(String line) {
+        List<String> words = new ArrayList<>();
+        Matcher m = Pattern.compile("\"([^\"]*)\"|(\\S+)").matcher(line);
+        while (m.find()) {
+            words.add(m.group(1) == null ? m.group(2) : m.group(1));
+        }
+        return words;
+    }
+
+    @ParameterizedTest
+    @MethodSource("commands")
+    void everyCommandTakesTheCommonOptions(String command) {
+        Set<String> names =
+                line().getSubcommands().get(command).getCommandSpec().optionsMap().keySet();
+        assertTrue(names.containsAll(Set.of("--help", "--version", "--quiet", "--verbose")));
+    }
+
+    @Test
+    void everyCommandTellsTheVersion() {
+        String version = Tool.run("--version").out();
+        assertTrue(version.startsWith("Offtape "), version);
+        for (String command : commands()) {
+            Tool.Outcome outcome = Tool.run(command, "--version");
+            assertEquals(0, outcome.code());
+            assertEquals(version, outcome.out());
+        }
+    }
+
+    @Test
+    void theTopHelpNamesAllCommands() {
+        String help = Tool.run("--help").out();
+        for (String command : commands()) {
+            assertTrue(
+                    Pattern.compile("^  " + command + " ", Pattern.MULTILINE).matcher(help).find());
+        }
+    }
+
+    @Test
+    void everyOptionIsDescribed() {
+        Stream<String> bare =
+                line().getSubcommands().values().stream()
+                        .flatMap(c -> c.getCommandSpec().options().stream())
+                        .filter(o -> o.description().length == 0 || o.description()[0].isBlank())
+                        .map(o -> o.longestName());
+        assertEquals(List.of(), bare.toList());
+    }
+}

@@ -1,0 +1,83 @@
+package offtape.cli.terminal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Progress that redraws itself on a terminal, plain lines elsewhere, and when which is meant. */
+class TerminalTest {
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    private Terminal terminal(boolean interactive) {
+        return Terminal.of(stream(out), stream(err), interactive);
+    }
+
+    private static PrintStream stream(ByteArrayOutputStream into) {
+        return new PrintStream(into, true, StandardCharsets.UTF_8);
+    }
+
+    private static String text(ByteArrayOutputStream from) {
+        return from.toString(StandardCharsets.UTF_8);
+    }
+
+    @Test
+    void progressIsTakenAwayBeforeAnythingElseIsPrinted() {
+        Terminal terminal = terminal(true);
+        terminal.progress(1, 2, "Measuring");
+        terminal.error("That was nothing.");
+        assertEquals("\r\u001b[K[1/2] Measuring\r\u001b[Kofftape: That was nothing.\n", text(err));
+    }
+
+    @Test
+    void elsewhereProgressIsPlainLines() {
+        Terminal terminal = terminal(false);
+        terminal.progress(1, 2, "Measuring");
+        terminal.result("0.1 %");
+        assertEquals("[1/2] Measuring\n", text(err));
+        assertEquals("0.1 %\n", text(out));
+    }
+
+    @Test
+    void quietLeavesResultsAndErrors() {
+        Terminal terminal = terminal(true);
+        terminal.setQuiet(true);
+        terminal.progress(1, 2, "Measuring");
+        terminal.message("Done.");
+        terminal.raw("{}");
+        terminal.error("No.");
+        assertEquals("{}", text(out));
+        assertEquals("offtape: No.\n", text(err));
+    }
+
+    /** The convention: NO_COLOR counts when it is set and not empty (no-color.org, from memory). */
+    @Test
+    void theEnvironmentMayForbidControlCharacters() {
+        assertTrue(Interactive.allowed(Map.of("TERM", "xterm")));
+        assertTrue(Interactive.allowed(Map.of("NO_COLOR", "")));
+        assertFalse(Interactive.allowed(Map.of("NO_COLOR", "1")));
+        assertFalse(Interactive.allowed(Map.of("TERM", "dumb")));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "/dev/pts/3, true",
+        "/dev/tty1, true",
+        "/dev/console, true",
+        "/dev/null, false",
+        "/home/me/log.txt, false",
+        "pipe:[1234], false"
+    })
+    void aFileOrPipeIsNoTerminal(String device, boolean terminal) {
+        assertEquals(terminal, Interactive.isTerminal(device));
+    }
+}
