@@ -6,11 +6,11 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import java.util.concurrent.atomic.AtomicInteger;
 import offtape.cli.terminal.Terminal;
 import offtape.core.audio.AudioFiles;
 import offtape.core.audio.WavFile;
+import offtape.core.fault.Background;
 import offtape.core.machine.spec.MachineSpec;
 import offtape.core.output.OutputFile;
 import offtape.core.output.OutputFolder;
@@ -71,26 +71,13 @@ final class Demo {
             inner.commit();
         }
         CompletableFuture<Results> after =
-                CompletableFuture.supplyAsync(() -> session(AFTER, "after its service"));
-        CompletableFuture<Results> before =
-                CompletableFuture.supplyAsync(() -> session(BEFORE, "as bought"));
-        Outcome outcome = joined(before, after);
+                Background.start(() -> session(AFTER, "after its service"));
+        CompletableFuture<Results> before = Background.start(() -> session(BEFORE, "as bought"));
+        Outcome outcome = new Outcome(Background.result(before), Background.result(after));
         step("Comparing");
         String page = ReportWriter.html(outcome.before(), outcome.after());
         folder.write(COMPARISON, page.getBytes(StandardCharsets.UTF_8));
         return outcome;
-    }
-
-    private static Outcome joined(
-            CompletableFuture<Results> before, CompletableFuture<Results> after) {
-        try {
-            return new Outcome(before.join(), after.join());
-        } catch (CompletionException e) {
-            if (e.getCause() instanceof RuntimeException cause) {
-                throw cause;
-            }
-            throw e;
-        }
     }
 
     private void step(String what) {

@@ -1,5 +1,7 @@
 package offtape.core.machine;
 
+import java.util.Arrays;
+
 /**
  * How long stretches are filtered by transforms: each takes {@code transform} samples at the
  * programme's rate, of which {@code chunk} are new, so that filters reach {@code reach} samples to
@@ -21,5 +23,16 @@ record BlockGeometry(int transform, int chunk, int reach) {
             scale *= 2;
         }
         return new BlockGeometry(scale * TRANSFORM, scale * (TRANSFORM - 2 * REACH), scale * REACH);
+    }
+
+    /** Moves a window on by a chunk. */
+    void shift(double[] window, double[] next) {
+        System.arraycopy(window, chunk, window, 0, transform - chunk);
+        System.arraycopy(next, 0, window, transform - chunk, chunk);
+    }
+
+    /** The part of a filtered window, at a multiple of its rate, that no filter's ends reach. */
+    double[] middle(double[] filtered, int factor) {
+        return Arrays.copyOfRange(filtered, factor * reach, factor * (reach + chunk));
     }
 }

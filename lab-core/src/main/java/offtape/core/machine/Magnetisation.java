@@ -7,25 +7,21 @@ import org.apache.commons.math3.complex.Complex;
 
 /**
  * The recording process of one channel: pre-emphasis, saturation without memory, de-emphasis. The
- * curve works at a multiple of the sample rate between two low-passes, so that its harmonics do not
- * fold back. The two emphases are exact inverses at the programme's rate.
+ * two emphases are exact inverses at the programme's rate.
  *
+ * @param rateHz the programme's rate
  * @param curve the tape's curve
- * @param oversampling rate of the curve re the programme's
- * @param kernel low-pass before and after the curve
+ * @param kernel low-pass before and after the curve; the same to 1e-6 whatever the oversampling
  * @param before sections ahead of the curve
  * @param after sections behind it
  */
 record Magnetisation(
+        double rateHz,
         SaturationCurve curve,
-        int oversampling,
         Kernel kernel,
         List<Section> before,
         List<Section> after) {
 
-    private static final int OVERSAMPLING = 4;
-    private static final double PASS = 0.46;
-    private static final double STOP = 0.5;
     private static final double COUPLING_HZ = 1;
 
     static Magnetisation of(SaturationSpec spec, double rateHz, double referencePeak) {
@@ -40,8 +36,8 @@ record Magnetisation(
             before.add(new Section(rateHz, 1 / (1 - p), -p / (1 - p), 0, 0, 0));
             after.add(new Section(rateHz, 1 - p, 0, 0, -p, 0));
         }
-        Kernel kernel = Kernel.lowPass(OVERSAMPLING * rateHz, PASS * rateHz, STOP * rateHz);
-        return new Magnetisation(curve, OVERSAMPLING, kernel, before, after);
+        Kernel kernel = OversampledCurve.kernel(2, rateHz);
+        return new Magnetisation(rateHz, curve, kernel, before, after);
     }
 
     /** Response from the input to the curve. */
@@ -58,29 +54,23 @@ record Magnetisation(
         return new Running(this, blocks);
     }
 
-    /** The process at work on a stream, two reaches behind it. */
+    /** The process at work on a stream, a reach behind it. */
     static final class Running {
 
-        private final SaturationCurve curve;
         private final List<Section.Running> before;
+        private final OversampledCurve curve;
         private final List<Section.Running> after;
-        private final Upsampler up;
-        private final Decimator down;
 
         private Running(Magnetisation m, BlockGeometry blocks) {
-            curve = m.curve;
+            curve = new OversampledCurve(m.curve, blocks, m.rateHz);
             before = Sections.start(m.before);
             after = Sections.start(m.after);
-            up = new Upsampler(blocks, m.oversampling, m.kernel);
-            down = new Decimator(blocks, m.oversampling, m.kernel);
         }
 
         /** Takes a chunk, which it may change, and returns a chunk. */
         double[] next(double[] chunk) {
             before.forEach(section -> section.run(chunk, chunk.length));
-            double[] wide = up.next(chunk);
-            curve.apply(wide);
-            double[] out = down.next(wide);
+            double[] out = curve.next(chunk);
             after.forEach(section -> section.run(out, out.length));
             return out;
         }

@@ -5,10 +5,11 @@ import offtape.core.machine.spec.SaturationSpec;
 /**
  * The tape's curve: odd part y and, for a second harmonic, even part c·y². Slope 1 at zero.
  *
+ * @param threePercentPeak peak of a sine whose third harmonic on the odd part is 3 %
  * @param odd the odd part
  * @param even the coefficient c, 0 for a symmetric tape
  */
-record SaturationCurve(OddCurve odd, double even) {
+record SaturationCurve(double threePercentPeak, OddCurve odd, double even) {
 
     private static final double THREE_PERCENT = 0.03;
 
@@ -20,7 +21,8 @@ record SaturationCurve(OddCurve odd, double even) {
                     case TANH -> TanhCurve.of(peak, THREE_PERCENT);
                     case CUBIC -> CubicCurve.of(peak, THREE_PERCENT);
                 };
-        return new SaturationCurve(odd, even(odd, spec.secondHarmonicPercent(), referencePeak));
+        double even = even(odd, spec.secondHarmonicPercent(), referencePeak);
+        return new SaturationCurve(peak, odd, even);
     }
 
     // y² of an odd y has even components only, so it leaves the fundamental alone and the second

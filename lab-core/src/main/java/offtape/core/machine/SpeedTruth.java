@@ -92,15 +92,18 @@ public record SpeedTruth(
         return TransportGeometry.rotationHz(speed, 2 * radius);
     }
 
-    // Heads a time τ apart hear δ(t) − δ(t − τ): 2·|sin πfτ| times the line, to first order.
+    // Heads a time τ apart hear (1 + δ(t))/(1 + δ(t − τ)) − 1: 2·|sin πfτ| times the line re the
+    // mean speed, to first order.
     private static Component component(
             MachineSpec spec, TimeMap map, String name, double rateHz, double peakPercent) {
         Double heard =
                 switch (spec.mode()) {
                     case REFERENCE_TAPE -> Double.valueOf(peakPercent);
                     case OFF_TAPE -> {
-                        double tau = map.lagSeconds() / (1 + map.meanTransportDeviation());
-                        yield 2 * Math.abs(Math.sin(Math.PI * rateHz * tau)) * peakPercent;
+                        double speed = 1 + map.meanTransportDeviation();
+                        double tau = map.lagSeconds() / speed;
+                        double comb = 2 * Math.abs(Math.sin(Math.PI * rateHz * tau));
+                        yield comb * peakPercent / speed;
                     }
                     case TWO_PASS, LOOPBACK -> null;
                 };

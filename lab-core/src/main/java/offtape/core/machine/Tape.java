@@ -72,7 +72,7 @@ final class Tape {
                     chain.magnetisation() == null ? null : chain.magnetisation().start(blocks);
             contour = Sections.start(chain.contour());
             losses = new Upsampler(blocks, OVERSAMPLING, chain.kernel());
-            int lag = blocks.reach() * (magnetisation == null ? 1 : 3);
+            int lag = blocks.reach() * (magnetisation == null ? 1 : 2);
             track = new TapeTrack(OVERSAMPLING * (start - lag));
         }
 

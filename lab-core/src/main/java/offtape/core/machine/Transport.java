@@ -1,5 +1,6 @@
 package offtape.core.machine;
 
+import java.util.Locale;
 import java.util.SplittableRandom;
 import offtape.core.dsp.RealFft;
 import offtape.core.fault.UnusableInputException;
@@ -18,6 +19,7 @@ final class Transport {
 
     private static final double LEAST_RATE_HZ = 1600;
     private static final int POINTS_PER_PERIOD = 16;
+    private static final int MOST_POINTS = 1 << 24;
     private static final int MOST_SLOW_POINTS = 1 << 21;
     private static final int MOST_FAST_POINTS = 1 << 20;
     private static final double MOST_DEVIATION = 0.5;
@@ -46,7 +48,7 @@ final class Transport {
         this.seeds = Seeds.transport(machine.seed(), pass);
         this.from = from;
         this.rateHz = rateHz();
-        int points = (int) Math.ceil((to - from) * rateHz) + 2;
+        int points = points(to - from, rateHz);
         this.displacement = new double[points];
         this.deviation = new double[points];
     }
@@ -56,10 +58,28 @@ final class Transport {
      *
      * @param from start of the stretch that will be asked for, seconds
      * @param to its end
-     * @throws UnusableInputException if the deviations add up to more than half the speed
+     * @throws UnusableInputException if the deviations add up to more than half the speed, or the
+     *     stretch is too long to tabulate
      */
     static Motion motion(MachineSpec machine, Pass pass, double from, double to) {
+        if (machine.transport().equals(TransportSpec.PERFECT)) {
+            return Motion.PERFECT;
+        }
         return new Transport(machine, pass, from, to).tabulated();
+    }
+
+    private static int points(double seconds, double rateHz) {
+        double points = Math.ceil(seconds * rateHz) + 2;
+        if (points > MOST_POINTS) {
+            throw new UnusableInputException(
+                    String.format(
+                            Locale.ROOT,
+                            "The programme is too long for this transport: its motion can be"
+                                    + " tabulated for %.0f minutes. Use a shorter programme or"
+                                    + " lines of lower frequency.",
+                            MOST_POINTS / rateHz / 60));
+        }
+        return (int) points;
     }
 
     private Motion tabulated() {

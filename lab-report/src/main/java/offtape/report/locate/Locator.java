@@ -27,6 +27,7 @@ public final class Locator {
     private static final double SWEEP_ANCHOR_S = 0.4;
     private static final double SWEEP_ANCHOR_HZ = 1200;
     private static final double KNOT_S = 0.5;
+    private static final double MARKER_TOP_HZ = 5000;
 
     private final Programme programme;
     private final AudioSource recording;
@@ -135,10 +136,15 @@ public final class Locator {
     private List<Anchor> markers(TimeMap map) {
         AnchorSearch search = new AnchorSearch(programme.audio(), recording, map);
         List<Anchor> found = new ArrayList<>();
-        for (Cue.Marker m : sheet.cues(Cue.Marker.class).toList()) {
-            double seconds = sheet.seconds(m.frames());
-            search.find(sheet.seconds(m.startFrame()), seconds, 5000).ifPresent(found::add);
-        }
+        sheet.cues(Cue.Marker.class).toList().parallelStream()
+                .map(
+                        m ->
+                                search.find(
+                                        sheet.seconds(m.startFrame()),
+                                        sheet.seconds(m.frames()),
+                                        MARKER_TOP_HZ))
+                .toList()
+                .forEach(a -> a.ifPresent(found::add));
         if (found.isEmpty()) {
             throw new UnusableInputException(
                     sheet.cues(Cue.Marker.class).findAny().isEmpty()

@@ -12,9 +12,6 @@ final class LadderCurve {
     /** A ladder at or above this frequency tells the saturation output level. */
     private static final double HIGH_HZ = 6000;
 
-    /** K3 over its floor from which it is drawn into the curve. */
-    private static final double HEARD = 4;
-
     /** Room for what interpolation between steps can miss, dB, k = 2. */
     private static final double OWN_UNCERTAINTY_DB = 0.03;
 
@@ -52,9 +49,7 @@ final class LadderCurve {
     }
 
     private List<LadderStep> clear() {
-        return steps.stream()
-                .filter(s -> s.k3Percent() != null && s.k3Percent() > HEARD * s.k3FloorPercent())
-                .toList();
+        return steps.stream().filter(LadderStep::k3StandsOut).toList();
     }
 
     private String k3Unknown() {

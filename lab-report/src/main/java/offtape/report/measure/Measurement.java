@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
-import java.util.function.Supplier;
 import offtape.core.audio.AudioSource;
+import offtape.core.fault.Background;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
@@ -14,6 +14,7 @@ import offtape.core.unit.Quantity;
 import offtape.report.locate.Location;
 import offtape.report.locate.Locator;
 import offtape.report.result.Distortion;
+import offtape.report.result.Dropout;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Noise;
 import offtape.report.result.Response;
@@ -52,43 +53,41 @@ public final class Measurement {
     }
 
     private Results measure(Session session, List<String> fileNotes) {
-        CompletableFuture<Speed> speed = async(() -> SpeedTone.measure(ret));
-        CompletableFuture<NoiseDensities> noise =
-                async(() -> NoiseDensities.measure(ret).orElse(null));
-        CompletableFuture<ReferenceLevels> reference =
-                async(() -> ReferenceLevels.measure(ret).orElse(null));
-        List<CompletableFuture<FollowedSweep>> sweeps = new ArrayList<>();
-        for (Cue.Sweep s : ret.cues(Cue.Sweep.class)) {
-            if (s.channels() == ChannelSet.BOTH) {
-                sweeps.add(async(() -> follow(s)));
-            }
-        }
-        List<FollowedSweep> followed = sweeps.stream().map(CompletableFuture::join).toList();
-        List<Distortion> ladders = ladders(reference.join());
-        requireSomething(followed, ladders, speed.join());
-        Polarity polarity = Polarity.of(ret, followed);
+        CompletableFuture<Speed> speedTask = Background.start(() -> SpeedTone.measure(ret));
+        CompletableFuture<NoiseDensities> noiseTask =
+                Background.start(() -> NoiseDensities.measure(ret).orElse(null));
+        CompletableFuture<List<Dropout>> dropouts = Background.start(() -> DropoutSearch.find(ret));
+        CompletableFuture<SelfCheck> selfCheck = Background.start(() -> new SelfCheck(ret));
+        List<CompletableFuture<FollowedSweep>> sweepTasks =
+                ret.cues(Cue.Sweep.class).stream()
+                        .filter(s -> s.channels() == ChannelSet.BOTH)
+                        .map(s -> Background.start(() -> follow(s)))
+                        .toList();
+        ReferenceLevels reference = ReferenceLevels.measure(ret).orElse(null);
+        List<Distortion> ladders = ladders(reference);
+        List<FollowedSweep> sweeps = sweepTasks.stream().map(Background::result).toList();
+        Speed speed = Background.result(speedTask);
+        NoiseDensities noise = Background.result(noiseTask);
+        requireSomething(sweeps, ladders, speed);
+        Polarity polarity = Polarity.of(ret, sweeps);
+        List<Response> responses = responses(sweeps, noise);
         List<HealthNote> health =
-                new ArrayList<>(
-                        new HealthCheck(ret).notes(reference.join(), speed.join(), polarity));
+                new ArrayList<>(new HealthCheck(ret).notes(reference, speed, polarity));
         fileNotes.forEach(n -> health.add(new HealthNote("warning", "file", n)));
-        health.addAll(new SelfCheck(ret).notes(responses(followed, noise.join())));
+        health.addAll(Background.result(selfCheck).notes(responses));
         return new Results(
                 Results.FORMAT,
                 Results.VERSION,
                 session,
                 timing(polarity),
-                speed.join(),
-                responses(followed, noise.join()),
+                speed,
+                responses,
                 ladders,
-                noises(reference.join(), noise.join(), ladders),
-                new ChannelMeasure(ret, reference.join()).measure(quietest(followed), noise.join()),
-                DropoutSearch.find(ret),
+                noises(reference, noise, ladders),
+                new ChannelMeasure(ret, reference).measure(quietest(sweeps), noise),
+                Background.result(dropouts),
                 health,
                 Verdict.open("No limits were applied to these figures."));
-    }
-
-    private static <T> CompletableFuture<T> async(Supplier<T> work) {
-        return CompletableFuture.supplyAsync(work);
     }
 
     private FollowedSweep follow(Cue.Sweep s) {

@@ -3,6 +3,7 @@ package offtape.report.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 import offtape.core.unit.Decibels;
@@ -14,6 +15,9 @@ final class SelfCheck {
 
     private static final double MARGIN_S = 0.06;
 
+    /** Longer tones serve other ends and are left out. */
+    private static final double LONGEST_S = 10;
+
     /** Tones within this of the sweep's level are compared with it, dB. */
     private static final double SAME_LEVEL_DB = 0.5;
 
@@ -21,9 +25,37 @@ final class SelfCheck {
     private static final double TONE_UNCERTAINTY_DB = 0.15;
 
     private final ProgrammeReturn ret;
+    private final List<Heard> tones;
 
+    /** Measures the tones on both channels once; they are compared with every sweep. */
     SelfCheck(ProgrammeReturn ret) {
         this.ret = ret;
+        this.tones =
+                ret.cues(Cue.Tone.class).parallelStream()
+                        .filter(t -> t.channels() == ChannelSet.BOTH)
+                        .filter(t -> ret.sheet().seconds(t.frames()) <= LONGEST_S)
+                        .map(this::heard)
+                        .toList();
+    }
+
+    /** A tone and its level on each channel less its programme level, dB, NaN if not clear. */
+    private record Heard(Cue.Tone tone, double[] levelDb) {}
+
+    private Heard heard(Cue.Tone t) {
+        double[] levels = new double[ret.channels()];
+        double hz = t.frequencyHz() * ret.speedRatio(t.startFrame(), t.frames());
+        List<OrderSpectrum> orders =
+                OrderSpectrum.of(
+                        ret.recording(), ret.span(t.startFrame(), t.frames(), MARGIN_S), hz);
+        for (int c = 0; c < levels.length; c++) {
+            levels[c] = orders.isEmpty() ? Double.NaN : level(orders.get(c)) - t.levelDb();
+        }
+        return new Heard(t, levels);
+    }
+
+    private static double level(OrderSpectrum heard) {
+        double own = heard.power(1) - heard.noise(1);
+        return own > 100 * heard.noise(1) ? Decibels.ofPower(own) : Double.NaN;
     }
 
     /** One warning a disagreement, or a single note that all agree; none without check tones. */
@@ -70,47 +102,40 @@ final class SelfCheck {
     private record Difference(double hz, double db, double allowedDb) {}
 
     private List<Difference> differences(Response response, int channel) {
-        List<Cue.Tone> tones =
-                ret.cues(Cue.Tone.class).stream()
-                        .filter(t -> t.channels() == ChannelSet.BOTH)
-                        .filter(t -> Math.abs(t.levelDb() - response.levelDb()) < SAME_LEVEL_DB)
+        List<Heard> same =
+                tones.stream()
+                        .filter(
+                                h ->
+                                        Math.abs(h.tone().levelDb() - response.levelDb())
+                                                < SAME_LEVEL_DB)
+                        .filter(h -> Double.isFinite(h.levelDb()[channel]))
                         .toList();
+        OptionalDouble zero =
+                same.stream()
+                        .filter(h -> Math.abs(h.tone().frequencyHz() - 1000) < 1)
+                        .mapToDouble(h -> h.levelDb()[channel])
+                        .findFirst();
         List<Difference> result = new ArrayList<>();
-        Double zero = null;
-        for (Cue.Tone t : tones) {
-            if (Math.abs(t.frequencyHz() - 1000) < 1) {
-                zero = levelDb(t, channel);
-            }
-        }
-        for (Cue.Tone t : tones) {
-            Double level = zero == null ? null : levelDb(t, channel);
-            double[] hz = response.frequencyHz();
-            if (level != null && t.frequencyHz() > hz[0] && t.frequencyHz() < hz[hz.length - 1]) {
-                int i = 0;
-                while (hz[i + 1] < t.frequencyHz()) {
-                    i++;
-                }
-                double part = Math.log(t.frequencyHz() / hz[i]) / Math.log(hz[i + 1] / hz[i]);
-                double sweep =
-                        response.magnitudeDb()[i] * (1 - part)
-                                + response.magnitudeDb()[i + 1] * part;
-                double allowed = 2 * response.uncertaintyDb()[i] + TONE_UNCERTAINTY_DB;
-                result.add(new Difference(t.frequencyHz(), level - zero - sweep, allowed));
+        double[] hz = response.frequencyHz();
+        for (Heard h : same) {
+            double f = h.tone().frequencyHz();
+            if (zero.isPresent() && f > hz[0] && f < hz[hz.length - 1]) {
+                result.add(difference(response, f, h.levelDb()[channel] - zero.getAsDouble()));
             }
         }
         return result;
     }
 
-    private Double levelDb(Cue.Tone t, int channel) {
-        double hz = t.frequencyHz() * ret.speedRatio(t.startFrame(), t.frames());
-        List<OrderSpectrum> orders =
-                OrderSpectrum.of(
-                        ret.recording(), ret.span(t.startFrame(), t.frames(), MARGIN_S), hz);
-        if (orders.isEmpty()) {
-            return null;
+    private static Difference difference(Response response, double f, double toneDb) {
+        double[] hz = response.frequencyHz();
+        int i = 0;
+        while (hz[i + 1] < f) {
+            i++;
         }
-        double noise = orders.get(channel).noise(1);
-        double own = orders.get(channel).power(1) - noise;
-        return own > 100 * noise ? Decibels.ofPower(own) - t.levelDb() : null;
+        double part = Math.log(f / hz[i]) / Math.log(hz[i + 1] / hz[i]);
+        double sweepDb =
+                response.magnitudeDb()[i] * (1 - part) + response.magnitudeDb()[i + 1] * part;
+        double allowedDb = 2 * response.uncertaintyDb()[i] + TONE_UNCERTAINTY_DB;
+        return new Difference(f, toneDb - sweepDb, allowedDb);
     }
 }

@@ -51,12 +51,7 @@ final class DistortionCharts {
 
     /** K3 of one ladder where it stands clear of the noise. */
     static Series k3Series(Distortion ladder, String label, boolean second) {
-        return series(
-                ladder,
-                label,
-                second,
-                s -> s.k3Percent() != null && s.k3Percent() > 0 && !s.limitedByNoise(),
-                LadderStep::k3Percent);
+        return series(ladder, label, second, LadderStep::k3StandsOut, LadderStep::k3Percent);
     }
 
     /** A logarithmic axis that holds 1 % and 3 % and every reading above a hundredth percent. */
@@ -64,8 +59,7 @@ final class DistortionCharts {
         double[] readings =
                 ladders.stream()
                         .flatMap(d -> d.steps().stream())
-                        .filter(s -> s.k3Percent() != null && s.k3Percent() > 0)
-                        .filter(s -> !s.limitedByNoise())
+                        .filter(LadderStep::k3StandsOut)
                         .mapToDouble(LadderStep::k3Percent)
                         .toArray();
         double low = DoubleStream.of(readings).min().orElse(0.1);

@@ -21,4 +21,14 @@ public record LadderStep(
         Double thdPercent,
         Double compressionDb,
         Double k3FloorPercent,
-        boolean limitedByNoise) {}
+        boolean limitedByNoise) {
+
+    private static final double STANDS_OUT = 4;
+
+    /** Whether K3 stands clear of its floor, so that it can be drawn and interpolated. */
+    public boolean k3StandsOut() {
+        return k3Percent != null
+                && k3Percent > 0
+                && (k3FloorPercent == null || k3Percent > STANDS_OUT * k3FloorPercent);
+    }
+}
