@@ -28,12 +28,21 @@ public record ChannelsTruth(
         CrosstalkSpec leak = run.hasTape() ? spec.crosstalk() : CrosstalkSpec.NONE;
         double delay = run.azimuthDelaySeconds() / run.timeMap().meanRate();
         double sum = Math.abs(Math.cos(Math.PI * MONO_HZ * delay));
+        // Leakage is between the tracks, ahead of the replay amplifiers: what one channel's own
+        // reference tone is there counts, not what it becomes.
+        double tracks = trackDb(run, 1, right) - trackDb(run, 0, left);
         return new ChannelsTruth(
                 20 * Math.log10(right.referenceReturnPeak() / left.referenceReturnPeak()),
-                leak.leftToRightDb(),
-                leak.rightToLeftDb(),
+                leak.leftToRightDb() == null ? null : leak.leftToRightDb() - tracks,
+                leak.rightToLeftDb() == null ? null : leak.rightToLeftDb() + tracks,
                 1e6 * delay,
                 run.hasTape() ? spec.heads().azimuthArcMinutes() : 0,
                 -20 * Math.log10(Math.max(1e-6, sum)));
+    }
+
+    /** Level of the reference tone on a track ahead of the replay amplifier, dB. */
+    private static double trackDb(MachineRun run, int channel, SteadyTone tone) {
+        double gain = Math.abs(run.chains().get(channel).replayGain());
+        return 20 * Math.log10(tone.referenceReturnPeak() / gain);
     }
 }

@@ -91,7 +91,7 @@ class MachineTruthTest {
 
     @Test
     void aSheetSetsRatesAndReference() {
-        CueSheet sheet = new CueSheet(44_100, 44_100, -18, java.util.List.of());
+        CueSheet sheet = new CueSheet(44_100, 44_100, -18, null, java.util.List.of());
         MachineRun run = SimulatedMachine.of(Bench.machine("")).run(sheet);
         assertEquals(44_100, run.sampleRateHz());
         assertEquals(1.5 * 44_100, run.frames(), 1);

@@ -1,0 +1,258 @@
+package offtape.report.measure;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import offtape.core.audio.AudioFiles;
+import offtape.core.audio.WavEncoding;
+import offtape.core.audio.WavFormat;
+import offtape.core.audio.WavWriter;
+import offtape.core.machine.DistortionTruth;
+import offtape.core.machine.DropoutTruth;
+import offtape.core.machine.MachineRun;
+import offtape.core.machine.MachineTruth;
+import offtape.core.machine.ResponseTruth;
+import offtape.core.machine.SimulatedMachine;
+import offtape.core.output.OutputFolder;
+import offtape.core.programme.Programme;
+import offtape.core.programme.ProgrammeFolder;
+import offtape.core.programme.ProgrammeWriter;
+import offtape.reference.ReferenceTable;
+import offtape.report.result.Distortion;
+import offtape.report.result.Dropout;
+import offtape.report.result.LadderStep;
+import offtape.report.result.Response;
+import offtape.report.result.Results;
+import offtape.report.result.Session;
+
+/** One machine measured, and how far each figure lies from the truth. */
+final class Trial {
+
+    /** A figure's distance from the truth beside what it may be. */
+    record FigureError(
+            String machine, String figure, double error, double allowance, String unit) {}
+
+    private final TrialMachines.Machine machine;
+    private final MachineRun run;
+    private final MachineTruth truth;
+    private final Results results;
+    private final List<FigureError> errors = new ArrayList<>();
+
+    private Trial(TrialMachines.Machine machine, MachineRun run, Results results) {
+        this.machine = machine;
+        this.run = run;
+        this.truth = run.truth();
+        this.results = results;
+        compare();
+    }
+
+    static Trial run(TrialMachines.Machine machine, Path folder) {
+        Path place = folder.resolve(machine.name().replaceAll("[^a-z0-9]+", "-"));
+        try (OutputFolder out = OutputFolder.open(place, false)) {
+            ProgrammeWriter.write(machine.plan().sheet(), out);
+            out.commit();
+        }
+        Path wav = place.resolve("return.wav");
+        try (Programme programme = ProgrammeFolder.open(place)) {
+            MachineRun run = SimulatedMachine.of(machine.spec()).run(programme.sheet());
+            WavFormat format = new WavFormat(run.sampleRateHz(), 2, WavEncoding.PCM_24);
+            try (WavWriter writer = WavWriter.create(wav, format)) {
+                run.play(
+                        programme.audio(),
+                        (block, count) ->
+                                writer.write(
+                                        new double[][] {
+                                            Arrays.copyOf(block[0], count),
+                                            Arrays.copyOf(block[1], count)
+                                        }));
+            }
+            try (var sound = AudioFiles.open(wav)) {
+                Session session =
+                        new Session(machine.name(), null, null, "reference-tape", "", null, "", "");
+                return new Trial(
+                        machine, run, Measurement.run(programme, sound, session, List.of()));
+            } finally {
+                Files.delete(wav);
+                Files.delete(place.resolve(ProgrammeFolder.SOUND));
+            }
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    String name() {
+        return machine.name();
+    }
+
+    List<FigureError> errors() {
+        return errors;
+    }
+
+    private void add(
+            String figure, double error, double allowedHissy, double allowedClean, String unit) {
+        double allowed = machine.clean() ? allowedClean : allowedHissy;
+        errors.add(new FigureError(machine.name(), figure, error, allowed, unit));
+    }
+
+    private void compare() {
+        speed();
+        results.response().stream().filter(r -> r.levelDb() == -20).forEach(this::response);
+        results.distortion().stream().filter(d -> d.frequencyHz() < 5000).forEach(this::distortion);
+        noise();
+        channels();
+        if (!machine.clean()) {
+            dropouts();
+        }
+        boolean inverted = machine.spec().electronics().polarityInverted();
+        boolean right = results.timing().polarity().equals(inverted ? "inverted" : "normal");
+        add("polarity", right ? 0 : 1, 0.5, 0.5, "");
+    }
+
+    private void speed() {
+        // The mean over the tone itself, which drift and wow make differ from that of the whole.
+        double[] tone = DeviationTruth.overSpeedTone(run, machine.plan().sheet());
+        double mean = Arrays.stream(tone).average().orElseThrow();
+        add("speed deviation", results.speed().deviation().value() - mean, 0.002, 0.0005, "%");
+        double rms = DeviationTruth.weightedRms(tone);
+        double read = results.speed().weightedRms().value();
+        add("weighted rms", read - rms, 0.02 * rms + 0.002, 0.002, "%");
+        if (machine.peakHz() > 0) {
+            double peak = machine.peakPercent() * Math.pow(10, tableDb(machine.peakHz()) / 20);
+            double error = results.speed().weightedPeak().value() - peak;
+            add("weighted peak", error, 0.02 * peak + 0.002, 0.002, "%");
+        }
+    }
+
+    /** IEC 60386 weighting at a frequency of the table. */
+    private static double tableDb(double hz) {
+        ReferenceTable table = ReferenceTable.load("wf-weighting-iec60386");
+        double[] f = table.numbers("frequency");
+        for (int i = 0; i < f.length; i++) {
+            if (f[i] == hz) {
+                return table.numbers("weighting")[i];
+            }
+        }
+        throw new IllegalArgumentException(hz + " Hz is not in the table");
+    }
+
+    private void response(Response found) {
+        ResponseTruth right =
+                truth.response().stream()
+                        .filter(t -> t.channel().equals(found.channel()))
+                        .findFirst()
+                        .orElseThrow();
+        double low = 0;
+        double high = 0;
+        for (int n = -56; n <= 48; n++) {
+            double hz = 1000 * Math.pow(2, n / 12.0);
+            if (hz >= 40 && hz <= 16_000) {
+                double e =
+                        at(found.frequencyHz(), found.magnitudeDb(), hz)
+                                - at(right.frequencyHz(), right.magnitudeDb(), hz);
+                if (hz <= 10_000 && Math.abs(e) > Math.abs(low)) {
+                    low = e;
+                } else if (hz > 10_000 && Math.abs(e) > Math.abs(high)) {
+                    high = e;
+                }
+            }
+        }
+        add("response to 10 kHz, " + found.channel(), low, 0.1, 0.03, "dB");
+        add("response to 16 kHz, " + found.channel(), high, 0.15, 0.03, "dB");
+        double lower = 100 * (found.lowerEdge().value() / right.lowerEdgeHz() - 1);
+        double upper = 100 * (found.upperEdge().value() / right.upperEdgeHz() - 1);
+        add("lower edge, " + found.channel(), lower, 2, 0.5, "%");
+        add("upper edge, " + found.channel(), upper, 2, 0.5, "%");
+    }
+
+    private static double at(double[] x, double[] y, double hz) {
+        int i = 0;
+        while (x[i + 1] < hz) {
+            i++;
+        }
+        double part = Math.log(hz / x[i]) / Math.log(x[i + 1] / x[i]);
+        return y[i] * (1 - part) + y[i + 1] * part;
+    }
+
+    private void distortion(Distortion found) {
+        DistortionTruth right =
+                truth.distortion().stream()
+                        .filter(t -> t.channel().equals(found.channel()))
+                        .filter(t -> t.frequencyHz() == found.frequencyHz())
+                        .findFirst()
+                        .orElseThrow();
+        double worst = 0;
+        for (LadderStep step : found.steps()) {
+            for (DistortionTruth.Step t : right.steps()) {
+                if (t.recordLevelDb() == step.recordLevelDb() && !step.limitedByNoise()) {
+                    double e = 100 * (step.k3Percent() / t.k3Percent() - 1);
+                    worst = Math.abs(e) > Math.abs(worst) ? e : worst;
+                }
+            }
+        }
+        add("K3, " + found.channel(), worst, 4, 1, "% of reading");
+        double three = found.levelAtK3ThreePercent().value() - right.levelAtK3ThreePercent();
+        add("record level at K3 3 %, " + found.channel(), three, 0.15, 0.05, "dB");
+        double output =
+                found.maximumOutputLevel().value()
+                        - right.maximumOutputLevel()
+                        + referenceDb(found.channel().equals("left") ? 0 : 1);
+        add("maximum output level, " + found.channel(), output, 0.15, 0.05, "dB");
+    }
+
+    private void noise() {
+        for (int c = 0; c < 2; c++) {
+            var found = results.noise().get(c);
+            var right = truth.noise().get(c);
+            double flat = found.unweighted().value() - right.unweighted();
+            double a = found.aWeighted().value() - right.aWeighted();
+            add("noise unweighted, " + found.channel(), flat, 0.3, 0.3, "dB");
+            add("noise A, " + found.channel(), a, 0.3, 0.3, "dB");
+        }
+    }
+
+    private void channels() {
+        var found = results.channels();
+        var right = truth.channels();
+        add("balance", found.balance().value() - right.balance(), 0.03, 0.03, "dB");
+        double there =
+                found.crosstalkLeftToRight().value()
+                        - right.crosstalkLeftToRight()
+                        + referenceDb(1);
+        double back =
+                found.crosstalkRightToLeft().value()
+                        - right.crosstalkRightToLeft()
+                        + referenceDb(0);
+        add("crosstalk left to right", there, 0.5, 0.5, "dB");
+        add("crosstalk right to left", back, 0.5, 0.5, "dB");
+        double delay = found.interchannelDelay().value() - right.interchannelDelay();
+        add("interchannel delay", delay, 0.3, 0.05, "µs");
+    }
+
+    /**
+     * The truth is re 1 kHz; slow tape has its reference at 315 Hz, which returns so much louder.
+     */
+    private double referenceDb(int channel) {
+        double hz = machine.plan().midHz();
+        return 20 * Math.log10(run.tone(channel).gain(hz) / run.tone(channel).gain(1000));
+    }
+
+    private void dropouts() {
+        int missed = 0;
+        for (DropoutTruth t : truth.dropouts()) {
+            missed += results.dropouts().stream().noneMatch(d -> same(d, t)) ? 1 : 0;
+        }
+        int invented = 0;
+        for (Dropout d : results.dropouts()) {
+            invented += truth.dropouts().stream().noneMatch(t -> same(d, t)) ? 1 : 0;
+        }
+        add("dropouts missed", missed, 0.5, 0.5, "");
+        add("dropouts invented", invented, 0.5, 0.5, "");
+    }
+
+    private static boolean same(Dropout d, DropoutTruth t) {
+        boolean channel = t.channel().equals("both") || t.channel().equals(d.channel());
+        return channel && Math.abs(d.atSeconds() - t.atSeconds()) < 0.03;
+    }
+}
