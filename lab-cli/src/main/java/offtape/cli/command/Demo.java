@@ -109,9 +109,7 @@ final class Demo {
         try (WavFile sound = AudioFiles.open(recording)) {
             Session session =
                     new Session(
-                            machine.name()
-                                    + ", "
-                                    + (name.equals(BEFORE) ? "as bought" : "after service"),
+                            machine.name(),
                             "calibration tape (simulated)",
                             machine.tapeSpeedMmPerS(),
                             machine.mode().key(),

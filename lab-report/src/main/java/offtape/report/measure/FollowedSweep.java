@@ -120,6 +120,16 @@ final class FollowedSweep {
         return returnedCount[i] == 0 ? 0 : returned[channel][i] / returnedCount[i];
     }
 
+    /** Power of a channel in a band as it would be without what leaks into it from the other. */
+    double powerWithout(Leakage leakage, int channel, int i) {
+        if (returned.length < 2) {
+            return power(channel, i);
+        }
+        Complex cross = new Complex(crossRe(i), crossIm(i));
+        double own = power(channel, i);
+        return leakage.unmixedPower(channel, own, power(1 - channel, i), cross, frequencyHz(i));
+    }
+
     /** Power of the programme's own sweep in a band, or 0 if no sample fell into it. */
     double programmePower(int i) {
         return programmeCount[i] == 0 ? 0 : programme[i] / programmeCount[i];

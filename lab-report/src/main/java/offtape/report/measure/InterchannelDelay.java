@@ -35,13 +35,7 @@ record InterchannelDelay(Quantity delay, boolean opposite) {
             double quality = quality(sweep, noise, i, speedRatio);
             if (hz >= LOWEST_HZ && hz <= HIGHEST_HZ && quality > 0) {
                 Complex heard = new Complex(sweep.crossRe(i), sweep.crossIm(i));
-                double p =
-                        leakage.unmixed(
-                                        heard,
-                                        sweep.power(0, i),
-                                        sweep.power(1, i),
-                                        hz * speedRatio)
-                                .phase();
+                double p = leakage.unmixed(heard, sweep.power(0, i), sweep.power(1, i), hz).phase();
                 p -= 2 * Math.PI * Math.rint((p - previous) / (2 * Math.PI));
                 previous = p;
                 w[count] = 2 * Math.PI * hz * speedRatio;

@@ -8,7 +8,7 @@ package offtape.report.measure;
  *
  * @param toRight right over left while left sounds alone
  * @param toLeft left over right while right sounds alone
- * @param frequencyHz frequency at which they were found
+ * @param frequencyHz frequency of the programme at which they were found
  */
 record Leakage(Complex toRight, Complex toLeft, double frequencyHz) {
 
@@ -19,7 +19,7 @@ record Leakage(Complex toRight, Complex toLeft, double frequencyHz) {
      * @param cross the cross-spectrum as heard
      * @param left power of the left channel as heard
      * @param right power of the right channel as heard
-     * @param hz frequency in the recording
+     * @param hz frequency in the programme
      */
     Complex unmixed(Complex cross, double left, double right, double hz) {
         Complex a = at(toLeft, hz);
@@ -27,6 +27,34 @@ record Leakage(Complex toRight, Complex toLeft, double frequencyHz) {
         return cross.minus(b.conjugate().times(left))
                 .minus(a.times(right))
                 .plus(a.times(b.conjugate()).times(cross.conjugate()));
+    }
+
+    /**
+     * Right over left as it would be without the leak.
+     *
+     * @param heard right over left as heard, not zero
+     * @param hz frequency in the programme
+     */
+    Complex unmixedRatio(Complex heard, double hz) {
+        Complex one = new Complex(1, 0);
+        return heard.minus(at(toRight, hz)).over(one.minus(at(toLeft, hz).times(heard)));
+    }
+
+    /**
+     * Power of a channel as it would be without the leak, but for a factor that is the same at all
+     * frequencies.
+     *
+     * @param channel 0 left, 1 right
+     * @param own power of the channel as heard
+     * @param other power of the other channel as heard
+     * @param cross cross-spectrum as heard, left times conjugate right
+     * @param hz frequency in the programme
+     */
+    double unmixedPower(int channel, double own, double other, Complex cross, double hz) {
+        Complex leak = at(channel == 0 ? toLeft : toRight, hz);
+        Complex otherTimesOwn = channel == 0 ? cross.conjugate() : cross;
+        double size = leak.size();
+        return own - 2 * leak.times(otherTimesOwn).re() + size * size * other;
     }
 
     private Complex at(Complex leak, double hz) {

@@ -71,7 +71,8 @@ public final class Measurement {
         NoiseDensities noise = Background.result(noiseTask);
         requireSomething(sweeps, ladders, speed);
         Polarity polarity = Polarity.of(ret, sweeps);
-        List<Response> responses = responses(sweeps, noise);
+        CrosstalkMeasure crosstalk = new CrosstalkMeasure(ret, reference);
+        List<Response> responses = responses(sweeps, noise, crosstalk.leakage());
         List<HealthNote> health =
                 new ArrayList<>(new HealthCheck(ret).notes(reference, speed, polarity));
         fileNotes.forEach(n -> health.add(new HealthNote("warning", "file", n)));
@@ -85,7 +86,7 @@ public final class Measurement {
                 responses,
                 ladders,
                 noises(reference, noise, ladders),
-                new ChannelMeasure(ret, reference).measure(quietest(sweeps), noise),
+                new ChannelMeasure(ret, reference, crosstalk).measure(quietest(sweeps), noise),
                 Background.result(dropouts),
                 health,
                 Verdict.open("No limits were applied to these figures."));
@@ -128,7 +129,8 @@ public final class Measurement {
         return result;
     }
 
-    private List<Response> responses(List<FollowedSweep> sweeps, NoiseDensities noise) {
+    private List<Response> responses(
+            List<FollowedSweep> sweeps, NoiseDensities noise, Leakage leakage) {
         List<Response> result = new ArrayList<>();
         for (FollowedSweep sweep : sweeps) {
             double speed = ret.speedRatio(sweep.cue().startFrame(), sweep.cue().frames());
@@ -138,7 +140,8 @@ public final class Measurement {
                                         sweep,
                                         c,
                                         noise == null ? null : noise.densities()[c],
-                                        speed)
+                                        speed,
+                                        leakage)
                                 .measure(ProgrammeReturn.channelName(c));
                 if (response != null) {
                     result.add(response);

@@ -12,9 +12,11 @@ import offtape.core.programme.Cue;
  * @param cue the reference tone
  * @param peaks peak of a sine at reference level as it returns, in full-scale units, one a channel;
  *     0 if the tone was not heard there
+ * @param rightOverLeft the two as a complex ratio; zero unless both were heard
  * @param relativeUncertainty standard uncertainty of each peak as a share of it
  */
-record ReferenceLevels(Cue.Tone cue, double[] peaks, double[] relativeUncertainty) {
+record ReferenceLevels(
+        Cue.Tone cue, double[] peaks, Complex rightOverLeft, double[] relativeUncertainty) {
 
     private static final double MARGIN_S = 0.06;
 
@@ -56,7 +58,10 @@ record ReferenceLevels(Cue.Tone cue, double[] peaks, double[] relativeUncertaint
                 uncertainty[c] = Math.sqrt(noise / power / 2);
             }
         }
-        return new ReferenceLevels(cue, peaks, uncertainty);
+        boolean both = peaks.length > 1 && peaks[0] > 0 && peaks[1] > 0;
+        Complex ratio =
+                both ? orders.get(1).fundamental().over(orders.get(0).fundamental()) : Complex.ZERO;
+        return new ReferenceLevels(cue, peaks, ratio, uncertainty);
     }
 
     /** Whether the tone was heard on a channel. */

@@ -31,15 +31,23 @@ final class ResponseMeasure {
      * Prepares the curve of one channel.
      *
      * @param noise density of the noise on that channel, or null if unknown
+     * @param leakage what the channel hears of the other one, which is taken out
      */
-    ResponseMeasure(FollowedSweep sweep, int channel, PowerDensity noise, double speedRatio) {
+    ResponseMeasure(
+            FollowedSweep sweep,
+            int channel,
+            PowerDensity noise,
+            double speedRatio,
+            Leakage leakage) {
         this.sweep = sweep;
         this.octaves = new double[sweep.size()];
         this.levelDb = new double[sweep.size()];
         for (int i = 0; i < octaves.length; i++) {
             octaves[i] = Math.log(sweep.frequencyHz(i) / 1000) / Math.log(2);
             double power = sweep.power(channel, i);
-            double own = power - sweep.noisePower(i, noise, speedRatio);
+            double own =
+                    sweep.powerWithout(leakage, channel, i)
+                            - sweep.noisePower(i, noise, speedRatio);
             double sent = sweep.programmePower(i);
             boolean heard = own > 0.3 * power && sent > 0;
             levelDb[i] = heard ? Decibels.ofPower(own / sent) : Double.NaN;

@@ -75,13 +75,18 @@ final class SpeedLines {
         return new SpeedComponent((k + shift) * binHz, height, null);
     }
 
+    /** The higher of the medians to either side, so that the edge of a band makes no line. */
     private double surroundings(int k) {
         int reach = Math.max(24, k / 4);
-        int from = Math.max(1, k - reach);
-        int to = Math.min(peak.length, k + reach + 1);
-        double[] around = Arrays.copyOfRange(peak, from, to);
-        Arrays.sort(around);
-        return around[around.length / 2];
+        double below = median(Math.max(1, k - reach), k);
+        double above = median(k + 1, Math.min(peak.length, k + reach + 1));
+        return Math.max(below, above);
+    }
+
+    private double median(int from, int to) {
+        double[] sorted = Arrays.copyOfRange(peak, from, Math.max(from + 1, to));
+        Arrays.sort(sorted);
+        return sorted[sorted.length / 2];
     }
 
     /** The spectrum for charts: the highest value in each of some hundred logarithmic bands. */

@@ -75,8 +75,25 @@ final class NoiseSection {
                                 .toList())
                 .withMarks(
                         drawn.stream()
-                                .flatMap(n -> strongest(n).stream().map(h -> mark(n, h)))
+                                .flatMap(
+                                        n ->
+                                                strongest(n).stream()
+                                                        .filter(h -> isLoudest(drawn, n, h))
+                                                        .map(h -> mark(n, h)))
                                 .toList());
+    }
+
+    /** One mark a frequency: those of both channels would lie on each other. */
+    private static boolean isLoudest(List<Noise> drawn, Noise noise, HumLine hum) {
+        return drawn.stream()
+                .filter(other -> other != noise)
+                .flatMap(other -> strongest(other).stream())
+                .filter(other -> other.frequencyHz() == hum.frequencyHz())
+                .noneMatch(
+                        other ->
+                                other.levelDb() > hum.levelDb()
+                                        || other.levelDb() == hum.levelDb()
+                                                && noise != drawn.get(0));
     }
 
     private static double lowest(List<Noise> drawn) {

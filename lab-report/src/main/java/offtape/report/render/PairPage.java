@@ -13,14 +13,14 @@ final class PairPage {
 
     /** The page. */
     static String of(Results before, Results after) {
-        String machine = Words.machine(after.session());
+        String title = title(before, after);
         Markup opening =
                 new Markup()
                         .open("header")
                         .line()
                         .element("p", "Two measurements side by side", "class", "sheet")
                         .line()
-                        .element("h1", machine + ": before and after")
+                        .element("h1", title)
                         .line()
                         .element("p", session("Before", before), "class", "identity")
                         .line()
@@ -31,10 +31,16 @@ final class PairPage {
                         .line()
                         .add(table(before, after).open());
         return Page.of(
-                machine + " – before and after – Offtape report",
+                title + " – Offtape report",
                 opening,
                 List.of(PairCharts.response(before, after), PairCharts.distortion(before, after)),
                 List.of(before.session(), after.session()));
+    }
+
+    private static String title(Results before, Results after) {
+        String first = Words.machine(before.session());
+        boolean same = first.equals(Words.machine(after.session()));
+        return same ? first + ": before and after" : "Before and after";
     }
 
     private static String session(String which, Results results) {

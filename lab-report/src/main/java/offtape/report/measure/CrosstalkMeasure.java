@@ -1,0 +1,110 @@
+package offtape.report.measure;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import offtape.core.programme.ChannelSet;
+import offtape.core.programme.Cue;
+import offtape.core.unit.Decibels;
+import offtape.core.unit.Quantity;
+
+/** What each channel hears of a tone that sounds on the other alone. */
+final class CrosstalkMeasure {
+
+    private static final double MARGIN_S = 0.06;
+
+    /** A leak must stand this far over the noise beside it to be told, as a power ratio. */
+    private static final double STANDS_OUT = 6;
+
+    private final ProgrammeReturn ret;
+    private final ReferenceLevels reference;
+    private final Alone left;
+    private final Alone right;
+
+    CrosstalkMeasure(ProgrammeReturn ret, ReferenceLevels reference) {
+        this.ret = ret;
+        this.reference = reference;
+        this.left = alone(ChannelSet.LEFT, 0, 1);
+        this.right = alone(ChannelSet.RIGHT, 1, 0);
+    }
+
+    /** Left in right, dB re the right channel's reference. */
+    Quantity leftToRight() {
+        return left.crosstalk();
+    }
+
+    /** Right in left, dB re the left channel's reference. */
+    Quantity rightToLeft() {
+        return right.crosstalk();
+    }
+
+    /** The leak itself, to be taken out of other figures; zero where it is not known. */
+    Leakage leakage() {
+        return new Leakage(left.leak(), right.leak(), 1000);
+    }
+
+    /**
+     * What a tone on one channel alone tells.
+     *
+     * @param crosstalk level in the other channel
+     * @param leak the other channel over this one, zero if it does not stand out of the noise
+     */
+    private record Alone(Quantity crosstalk, Complex leak) {
+
+        static Alone unknown(String reason) {
+            return new Alone(Quantity.unknown(reason), Complex.ZERO);
+        }
+    }
+
+    private Alone alone(ChannelSet side, int from, int to) {
+        if (ret.channels() < 2) {
+            return Alone.unknown("The recording has one channel only.");
+        }
+        Optional<Cue.Tone> tone =
+                ret.cues(Cue.Tone.class).stream()
+                        .filter(t -> t.channels() == side)
+                        .filter(t -> t.frequencyHz() > 500 && t.frequencyHz() < 2000)
+                        .min(Comparator.comparingDouble(CrosstalkMeasure::fromOneKilohertz));
+        if (tone.isEmpty()) {
+            return Alone.unknown(
+                    "The recording holds no tone near 1 kHz on the "
+                            + side.key()
+                            + " channel alone.");
+        }
+        if (reference == null || !reference.heard(from) || !reference.heard(to)) {
+            return Alone.unknown("The reference tone was not heard on both channels.");
+        }
+        Cue.Tone t = tone.get();
+        double hz = t.frequencyHz() * ret.speedRatio(t.startFrame(), t.frames());
+        List<OrderSpectrum> orders =
+                OrderSpectrum.of(
+                        ret.recording(), ret.span(t.startFrame(), t.frames(), MARGIN_S), hz);
+        return orders.isEmpty()
+                ? Alone.unknown("The tone on the " + side.key() + " channel was not heard.")
+                : leak(orders.get(from), orders.get(to), t.levelDb(), to);
+    }
+
+    private static double fromOneKilohertz(Cue.Tone t) {
+        return Math.abs(Math.log(t.frequencyHz() / 1000));
+    }
+
+    private Alone leak(OrderSpectrum source, OrderSpectrum heard, double levelDb, int to) {
+        double noise = heard.noise(1);
+        double power = heard.power(1);
+        double zero = Decibels.ofAmplitude(reference.peaks()[to]) + levelDb;
+        if (!(power > STANDS_OUT * noise)) {
+            double limit = STANDS_OUT * Math.max(noise, 1e-16);
+            return Alone.unknown(
+                    String.format(
+                            Locale.ROOT,
+                            "The leak stays under the noise: less than %.0f dB.",
+                            Decibels.ofPower(limit) - zero));
+        }
+        double db = Decibels.ofPower(power - noise) - zero;
+        double uncertainty = 0.05 + 8.686 * Math.sqrt(2 * noise / power);
+        return new Alone(
+                Quantity.known(db, "dB", uncertainty),
+                heard.fundamental().over(source.fundamental()));
+    }
+}
