@@ -1,5 +1,7 @@
 package offtape.core.machine;
 
+import offtape.core.dsp.KaiserWindow;
+
 /**
  * Reads a stream between its samples by a Kaiser-windowed sinc. The stream must be empty above half
  * its own half rate (it is oversampled twice); the interpolation error is then below −120 dB. The
@@ -44,14 +46,14 @@ final class Interpolator {
 
     // Each row is scaled to a sum of 1, so that a constant is returned exactly.
     private static double[] table() {
-        KaiserWindow window = KaiserWindow.of(ATTENUATION_DB);
+        double beta = KaiserWindow.beta(ATTENUATION_DB);
         double[] table = new double[(PLACES + 1) * TAPS];
         for (int row = 0; row <= PLACES; row++) {
             double sum = 0;
             for (int i = 0; i < TAPS; i++) {
                 double x = i - HALF + 1 - (double) row / PLACES;
                 double sinc = x == 0 ? 1 : Math.sin(Math.PI * x) / (Math.PI * x);
-                table[row * TAPS + i] = sinc * window.at(x / HALF);
+                table[row * TAPS + i] = sinc * KaiserWindow.value(x / HALF, beta);
                 sum += table[row * TAPS + i];
             }
             for (int i = 0; i < TAPS; i++) {

@@ -1,6 +1,8 @@
 package offtape.core.machine;
 
 import java.util.function.DoubleUnaryOperator;
+import offtape.core.dsp.KaiserWindow;
+import offtape.core.dsp.LowPass;
 import offtape.core.dsp.RealFft;
 import offtape.core.dsp.Spectrum;
 
@@ -21,14 +23,7 @@ record Kernel(double rateHz, double[] taps) {
      * @param stopHz start of the stop band
      */
     static Kernel lowPass(double rateHz, double passHz, double stopHz) {
-        int half = KaiserWindow.halfLength(ATTENUATION_DB, (stopHz - passHz) / rateHz);
-        KaiserWindow window = KaiserWindow.of(ATTENUATION_DB);
-        double edge = (passHz + stopHz) / rateHz;
-        double[] taps = new double[2 * half + 1];
-        for (int i = -half; i <= half; i++) {
-            taps[half + i] = edge * sinc(edge * i) * window.at(i / (half + 1.0));
-        }
-        return new Kernel(rateHz, taps);
+        return new Kernel(rateHz, LowPass.design(passHz, stopHz, ATTENUATION_DB, rateHz).taps());
     }
 
     /**
@@ -46,10 +41,11 @@ record Kernel(double rateHz, double[] taps) {
         }
         double[] cyclic =
                 RealFft.ofSize(points).inverse(Spectrum.of(points, re, new double[re.length]));
-        KaiserWindow window = KaiserWindow.of(60);
+        double beta = KaiserWindow.beta(60);
         double[] taps = new double[2 * half + 1];
         for (int i = -half; i <= half; i++) {
-            taps[half + i] = cyclic[Math.floorMod(i, points)] * window.at(i / (half + 1.0));
+            taps[half + i] =
+                    cyclic[Math.floorMod(i, points)] * KaiserWindow.value(i / (half + 1.0), beta);
         }
         return new Kernel(rateHz, taps);
     }
@@ -100,9 +96,5 @@ record Kernel(double rateHz, double[] taps) {
             gains[k] = spectrum.re(k);
         }
         return gains;
-    }
-
-    private static double sinc(double x) {
-        return x == 0 ? 1 : Math.sin(Math.PI * x) / (Math.PI * x);
     }
 }
