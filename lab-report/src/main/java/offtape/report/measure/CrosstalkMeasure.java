@@ -17,6 +17,9 @@ final class CrosstalkMeasure {
     /** A leak must stand this far over the noise beside it to be told, as a power ratio. */
     private static final double STANDS_OUT = 6;
 
+    /** Bands to either side of 1 kHz that a sweep is read in: a twelfth of an octave. */
+    private static final int SWEEP_REACH = SweepFollower.BANDS / 12;
+
     private final ProgrammeReturn ret;
     private final ReferenceLevels reference;
     private final Alone left;
@@ -66,14 +69,11 @@ final class CrosstalkMeasure {
                         .filter(t -> t.channels() == side)
                         .filter(t -> t.frequencyHz() > 500 && t.frequencyHz() < 2000)
                         .min(Comparator.comparingDouble(CrosstalkMeasure::fromOneKilohertz));
-        if (tone.isEmpty()) {
-            return Alone.unknown(
-                    "The recording holds no tone near 1 kHz on the "
-                            + side.key()
-                            + " channel alone.");
-        }
         if (reference == null || !reference.heard(from) || !reference.heard(to)) {
             return Alone.unknown("The reference tone was not heard on both channels.");
+        }
+        if (tone.isEmpty()) {
+            return aloneInSweep(side, from, to);
         }
         Cue.Tone t = tone.get();
         double hz = t.frequencyHz() * ret.speedRatio(t.startFrame(), t.frames());
@@ -83,6 +83,45 @@ final class CrosstalkMeasure {
         return orders.isEmpty()
                 ? Alone.unknown("The tone on the " + side.key() + " channel was not heard.")
                 : leak(orders.get(from), orders.get(to), t.levelDb(), to);
+    }
+
+    /** Where no tone sounds on one channel alone a sweep may, read around 1 kHz. */
+    private Alone aloneInSweep(ChannelSet side, int from, int to) {
+        Optional<FollowedSweep> sweep =
+                ret.cues(Cue.Sweep.class).stream()
+                        .filter(s -> s.channels() == side)
+                        .filter(s -> s.startHz() < 800 && s.endHz() > 1250)
+                        .findFirst()
+                        .map(s -> new SweepFollower(s, ret.sheet().sampleRateHz()).follow(ret));
+        if (sweep.isEmpty()) {
+            return Alone.unknown(
+                    "The recording holds nothing near 1 kHz on the "
+                            + side.key()
+                            + " channel alone.");
+        }
+        FollowedSweep s = sweep.get();
+        int middle = s.index(1000);
+        Complex together = Complex.ZERO;
+        double source = 0;
+        double heard = 0;
+        int bands = 0;
+        for (int i = middle - SWEEP_REACH; i <= middle + SWEEP_REACH; i++) {
+            Complex cross = new Complex(s.crossRe(i), s.crossIm(i));
+            together = together.plus(from == 0 ? cross.conjugate() : cross);
+            source += s.power(from, i);
+            heard += s.power(to, i);
+            bands++;
+        }
+        Complex leak = together.times(1 / source);
+        double coherent = leak.size() * leak.size() * source;
+        if (!(coherent > 0.5 * heard)) {
+            return Alone.unknown("The leak stays under the noise of the recording.");
+        }
+        double peak = 2 * Math.sqrt(coherent / bands);
+        double zero = Decibels.ofAmplitude(reference.peaks()[to]) + s.cue().levelDb();
+        double uncertainty = 0.05 + 8.686 * Math.sqrt((heard - coherent) / coherent / bands);
+        return new Alone(
+                Quantity.known(Decibels.ofAmplitude(peak) - zero, "dB", uncertainty), leak);
     }
 
     private static double fromOneKilohertz(Cue.Tone t) {

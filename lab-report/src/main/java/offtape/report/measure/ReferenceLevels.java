@@ -3,6 +3,7 @@ package offtape.report.measure;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 
@@ -30,7 +31,10 @@ record ReferenceLevels(
      * @return nothing if the programme has no such tone between 200 Hz and 2 kHz in the recording
      */
     static Optional<ReferenceLevels> measure(ProgrammeReturn ret) {
-        return ret.cues(Cue.Tone.class).stream()
+        Stream<Cue.Tone> tones = ret.cues(Cue.Tone.class).stream();
+        Stream<Cue.Tone> steps =
+                ret.cues(Cue.Ladder.class).stream().flatMap(ReferenceLevels::steps);
+        return Stream.concat(tones, steps)
                 .filter(t -> t.channels() == ChannelSet.BOTH)
                 .filter(t -> t.frequencyHz() >= 200 && t.frequencyHz() <= 2000)
                 .min(
@@ -38,6 +42,19 @@ record ReferenceLevels(
                                 .thenComparingDouble(t -> fromOneKilohertz(t))
                                 .thenComparingLong(t -> -t.frames()))
                 .map(t -> of(ret, t));
+    }
+
+    private static Stream<Cue.Tone> steps(Cue.Ladder ladder) {
+        return ladder.steps().stream()
+                .map(
+                        s ->
+                                new Cue.Tone(
+                                        ladder.id(),
+                                        ladder.channels(),
+                                        s.startFrame(),
+                                        s.frames(),
+                                        ladder.frequencyHz(),
+                                        s.levelDb()));
     }
 
     private static double fromOneKilohertz(Cue.Tone t) {
