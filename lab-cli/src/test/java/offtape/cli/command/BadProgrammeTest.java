@@ -109,14 +109,16 @@ class BadProgrammeTest {
                 of(
                         "nested without end",
                         3,
-                        "{lab}/deep/programme.json is not valid JSON. Write the "
-                                + "programme again with \"offtape prepare\".",
+                        "{lab}/deep/programme.json is nested more deeply, or holds a longer text or"
+                                + " number, than any cue sheet. Write the programme again with"
+                                + " \"offtape prepare\".",
                         l -> with("deep", "[".repeat(100_000))),
                 of(
                         "a number without end",
                         3,
-                        "{lab}/huge/programme.json is not valid JSON. Write the "
-                                + "programme again with \"offtape prepare\".",
+                        "{lab}/huge/programme.json is nested more deeply, or holds a longer text or"
+                                + " number, than any cue sheet. Write the programme again with"
+                                + " \"offtape prepare\".",
                         l -> swap("huge", "48000", "9".repeat(5000))),
                 of(
                         "a number too large",

@@ -12,7 +12,7 @@ final class ChartSvg {
     /** Width of every drawing in its units. */
     static final int WIDTH = 640;
 
-    private static final int LEFT = 72;
+    private static final int LEFT = 92;
     private static final int RIGHT = 24;
     private static final int TOP = 40;
     private static final int BOTTOM = 58;

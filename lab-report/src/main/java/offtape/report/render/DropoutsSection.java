@@ -59,6 +59,6 @@ final class DropoutsSection {
                                                 Numbers.decimal(d.depthDb(), 1)))
                         .toList();
         return new DataTable(
-                "Dropouts", List.of("At, s", "Channel", "Length, ms", "Depth, dB"), rows);
+                "Losses of level", List.of("At, s", "Channel", "Length, ms", "Depth, dB"), rows);
     }
 }
