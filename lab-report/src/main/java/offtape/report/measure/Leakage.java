@@ -57,6 +57,19 @@ record Leakage(Complex toRight, Complex toLeft, double frequencyHz) {
         return own - 2 * leak.times(otherTimesOwn).re() + size * size * other;
     }
 
+    /**
+     * Amplitude of a channel as it would be without the leak, but for a factor that is the same at
+     * all frequencies.
+     *
+     * @param channel 0 left, 1 right
+     * @param own amplitude of the channel as heard
+     * @param other amplitude of the other channel as heard
+     * @param hz frequency in the programme
+     */
+    Complex unmixedAmplitude(int channel, Complex own, Complex other, double hz) {
+        return own.minus(at(channel == 0 ? toLeft : toRight, hz).times(other));
+    }
+
     private Complex at(Complex leak, double hz) {
         double halfTurns = Math.rint(leak.phase() / Math.PI);
         double late = leak.phase() - Math.PI * halfTurns;

@@ -76,7 +76,7 @@ public final class Measurement {
         List<HealthNote> health =
                 new ArrayList<>(new HealthCheck(ret).notes(reference, speed, polarity));
         fileNotes.forEach(n -> health.add(new HealthNote("warning", "file", n)));
-        health.addAll(Background.result(selfCheck).notes(responses));
+        health.addAll(Background.result(selfCheck).notes(responses, crosstalk.leakage()));
         return new Results(
                 Results.FORMAT,
                 Results.VERSION,

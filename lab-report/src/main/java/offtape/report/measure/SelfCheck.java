@@ -38,34 +38,47 @@ final class SelfCheck {
                         .toList();
     }
 
-    /** A tone and its level on each channel less its programme level, dB, NaN if not clear. */
-    private record Heard(Cue.Tone tone, double[] levelDb) {}
+    /**
+     * A tone as it was heard.
+     *
+     * @param orders one entry a channel, or none if it was not heard
+     */
+    private record Heard(Cue.Tone tone, List<OrderSpectrum> orders) {
 
-    private Heard heard(Cue.Tone t) {
-        double[] levels = new double[ret.channels()];
-        double hz = t.frequencyHz() * ret.speedRatio(t.startFrame(), t.frames());
-        List<OrderSpectrum> orders =
-                OrderSpectrum.of(
-                        ret.recording(), ret.span(t.startFrame(), t.frames(), MARGIN_S), hz);
-        for (int c = 0; c < levels.length; c++) {
-            levels[c] = orders.isEmpty() ? Double.NaN : level(orders.get(c)) - t.levelDb();
+        /** Level on a channel less the programme's, the leak taken out, dB; NaN if not clear. */
+        double levelDb(int channel, Leakage leakage) {
+            if (orders.isEmpty()) {
+                return Double.NaN;
+            }
+            OrderSpectrum own = orders.get(channel);
+            double amplitude = own.fundamental().size();
+            if (orders.size() > 1) {
+                Complex other = orders.get(1 - channel).fundamental();
+                amplitude =
+                        leakage.unmixedAmplitude(
+                                        channel, own.fundamental(), other, tone.frequencyHz())
+                                .size();
+            }
+            double power = amplitude * amplitude - own.noise(1);
+            boolean clear = power > 100 * own.noise(1);
+            return clear ? Decibels.ofPower(power) - tone.levelDb() : Double.NaN;
         }
-        return new Heard(t, levels);
     }
 
-    private static double level(OrderSpectrum heard) {
-        double own = heard.power(1) - heard.noise(1);
-        return own > 100 * heard.noise(1) ? Decibels.ofPower(own) : Double.NaN;
+    private Heard heard(Cue.Tone t) {
+        double hz = t.frequencyHz() * ret.speedRatio(t.startFrame(), t.frames());
+        ProgrammeReturn.Span span = ret.span(t.startFrame(), t.frames(), MARGIN_S);
+        return new Heard(t, OrderSpectrum.of(ret.recording(), span, hz));
     }
 
     /** One warning a disagreement, or a single note that all agree; none without check tones. */
-    List<HealthNote> notes(List<Response> responses) {
+    List<HealthNote> notes(List<Response> responses, Leakage leakage) {
         List<HealthNote> notes = new ArrayList<>();
         int compared = 0;
         double worst = 0;
         for (Response r : responses) {
             int channel = r.channel().equals(ProgrammeReturn.channelName(0)) ? 0 : 1;
-            for (Difference d : differences(r, channel)) {
+            for (Difference d : differences(r, channel, leakage)) {
                 compared++;
                 worst = Math.max(worst, Math.abs(d.db()));
                 if (Math.abs(d.db()) > d.allowedDb()) {
@@ -101,26 +114,27 @@ final class SelfCheck {
 
     private record Difference(double hz, double db, double allowedDb) {}
 
-    private List<Difference> differences(Response response, int channel) {
+    private List<Difference> differences(Response response, int channel, Leakage leakage) {
         List<Heard> same =
                 tones.stream()
                         .filter(
                                 h ->
                                         Math.abs(h.tone().levelDb() - response.levelDb())
                                                 < SAME_LEVEL_DB)
-                        .filter(h -> Double.isFinite(h.levelDb()[channel]))
+                        .filter(h -> Double.isFinite(h.levelDb(channel, leakage)))
                         .toList();
         OptionalDouble zero =
                 same.stream()
                         .filter(h -> Math.abs(h.tone().frequencyHz() - 1000) < 1)
-                        .mapToDouble(h -> h.levelDb()[channel])
+                        .mapToDouble(h -> h.levelDb(channel, leakage))
                         .findFirst();
         List<Difference> result = new ArrayList<>();
         double[] hz = response.frequencyHz();
         for (Heard h : same) {
             double f = h.tone().frequencyHz();
             if (zero.isPresent() && f > hz[0] && f < hz[hz.length - 1]) {
-                result.add(difference(response, f, h.levelDb()[channel] - zero.getAsDouble()));
+                result.add(
+                        difference(response, f, h.levelDb(channel, leakage) - zero.getAsDouble()));
             }
         }
         return result;
