@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import offtape.core.programme.Cue;
 import offtape.core.programme.CueSheet;
+import offtape.core.programme.ProgrammeSignal;
+import offtape.core.unit.Decibels;
 import offtape.core.unit.TapeSpeed;
 
 /** A programme's content in words. */
@@ -17,12 +19,14 @@ final class ProgrammeWords {
         text.append(
                 String.format(
                         Locale.ROOT,
-                        "Programme for %s: %d min %02d s, %d Hz, 24 bit, reference tone at %.1f dBFS.%n",
+                        "Programme for %s: %d min %02d s, %d Hz, 24 bit, reference tone at %.1f dBFS,"
+                                + " loudest tone at %.1f dBFS.%n",
                         speed,
                         (int) seconds / 60,
                         (int) seconds % 60,
                         sheet.sampleRateHz(),
-                        sheet.referenceDbfs()));
+                        sheet.referenceDbfs(),
+                        Decibels.ofAmplitude(new ProgrammeSignal(sheet).peak())));
         for (Cue cue : sheet.cues()) {
             text.append(
                     String.format(
