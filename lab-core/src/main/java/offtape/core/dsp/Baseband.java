@@ -1,5 +1,9 @@
 package offtape.core.dsp;
 
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+
 /**
  * A stretch of complex signal around a carrier. A sine of peak A that follows the carrier has a
  * modulus of A / 2.
@@ -10,6 +14,15 @@ package offtape.core.dsp;
  * @param firstSeconds time of the first sample in the recording
  */
 public record Baseband(double[] re, double[] im, double rateHz, double firstSeconds) {
+
+    /**
+     * The strongest of several.
+     *
+     * @param bands at least one
+     */
+    public static Baseband loudest(List<Baseband> bands) {
+        return Collections.max(bands, Comparator.comparingDouble(Baseband::meanPower));
+    }
 
     /** Number of samples. */
     public int size() {

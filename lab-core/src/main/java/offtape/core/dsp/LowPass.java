@@ -87,11 +87,6 @@ public record LowPass(double[] taps, double passHz, double stopHz, double sample
         return taps.length / 2;
     }
 
-    /** Seconds from the middle of the response to its end. */
-    public double halfSeconds() {
-        return half() / sampleRateHz;
-    }
-
     /**
      * Width in hertz of the ideal filter, both sides of 0 Hz together, that passes the same power
      * of white noise.

@@ -18,7 +18,7 @@ final class AnchorSearch {
     private static final double WOW = 0.004;
     private static final int FINER = 6;
 
-    /** Silence around a channel's own level below which it is not heard, re the louder one. */
+    /** A channel that correlates with less than this share of the louder one is not heard. */
     private static final double UNHEARD = 0.02;
 
     private final AudioSource programme;

@@ -12,10 +12,14 @@ import offtape.core.unit.Quantity;
 /** What each channel hears of a tone that sounds on the other alone. */
 final class CrosstalkMeasure {
 
-    private static final double MARGIN_S = 0.06;
-
     /** A leak must stand this far over the noise beside it to be told, as a power ratio. */
     private static final double STANDS_OUT = 6;
+
+    /** A stronger ratio of the channels is no leak. */
+    private static final double STRONGEST = 0.5;
+
+    /** Stands for the ratio to a channel that holds digital silence. */
+    private static final double SILENT_SOURCE = 1e6;
 
     /** Bands to either side of 1 kHz that a sweep is read in: a twelfth of an octave. */
     private static final int SWEEP_REACH = SweepFollower.BANDS / 12;
@@ -42,21 +46,33 @@ final class CrosstalkMeasure {
         return right.crosstalk();
     }
 
-    /** The leak itself, to be taken out of other figures; zero where it is not known. */
+    /** Whether each side alone is louder on the other channel: the channels are exchanged. */
+    boolean swapped() {
+        return left.leak().ratio().size() > 1 && right.leak().ratio().size() > 1;
+    }
+
+    /**
+     * The leak itself, to be taken out of other figures; none where it is not known, or so strong
+     * that it is a matter of wiring.
+     */
     Leakage leakage() {
-        return new Leakage(left.leak(), right.leak(), 1000);
+        return new Leakage(left.known(), right.known());
     }
 
     /**
      * What a tone on one channel alone tells.
      *
      * @param crosstalk level in the other channel
-     * @param leak the other channel over this one, zero if it does not stand out of the noise
+     * @param leak the other channel over this one, none if it does not stand out of the noise
      */
-    private record Alone(Quantity crosstalk, Complex leak) {
+    private record Alone(Quantity crosstalk, Leakage.Leak leak) {
 
         static Alone unknown(String reason) {
-            return new Alone(Quantity.unknown(reason), Complex.ZERO);
+            return new Alone(Quantity.unknown(reason), Leakage.Leak.NONE);
+        }
+
+        Leakage.Leak known() {
+            return leak.ratio().size() < STRONGEST ? leak : Leakage.Leak.NONE;
         }
     }
 
@@ -76,13 +92,10 @@ final class CrosstalkMeasure {
             return aloneInSweep(side, from, to);
         }
         Cue.Tone t = tone.get();
-        double hz = t.frequencyHz() * ret.speedRatio(t.startFrame(), t.frames());
-        List<OrderSpectrum> orders =
-                OrderSpectrum.of(
-                        ret.recording(), ret.span(t.startFrame(), t.frames(), MARGIN_S), hz);
+        List<OrderSpectrum> orders = OrderSpectrum.of(ret, t);
         return orders.isEmpty()
                 ? Alone.unknown("The tone on the " + side.key() + " channel was not heard.")
-                : leak(orders.get(from), orders.get(to), t.levelDb(), to);
+                : leak(orders.get(from), orders.get(to), t, to);
     }
 
     /** Where no tone sounds on one channel alone a sweep may, read around 1 kHz. */
@@ -121,17 +134,18 @@ final class CrosstalkMeasure {
         double zero = Decibels.ofAmplitude(reference.peaks()[to]) + s.cue().levelDb();
         double uncertainty = 0.05 + 8.686 * Math.sqrt((heard - coherent) / coherent / bands);
         return new Alone(
-                Quantity.known(Decibels.ofAmplitude(peak) - zero, "dB", uncertainty), leak);
+                Quantity.known(Decibels.ofAmplitude(peak) - zero, "dB", uncertainty),
+                new Leakage.Leak(leak, 1000));
     }
 
     private static double fromOneKilohertz(Cue.Tone t) {
         return Math.abs(Math.log(t.frequencyHz() / 1000));
     }
 
-    private Alone leak(OrderSpectrum source, OrderSpectrum heard, double levelDb, int to) {
+    private Alone leak(OrderSpectrum source, OrderSpectrum heard, Cue.Tone tone, int to) {
         double noise = heard.noise(1);
         double power = heard.power(1);
-        double zero = Decibels.ofAmplitude(reference.peaks()[to]) + levelDb;
+        double zero = Decibels.ofAmplitude(reference.peaks()[to]) + tone.levelDb();
         if (!(power > STANDS_OUT * noise)) {
             double limit = STANDS_OUT * Math.max(noise, 1e-16);
             return Alone.unknown(
@@ -142,8 +156,11 @@ final class CrosstalkMeasure {
         }
         double db = Decibels.ofPower(power - noise) - zero;
         double uncertainty = 0.05 + 8.686 * Math.sqrt(2 * noise / power);
+        Complex ratio =
+                source.power(1) > 0
+                        ? heard.fundamental().over(source.fundamental())
+                        : Complex.polar(SILENT_SOURCE, 0);
         return new Alone(
-                Quantity.known(db, "dB", uncertainty),
-                heard.fundamental().over(source.fundamental()));
+                Quantity.known(db, "dB", uncertainty), new Leakage.Leak(ratio, tone.frequencyHz()));
     }
 }

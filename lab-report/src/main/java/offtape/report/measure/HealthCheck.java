@@ -29,11 +29,20 @@ final class HealthCheck {
     }
 
     /** All notes, the most severe first. */
-    List<HealthNote> notes(ReferenceLevels reference, Speed speed, Polarity polarity) {
+    List<HealthNote> notes(
+            ReferenceLevels reference, Speed speed, Polarity polarity, CrosstalkMeasure crosstalk) {
         whole();
         levels(reference);
         clipping();
         polarity(polarity);
+        if (crosstalk.swapped()) {
+            add(
+                    "warning",
+                    "swapped-channels",
+                    "Left and right are exchanged somewhere between programme and recording: figures"
+                            + " named left are those of the right track. Exchange the cables or the"
+                            + " channels of the recording.");
+        }
         if (speed.drift().isKnown() && speed.drift().value() > LARGE_DRIFT_PERCENT) {
             add(
                     "warning",

@@ -93,14 +93,14 @@ final class LadderMeasure {
                 Math.min(HIGHEST_ORDER, OrderSpectrum.highestOrder(ladder.frequencyHz(), limit));
         double sum = 0;
         for (int order = 2; order <= highest; order++) {
-            sum += o.power(order) - o.noise(order);
+            sum += Math.max(0, o.power(order) - o.noise(order));
         }
         return new Tone(
                 levelDb,
                 replay,
                 highest >= 2 ? ratio(o, 2, fundamental) : null,
                 highest >= 3 ? ratio(o, 3, fundamental) : null,
-                highest >= 3 ? Math.sqrt(Math.max(0, sum) / fundamental) : null,
+                highest >= 3 ? Math.sqrt(sum / fundamental) : null,
                 highest >= 3 ? Math.sqrt(o.noise(3) / fundamental) : null);
     }
 

@@ -8,9 +8,27 @@ package offtape.report.measure;
  *
  * @param toRight right over left while left sounds alone
  * @param toLeft left over right while right sounds alone
- * @param frequencyHz frequency of the programme at which they were found
  */
-record Leakage(Complex toRight, Complex toLeft, double frequencyHz) {
+record Leakage(Leak toRight, Leak toLeft) {
+
+    /**
+     * What one channel hears of the other.
+     *
+     * @param ratio the channel that should be silent over the one that sounds
+     * @param frequencyHz frequency of the programme at which it was found
+     */
+    record Leak(Complex ratio, double frequencyHz) {
+
+        /** No leak, or none that is known. */
+        static final Leak NONE = new Leak(Complex.ZERO, 1000);
+
+        Complex at(double hz) {
+            double halfTurns = Math.rint(ratio.phase() / Math.PI);
+            double late = ratio.phase() - Math.PI * halfTurns;
+            double sign = halfTurns == 0 ? 1 : -1;
+            return Complex.polar(sign * ratio.size(), late * hz / frequencyHz);
+        }
+    }
 
     /**
      * The cross-spectrum (left times conjugate right) that the channels would have without the
@@ -22,8 +40,8 @@ record Leakage(Complex toRight, Complex toLeft, double frequencyHz) {
      * @param hz frequency in the programme
      */
     Complex unmixed(Complex cross, double left, double right, double hz) {
-        Complex a = at(toLeft, hz);
-        Complex b = at(toRight, hz);
+        Complex a = toLeft.at(hz);
+        Complex b = toRight.at(hz);
         return cross.minus(b.conjugate().times(left))
                 .minus(a.times(right))
                 .plus(a.times(b.conjugate()).times(cross.conjugate()));
@@ -37,7 +55,7 @@ record Leakage(Complex toRight, Complex toLeft, double frequencyHz) {
      */
     Complex unmixedRatio(Complex heard, double hz) {
         Complex one = new Complex(1, 0);
-        return heard.minus(at(toRight, hz)).over(one.minus(at(toLeft, hz).times(heard)));
+        return heard.minus(toRight.at(hz)).over(one.minus(toLeft.at(hz).times(heard)));
     }
 
     /**
@@ -51,7 +69,7 @@ record Leakage(Complex toRight, Complex toLeft, double frequencyHz) {
      * @param hz frequency in the programme
      */
     double unmixedPower(int channel, double own, double other, Complex cross, double hz) {
-        Complex leak = at(channel == 0 ? toLeft : toRight, hz);
+        Complex leak = (channel == 0 ? toLeft : toRight).at(hz);
         Complex otherTimesOwn = channel == 0 ? cross.conjugate() : cross;
         double size = leak.size();
         return own - 2 * leak.times(otherTimesOwn).re() + size * size * other;
@@ -67,13 +85,6 @@ record Leakage(Complex toRight, Complex toLeft, double frequencyHz) {
      * @param hz frequency in the programme
      */
     Complex unmixedAmplitude(int channel, Complex own, Complex other, double hz) {
-        return own.minus(at(channel == 0 ? toLeft : toRight, hz).times(other));
-    }
-
-    private Complex at(Complex leak, double hz) {
-        double halfTurns = Math.rint(leak.phase() / Math.PI);
-        double late = leak.phase() - Math.PI * halfTurns;
-        double sign = halfTurns == 0 ? 1 : -1;
-        return Complex.polar(sign * leak.size(), late * hz / frequencyHz);
+        return own.minus((channel == 0 ? toLeft : toRight).at(hz).times(other));
     }
 }

@@ -74,7 +74,7 @@ public final class Measurement {
         CrosstalkMeasure crosstalk = new CrosstalkMeasure(ret, reference);
         List<Response> responses = responses(sweeps, noise, crosstalk.leakage());
         List<HealthNote> health =
-                new ArrayList<>(new HealthCheck(ret).notes(reference, speed, polarity));
+                new ArrayList<>(new HealthCheck(ret).notes(reference, speed, polarity, crosstalk));
         fileNotes.forEach(n -> health.add(new HealthNote("warning", "file", n)));
         health.addAll(Background.result(selfCheck).notes(responses, crosstalk.leakage()));
         return new Results(

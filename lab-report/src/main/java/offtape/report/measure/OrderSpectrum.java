@@ -10,6 +10,7 @@ import offtape.core.dsp.PhaseLaw;
 import offtape.core.dsp.RealFft;
 import offtape.core.dsp.SincInterpolator;
 import offtape.core.dsp.Spectrum;
+import offtape.core.programme.Cue;
 
 /**
  * The harmonics of one steady tone, read on the tone's own phase (order tracking): the stretch is
@@ -21,6 +22,9 @@ final class OrderSpectrum {
     private static final int NOISE_FROM = 6;
     private static final int NOISE_TO = 40;
     private static final int MARGIN = 40;
+
+    /** Keeps clear of the fades of a tone and of an error of place. */
+    private static final double MARGIN_S = 0.06;
 
     private final Spectrum spectrum;
     private final int cycles;
@@ -48,14 +52,17 @@ final class OrderSpectrum {
         Downconverter converter = Downconverter.of(pass, stop, recording.sampleRateHz(), 16 * pass);
         List<Baseband> bases =
                 converter.convert(recording, span.from(), span.to(), PhaseLaw.steady(hz));
-        Baseband loudest = bases.get(0);
-        for (Baseband b : bases) {
-            loudest = b.meanPower() > loudest.meanPower() ? b : loudest;
-        }
+        Baseband loudest = Baseband.loudest(bases);
         if (loudest.size() < 8 || !(loudest.meanPower() > 0)) {
             return List.of();
         }
         return resampled(recording, loudest, hz);
+    }
+
+    /** The same for a tone of the programme, clear of its ends. */
+    static List<OrderSpectrum> of(ProgrammeReturn ret, Cue.Tone tone) {
+        double hz = tone.frequencyHz() * ret.speedRatio(tone.startFrame(), tone.frames());
+        return of(ret.recording(), ret.span(tone.startFrame(), tone.frames(), MARGIN_S), hz);
     }
 
     private static List<OrderSpectrum> resampled(AudioSource recording, Baseband base, double hz) {

@@ -19,8 +19,6 @@ import offtape.core.programme.Cue;
 record ReferenceLevels(
         Cue.Tone cue, double[] peaks, Complex rightOverLeft, double[] relativeUncertainty) {
 
-    private static final double MARGIN_S = 0.06;
-
     /** A tone less than this over the noise beside it is not heard, as a power ratio. */
     private static final double HEARD = 30;
 
@@ -64,9 +62,7 @@ record ReferenceLevels(
     private static ReferenceLevels of(ProgrammeReturn ret, Cue.Tone cue) {
         double[] peaks = new double[ret.channels()];
         double[] uncertainty = new double[ret.channels()];
-        double hz = cue.frequencyHz() * ret.speedRatio(cue.startFrame(), cue.frames());
-        ProgrammeReturn.Span span = ret.span(cue.startFrame(), cue.frames(), MARGIN_S);
-        List<OrderSpectrum> orders = OrderSpectrum.of(ret.recording(), span, hz);
+        List<OrderSpectrum> orders = OrderSpectrum.of(ret, cue);
         for (int c = 0; c < Math.min(peaks.length, orders.size()); c++) {
             double power = orders.get(c).power(1);
             double noise = orders.get(c).noise(1);

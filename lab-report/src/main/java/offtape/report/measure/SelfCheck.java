@@ -13,8 +13,6 @@ import offtape.report.result.Response;
 /** Holds the response from the sweep against steady tones of the same level. */
 final class SelfCheck {
 
-    private static final double MARGIN_S = 0.06;
-
     /** Longer tones serve other ends and are left out. */
     private static final double LONGEST_S = 10;
 
@@ -34,7 +32,7 @@ final class SelfCheck {
                 ret.cues(Cue.Tone.class).parallelStream()
                         .filter(t -> t.channels() == ChannelSet.BOTH)
                         .filter(t -> ret.sheet().seconds(t.frames()) <= LONGEST_S)
-                        .map(this::heard)
+                        .map(t -> new Heard(t, OrderSpectrum.of(ret, t)))
                         .toList();
     }
 
@@ -63,12 +61,6 @@ final class SelfCheck {
             boolean clear = power > 100 * own.noise(1);
             return clear ? Decibels.ofPower(power) - tone.levelDb() : Double.NaN;
         }
-    }
-
-    private Heard heard(Cue.Tone t) {
-        double hz = t.frequencyHz() * ret.speedRatio(t.startFrame(), t.frames());
-        ProgrammeReturn.Span span = ret.span(t.startFrame(), t.frames(), MARGIN_S);
-        return new Heard(t, OrderSpectrum.of(ret.recording(), span, hz));
     }
 
     /** One warning a disagreement, or a single note that all agree; none without check tones. */

@@ -110,10 +110,7 @@ final class SweepFollower {
         }
         SimpleRegression slope = new SimpleRegression();
         List<Baseband> bases = convert(rough, from, to, PLACE_PASS_HZ).bases();
-        Baseband loudest = bases.get(0);
-        for (Baseband b : bases) {
-            loudest = b.meanPower() > loudest.meanPower() ? b : loudest;
-        }
+        Baseband loudest = Baseband.loudest(bases);
         double[] phase = loudest.unwrappedPhase();
         for (int k = 0; k < phase.length; k++) {
             double t = rough.toProgramme().applyAsDouble(loudest.seconds(k)) - start;

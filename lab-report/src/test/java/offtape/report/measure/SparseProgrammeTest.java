@@ -2,6 +2,7 @@ package offtape.report.measure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,6 +15,8 @@ import offtape.core.programme.Cue;
 import offtape.core.programme.CueSheet;
 import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeSignal;
+import offtape.report.result.Distortion;
+import offtape.report.result.LadderStep;
 import offtape.report.result.Results;
 import offtape.report.result.Session;
 import org.junit.jupiter.api.BeforeAll;
@@ -38,6 +41,7 @@ class SparseProgrammeTest {
             """;
 
     private static Results results;
+    private static Results exchanged;
     private static MachineRun run;
 
     @BeforeAll
@@ -56,9 +60,14 @@ class SparseProgrammeTest {
                     }
                     written[0] += count;
                 });
+        results = measured(programme, out[0], out[1]);
+        exchanged = measured(programme, out[1], out[0]);
+    }
+
+    private static Results measured(Programme programme, double[] left, double[] right) {
         Session session = new Session(null, null, null, "reference-tape", "", null, "", "");
-        results =
-                Measurement.run(programme, new MemoryAudio("r.wav", RATE, out), session, List.of());
+        MemoryAudio recording = new MemoryAudio("r.wav", RATE, left, right);
+        return Measurement.run(programme, recording, session, List.of());
     }
 
     private static CueSheet sheet() {
@@ -105,5 +114,26 @@ class SparseProgrammeTest {
     void whatIsMissingHasAReason() {
         assertFalse(results.speed().deviation().isKnown());
         assertFalse(results.noise().get(0).aWeighted().isKnown());
+    }
+
+    /** What arrives on the other channel then is the signal itself and must not be taken out. */
+    @Test
+    void exchangedChannelsAreNamedAndLeaveTheResponseAlone() {
+        assertTrue(exchanged.health().stream().anyMatch(n -> n.code().equals("swapped-channels")));
+        assertTrue(results.health().stream().noneMatch(n -> n.code().equals("swapped-channels")));
+        double edge = run.truth().response().get(1).upperEdgeHz();
+        double found = exchanged.response().get(0).upperEdge().value();
+        assertEquals(edge, found, 0.02 * edge);
+    }
+
+    /** Total distortion holds each harmonic, also where noise is taken out of all of them. */
+    @Test
+    void totalDistortionIsNotLessThanAPartOfIt() {
+        for (Distortion ladder : results.distortion()) {
+            for (LadderStep step : ladder.steps()) {
+                double parts = Math.hypot(step.k2Percent(), step.k3Percent());
+                assertTrue(step.thdPercent() >= parts * (1 - 1e-12), step.toString());
+            }
+        }
     }
 }
