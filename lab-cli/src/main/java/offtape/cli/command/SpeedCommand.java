@@ -7,7 +7,7 @@ import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
 import offtape.core.audio.AudioFiles;
 import offtape.core.audio.WavFile;
-import offtape.report.measure.BareTone;
+import offtape.report.measure.speed.BareTone;
 import offtape.report.result.ResultsJson;
 import offtape.report.result.Speed;
 import picocli.CommandLine;
