@@ -15,6 +15,7 @@ import offtape.core.machine.MachineRun;
 import offtape.core.machine.MachineTruth;
 import offtape.core.machine.ResponseTruth;
 import offtape.core.machine.SimulatedMachine;
+import offtape.core.machine.SteadyTone;
 import offtape.core.output.OutputFolder;
 import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeFolder;
@@ -51,7 +52,7 @@ final class Trial {
     static Trial run(TrialMachines.Machine machine, Path folder) {
         Path place = folder.resolve(machine.name().replaceAll("[^a-z0-9]+", "-"));
         try (OutputFolder out = OutputFolder.open(place, false)) {
-            ProgrammeWriter.write(machine.plan().sheet(), out);
+            ProgrammeWriter.write(machine.sheet(), out);
             out.commit();
         }
         Path wav = place.resolve("return.wav");
@@ -112,7 +113,7 @@ final class Trial {
 
     private void speed() {
         // The mean over the tone itself, which drift and wow make differ from that of the whole.
-        double[] tone = DeviationTruth.overSpeedTone(run, machine.plan().sheet());
+        double[] tone = DeviationTruth.overSpeedTone(run, machine.sheet());
         double mean = Arrays.stream(tone).average().orElseThrow();
         add("speed deviation", results.speed().deviation().value() - mean, 0.002, 0.0005, "%");
         double rms = DeviationTruth.weightedRms(tone);
@@ -205,8 +206,8 @@ final class Trial {
         for (int c = 0; c < 2; c++) {
             var found = results.noise().get(c);
             var right = truth.noise().get(c);
-            double flat = found.unweighted().value() - right.unweighted();
-            double a = found.aWeighted().value() - right.aWeighted();
+            double flat = found.unweighted().value() - right.unweighted() + referenceDb(c);
+            double a = found.aWeighted().value() - right.aWeighted() + referenceDb(c);
             add("noise unweighted, " + found.channel(), flat, 0.3, 0.3, "dB");
             add("noise A, " + found.channel(), a, 0.3, 0.3, "dB");
         }
@@ -234,8 +235,9 @@ final class Trial {
      * The truth is re 1 kHz; slow tape has its reference at 315 Hz, which returns so much louder.
      */
     private double referenceDb(int channel) {
-        double hz = machine.plan().midHz();
-        return 20 * Math.log10(run.tone(channel).gain(hz) / run.tone(channel).gain(1000));
+        double hz = machine.midHz();
+        SteadyTone tone = run.tone(channel);
+        return 20 * Math.log10(tone.peak(1, hz, 0) / tone.peak(1, 1000, 0));
     }
 
     private void dropouts() {

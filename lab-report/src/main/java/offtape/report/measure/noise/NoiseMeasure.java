@@ -43,7 +43,9 @@ public final class NoiseMeasure {
         double rate = ret.recording().sampleRateHz();
         double[] x = noise.samples()[channel];
         double top = Math.min(HIGHEST_HZ, rate / 2);
-        Quantity a = level(density.power(0, rate / 2, NoiseMeasure::aWeighting), zero, x.length);
+        // What lies above the audio band would tell the recorder's sample rate, not the machine.
+        double weighted = density.power(LOWEST_HZ, top, NoiseMeasure::aWeighting);
+        Quantity a = level(weighted, zero, x.length);
         return new Noise(
                 name,
                 level(density.power(LOWEST_HZ, top, f -> 1), zero, x.length),
