@@ -5,7 +5,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import offtape.core.audio.AudioFiles;
+import offtape.core.audio.MemoryAudio;
 import offtape.core.audio.WavEncoding;
 import offtape.core.audio.WavFormat;
 import offtape.core.audio.WavWriter;
@@ -17,9 +19,11 @@ import offtape.core.machine.ResponseTruth;
 import offtape.core.machine.SimulatedMachine;
 import offtape.core.machine.SteadyTone;
 import offtape.core.output.OutputFolder;
+import offtape.core.programme.CueSheet;
 import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeFolder;
 import offtape.core.programme.ProgrammeWriter;
+import offtape.core.standard.ItuBs468;
 import offtape.reference.ReferenceTable;
 import offtape.report.result.Distortion;
 import offtape.report.result.Dropout;
@@ -34,6 +38,8 @@ final class Trial {
     /** A figure's distance from the truth beside what it may be. */
     record FigureError(
             String machine, String figure, double error, double allowance, String unit) {}
+
+    private static final int SILENCE_S = 6;
 
     private final TrialMachines.Machine machine;
     private final MachineRun run;
@@ -203,14 +209,45 @@ final class Trial {
     }
 
     private void noise() {
+        double[] hiss = quasiPeakOfHissDb();
         for (int c = 0; c < 2; c++) {
             var found = results.noise().get(c);
             var right = truth.noise().get(c);
             double flat = found.unweighted().value() - right.unweighted() + referenceDb(c);
             double a = found.aWeighted().value() - right.aWeighted() + referenceDb(c);
+            double quasiPeak = found.itu468().value() - hiss[c];
+            add("noise 468, " + found.channel(), quasiPeak, 0.3, 0.3, "dB");
             add("noise unweighted, " + found.channel(), flat, 0.3, 0.3, "dB");
             add("noise A, " + found.channel(), a, 0.3, 0.3, "dB");
         }
+    }
+
+    /**
+     * What the meter of BS.468, whose detector its own tables hold, reads of the machine with
+     * nothing on the tape, re the reference tone as it returns, both channels.
+     */
+    private double[] quasiPeakOfHissDb() {
+        int rate = run.sampleRateHz();
+        int frames = SILENCE_S * rate;
+        CueSheet nothing = new CueSheet(rate, frames, -18.0, null, List.of());
+        MachineRun quiet = SimulatedMachine.of(machine.spec()).run(nothing);
+        double[][] noise = new double[2][(int) quiet.frames()];
+        int[] filled = {0};
+        quiet.play(
+                new MemoryAudio("nothing", rate, new double[2][frames]),
+                (block, count) -> {
+                    for (int c = 0; c < 2; c++) {
+                        System.arraycopy(block[c], 0, noise[c], filled[0], count);
+                    }
+                    filled[0] += count;
+                });
+        ItuBs468 meter = ItuBs468.atRate(rate);
+        return IntStream.range(0, 2)
+                .mapToDouble(
+                        c ->
+                                20 * Math.log10(meter.quasiPeak(noise[c]) * Math.sqrt(2))
+                                        - 20 * Math.log10(run.tone(c).peak(1, machine.midHz(), 0)))
+                .toArray();
     }
 
     private void channels() {
