@@ -5,8 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
-import offtape.core.audio.WavFile;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.output.Sha256;
 import offtape.core.programme.Programme;
@@ -22,7 +22,7 @@ final class Sessions {
 
     static Results measure(Path recording, Path programmeFolder, SessionOptions said, String mode) {
         try (Programme programme = ProgrammeFolder.open(programmeFolder);
-                WavFile sound = AudioFiles.open(recording)) {
+                AudioFile sound = AudioFiles.open(recording)) {
             Session session =
                     new Session(
                             said.machineName(),

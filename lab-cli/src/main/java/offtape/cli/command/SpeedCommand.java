@@ -5,8 +5,8 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
+import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
-import offtape.core.audio.WavFile;
 import offtape.report.measure.BareTone;
 import offtape.report.result.ResultsJson;
 import offtape.report.result.Speed;
@@ -53,7 +53,7 @@ final class SpeedCommand implements Callable<Integer> {
                     spec.commandLine(), "--frequency must lie between 300 and 12000 Hz.");
         }
         Terminal terminal = common.terminal();
-        try (WavFile sound = AudioFiles.open(file)) {
+        try (AudioFile sound = AudioFiles.open(file)) {
             sound.notes().forEach(n -> terminal.message(sound.name() + ": " + n + "."));
             OptionalDouble nominal =
                     frequencyHz == null ? OptionalDouble.empty() : OptionalDouble.of(frequencyHz);

@@ -40,7 +40,7 @@ class BadReturnTest {
                 of(
                         "a folder",
                         3,
-                        "{lab}/programme is a folder. Name the WAV file inside it that is meant.",
+                        "{lab}/programme is a folder. Name the sound file inside it that is meant.",
                         l -> l.measure(l.programme())),
                 of(
                         "empty",
@@ -62,7 +62,7 @@ class BadReturnTest {
                 of(
                         "eight bytes",
                         3,
-                        "{lab}/eight.wav is only 8 bytes long and no WAV file. Export "
+                        "{lab}/eight.wav is only 8 bytes long and no sound file. Export "
                                 + "or copy the recording again.",
                         l -> l.measure(l.file("eight.wav", "RIFF0000"))),
                 of(

@@ -35,7 +35,7 @@ class PlatformSoundTest {
                 new AudioInputStream(new ByteArrayInputStream(raw), format, 1000)) {
             AudioSystem.write(in, AudioFileFormat.Type.WAVE, file);
         }
-        try (WavFile wav = AudioFiles.open(file.toPath())) {
+        try (AudioFile wav = AudioFiles.open(file.toPath())) {
             assertEquals(1000, wav.frames());
             double[][] read = wav.read(0, 1000);
             for (int i = 0; i < 2000; i++) {
@@ -98,7 +98,7 @@ class PlatformSoundTest {
             Arrays.setAll(alternating, i -> i % 2 == 0 ? 1 : -1);
             writer.write(new double[][] {alternating});
         }
-        try (WavFile wav = AudioFiles.open(file)) {
+        try (AudioFile wav = AudioFiles.open(file)) {
             double[] back = wav.read(0, 1000)[0];
             for (int i = 0; i < back.length; i++) {
                 // dither of a step and rounding of half a step at most, never the other sign
