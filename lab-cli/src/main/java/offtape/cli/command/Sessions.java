@@ -20,7 +20,12 @@ final class Sessions {
 
     private Sessions() {}
 
-    static Results measure(Path recording, Path programmeFolder, SessionOptions said, String mode) {
+    static Results measure(
+            Path recording,
+            ChannelOptions channels,
+            Path programmeFolder,
+            SessionOptions said,
+            String mode) {
         try (Programme programme = ProgrammeFolder.open(programmeFolder);
                 AudioFile sound = AudioFiles.open(recording)) {
             Session session =
@@ -35,7 +40,7 @@ final class Sessions {
                             Sha256.ofFile(recording));
             return Measurement.run(
                     programme,
-                    sound,
+                    channels.of(sound),
                     session,
                     sound.notes().stream().map(n -> sound.name() + ": " + n + ".").toList());
         }

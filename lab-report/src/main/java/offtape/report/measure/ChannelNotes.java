@@ -1,0 +1,63 @@
+package offtape.report.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import offtape.core.audio.AudioSource;
+import offtape.core.audio.ChosenChannels;
+import offtape.report.result.HealthNote;
+
+/** What the reader of the figures should know about which channels of a recording they are of. */
+final class ChannelNotes {
+
+    private ChannelNotes() {}
+
+    /** All notes on the channels that are measured. */
+    static List<HealthNote> of(AudioSource recording) {
+        List<HealthNote> notes = new ArrayList<>();
+        if (recording instanceof ChosenChannels chosen) {
+            notes.add(choice(chosen));
+        } else if (recording.channels() == 1) {
+            notes.add(
+                    note("mono", "The recording has one channel only, which is reported as left."));
+        }
+        if (recording.channels() == 2 && IdenticalChannels.in(recording)) {
+            notes.add(
+                    note(
+                            "identical-channels",
+                            "Both channels hold the same samples, as when a mono recording is"
+                                    + " exported as stereo: balance, crosstalk and delay between the"
+                                    + " channels are those of the export and not of the machine."
+                                    + " If the machine is a stereo one, export both of its"
+                                    + " channels."));
+        }
+        return notes;
+    }
+
+    private static HealthNote choice(ChosenChannels chosen) {
+        int has = chosen.whole().channels();
+        if (!chosen.isAskedFor()) {
+            return note(
+                    "more-channels",
+                    "The recording has "
+                            + has
+                            + " channels; the first two were measured. Choose others with"
+                            + " --channels, such as --channels 3,4.");
+        }
+        int first = chosen.numbers().get(0);
+        String which =
+                chosen.channels() == 1
+                        ? "Channel " + first + " of " + has + " was measured, reported as left."
+                        : "Channels "
+                                + first
+                                + " and "
+                                + chosen.numbers().get(1)
+                                + " of "
+                                + has
+                                + " were measured, reported as left and right.";
+        return note("chosen-channels", which);
+    }
+
+    private static HealthNote note(String code, String message) {
+        return new HealthNote("note", code, message);
+    }
+}
