@@ -9,7 +9,7 @@ import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
 import offtape.core.audio.AudioSource;
 import offtape.core.audio.ChosenChannels;
-import offtape.report.measure.BareTone;
+import offtape.report.measure.speed.BareTone;
 import offtape.report.result.ResultsJson;
 import offtape.report.result.Speed;
 import picocli.CommandLine;

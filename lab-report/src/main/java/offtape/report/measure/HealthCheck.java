@@ -6,6 +6,10 @@ import java.util.Locale;
 import offtape.core.programme.Cue;
 import offtape.core.unit.Decibels;
 import offtape.report.locate.Location;
+import offtape.report.locate.ProgrammeReturn;
+import offtape.report.measure.channel.CrosstalkMeasure;
+import offtape.report.measure.channel.Polarity;
+import offtape.report.measure.tone.ReferenceLevels;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Speed;
 

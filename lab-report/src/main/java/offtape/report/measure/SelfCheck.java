@@ -7,6 +7,10 @@ import java.util.OptionalDouble;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 import offtape.core.unit.Decibels;
+import offtape.report.locate.ProgrammeReturn;
+import offtape.report.measure.sweep.Leakage;
+import offtape.report.measure.tone.Complex;
+import offtape.report.measure.tone.OrderSpectrum;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Response;
 

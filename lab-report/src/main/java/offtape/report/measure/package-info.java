@@ -1,2 +1,2 @@
-/** One class a measure, each from the audio of its cues to a record of results. */
+/** From a recording to results: runs every measure, and judges the recording itself. */
 package offtape.report.measure;

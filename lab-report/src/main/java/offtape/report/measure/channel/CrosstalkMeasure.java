@@ -1,0 +1,173 @@
+package offtape.report.measure.channel;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import offtape.core.programme.ChannelSet;
+import offtape.core.programme.Cue;
+import offtape.core.unit.Decibels;
+import offtape.core.unit.Quantity;
+import offtape.report.locate.ProgrammeReturn;
+import offtape.report.measure.sweep.FollowedSweep;
+import offtape.report.measure.sweep.Leakage;
+import offtape.report.measure.sweep.SweepFollower;
+import offtape.report.measure.tone.Complex;
+import offtape.report.measure.tone.OrderSpectrum;
+import offtape.report.measure.tone.ReferenceLevels;
+
+/** What each channel hears of a tone that sounds on the other alone. */
+public final class CrosstalkMeasure {
+
+    /** A leak must stand this far over the noise beside it to be told, as a power ratio. */
+    private static final double STANDS_OUT = 6;
+
+    /** A stronger ratio of the channels is no leak. */
+    private static final double STRONGEST = 0.5;
+
+    /** Stands for the ratio to a channel that holds digital silence. */
+    private static final double SILENT_SOURCE = 1e6;
+
+    /** Bands to either side of 1 kHz that a sweep is read in: a twelfth of an octave. */
+    private static final int SWEEP_REACH = SweepFollower.BANDS / 12;
+
+    private final ProgrammeReturn ret;
+    private final ReferenceLevels reference;
+    private final Alone left;
+    private final Alone right;
+
+    public CrosstalkMeasure(ProgrammeReturn ret, ReferenceLevels reference) {
+        this.ret = ret;
+        this.reference = reference;
+        this.left = alone(ChannelSet.LEFT, 0, 1);
+        this.right = alone(ChannelSet.RIGHT, 1, 0);
+    }
+
+    /** Left in right, dB re the right channel's reference. */
+    Quantity leftToRight() {
+        return left.crosstalk();
+    }
+
+    /** Right in left, dB re the left channel's reference. */
+    Quantity rightToLeft() {
+        return right.crosstalk();
+    }
+
+    /** Whether each side alone is louder on the other channel: the channels are exchanged. */
+    public boolean swapped() {
+        return left.leak().ratio().size() > 1 && right.leak().ratio().size() > 1;
+    }
+
+    /**
+     * The leak itself, to be taken out of other figures; none where it is not known, or so strong
+     * that it is a matter of wiring.
+     */
+    public Leakage leakage() {
+        return new Leakage(left.known(), right.known());
+    }
+
+    /**
+     * What a tone on one channel alone tells.
+     *
+     * @param crosstalk level in the other channel
+     * @param leak the other channel over this one, none if it does not stand out of the noise
+     */
+    private record Alone(Quantity crosstalk, Leakage.Leak leak) {
+
+        static Alone unknown(String reason) {
+            return new Alone(Quantity.unknown(reason), Leakage.Leak.NONE);
+        }
+
+        Leakage.Leak known() {
+            return leak.ratio().size() < STRONGEST ? leak : Leakage.Leak.NONE;
+        }
+    }
+
+    private Alone alone(ChannelSet side, int from, int to) {
+        if (ret.channels() < 2) {
+            return Alone.unknown("The recording has one channel only.");
+        }
+        Optional<Cue.Tone> tone =
+                ret.cues(Cue.Tone.class).stream()
+                        .filter(t -> t.channels() == side)
+                        .filter(t -> t.frequencyHz() > 500 && t.frequencyHz() < 2000)
+                        .min(Comparator.comparingDouble(CrosstalkMeasure::fromOneKilohertz));
+        if (reference == null || !reference.heard(from) || !reference.heard(to)) {
+            return Alone.unknown("The reference tone was not heard on both channels.");
+        }
+        if (tone.isEmpty()) {
+            return aloneInSweep(side, from, to);
+        }
+        Cue.Tone t = tone.get();
+        List<OrderSpectrum> orders = OrderSpectrum.of(ret, t);
+        return orders.isEmpty()
+                ? Alone.unknown("The tone on the " + side.key() + " channel was not heard.")
+                : leak(orders.get(from), orders.get(to), t, to);
+    }
+
+    /** Where no tone sounds on one channel alone a sweep may, read around 1 kHz. */
+    private Alone aloneInSweep(ChannelSet side, int from, int to) {
+        Optional<FollowedSweep> sweep =
+                ret.cues(Cue.Sweep.class).stream()
+                        .filter(s -> s.channels() == side)
+                        .filter(s -> s.startHz() < 800 && s.endHz() > 1250)
+                        .findFirst()
+                        .map(s -> new SweepFollower(s, ret.sheet().sampleRateHz()).follow(ret));
+        if (sweep.isEmpty()) {
+            return Alone.unknown(
+                    "The recording holds nothing near 1 kHz on the "
+                            + side.key()
+                            + " channel alone.");
+        }
+        FollowedSweep s = sweep.get();
+        int middle = s.index(1000);
+        Complex together = Complex.ZERO;
+        double source = 0;
+        double heard = 0;
+        int bands = 0;
+        for (int i = middle - SWEEP_REACH; i <= middle + SWEEP_REACH; i++) {
+            Complex cross = new Complex(s.crossRe(i), s.crossIm(i));
+            together = together.plus(from == 0 ? cross.conjugate() : cross);
+            source += s.power(from, i);
+            heard += s.power(to, i);
+            bands++;
+        }
+        Complex leak = together.times(1 / source);
+        double coherent = leak.size() * leak.size() * source;
+        if (!(coherent > 0.5 * heard)) {
+            return Alone.unknown("The leak stays under the noise of the recording.");
+        }
+        double peak = 2 * Math.sqrt(coherent / bands);
+        double zero = Decibels.ofAmplitude(reference.peaks()[to]) + s.cue().levelDb();
+        double uncertainty = 0.05 + 8.686 * Math.sqrt((heard - coherent) / coherent / bands);
+        return new Alone(
+                Quantity.known(Decibels.ofAmplitude(peak) - zero, "dB", uncertainty),
+                new Leakage.Leak(leak, 1000));
+    }
+
+    private static double fromOneKilohertz(Cue.Tone t) {
+        return Math.abs(Math.log(t.frequencyHz() / 1000));
+    }
+
+    private Alone leak(OrderSpectrum source, OrderSpectrum heard, Cue.Tone tone, int to) {
+        double noise = heard.noise(1);
+        double power = heard.power(1);
+        double zero = Decibels.ofAmplitude(reference.peaks()[to]) + tone.levelDb();
+        if (!(power > STANDS_OUT * noise)) {
+            double limit = STANDS_OUT * Math.max(noise, 1e-16);
+            return Alone.unknown(
+                    String.format(
+                            Locale.ROOT,
+                            "The leak stays under the noise: less than %.0f dB.",
+                            Decibels.ofPower(limit) - zero));
+        }
+        double db = Decibels.ofPower(power - noise) - zero;
+        double uncertainty = 0.05 + 8.686 * Math.sqrt(2 * noise / power);
+        Complex ratio =
+                source.power(1) > 0
+                        ? heard.fundamental().over(source.fundamental())
+                        : Complex.polar(SILENT_SOURCE, 0);
+        return new Alone(
+                Quantity.known(db, "dB", uncertainty), new Leakage.Leak(ratio, tone.frequencyHz()));
+    }
+}

@@ -1,0 +1,2 @@
+/** Noise of recorded silence. */
+package offtape.report.measure.noise;

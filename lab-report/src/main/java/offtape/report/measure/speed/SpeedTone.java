@@ -1,0 +1,40 @@
+package offtape.report.measure.speed;
+
+import java.util.Comparator;
+import java.util.Optional;
+import offtape.core.programme.ChannelSet;
+import offtape.core.programme.Cue;
+import offtape.report.locate.ProgrammeReturn;
+import offtape.report.result.Speed;
+
+/** Speed from the tone that a programme holds for it. */
+public final class SpeedTone {
+
+    private static final double MARGIN_S = 0.15;
+    private static final double SHORTEST_S = 2;
+    private static final double LOWEST_HZ = 300;
+    private static final double HIGHEST_HZ = 12_000;
+
+    private SpeedTone() {}
+
+    /** All readings of speed from the longest steady tone on both channels. */
+    public static Speed measure(ProgrammeReturn ret) {
+        Optional<Cue.Tone> tone =
+                ret.cues(Cue.Tone.class).stream()
+                        .filter(t -> t.channels() == ChannelSet.BOTH)
+                        .filter(t -> t.frequencyHz() >= LOWEST_HZ && t.frequencyHz() <= HIGHEST_HZ)
+                        .filter(t -> ret.sheet().seconds(t.frames()) >= SHORTEST_S)
+                        .max(Comparator.comparingLong(Cue::frames));
+        if (tone.isEmpty()) {
+            return SpeedMeasure.unknown("The recording holds no steady tone of 2 s or more.");
+        }
+        Cue.Tone t = tone.get();
+        ProgrammeReturn.Span span = ret.span(t.startFrame(), t.frames(), MARGIN_S);
+        double expected = t.frequencyHz() * ret.speedRatio(t.startFrame(), t.frames());
+        SpeedSignal signal =
+                SpeedSignal.of(ret.recording(), span.from(), span.to(), t.frequencyHz(), expected);
+        return signal == null
+                ? SpeedMeasure.unknown("The speed tone was not heard in the recording.")
+                : new SpeedMeasure(signal).measure();
+    }
+}

@@ -1,0 +1,166 @@
+package offtape.report.measure.tone;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import offtape.core.audio.AudioSource;
+import offtape.core.dsp.Baseband;
+import offtape.core.dsp.Downconverter;
+import offtape.core.dsp.PhaseLaw;
+import offtape.core.dsp.RealFft;
+import offtape.core.dsp.SincInterpolator;
+import offtape.core.dsp.Spectrum;
+import offtape.core.programme.Cue;
+import offtape.report.locate.ProgrammeReturn;
+
+/**
+ * The harmonics of one steady tone, read on the tone's own phase (order tracking): the stretch is
+ * resampled so that every cycle takes the same number of samples, which gathers each harmonic in
+ * one line however the tape wavers. The noise is read from the lines beside each harmonic.
+ */
+public final class OrderSpectrum {
+
+    private static final int NOISE_FROM = 6;
+    private static final int NOISE_TO = 40;
+    private static final int MARGIN = 40;
+
+    /** Keeps clear of the fades of a tone and of an error of place. */
+    private static final double MARGIN_S = 0.06;
+
+    private final Spectrum spectrum;
+    private final int cycles;
+    private final double windowSum;
+
+    private OrderSpectrum(Spectrum spectrum, int cycles, double windowSum) {
+        this.spectrum = spectrum;
+        this.cycles = cycles;
+        this.windowSum = windowSum;
+    }
+
+    /**
+     * Analyses every channel of a stretch, all on the phase of the channel in which the tone is
+     * louder.
+     *
+     * @param hz frequency expected in the recording
+     * @return one entry a channel, or an empty list if the stretch is too short or the tone absent
+     */
+    public static List<OrderSpectrum> of(
+            AudioSource recording, ProgrammeReturn.Span span, double hz) {
+        double pass = Math.min(0.04 * hz + 20, 0.3 * hz);
+        double stop = Math.min(2 * pass, 0.6 * hz);
+        if (hz + stop > recording.sampleRateHz() / 2.0) {
+            return List.of();
+        }
+        Downconverter converter = Downconverter.of(pass, stop, recording.sampleRateHz(), 16 * pass);
+        List<Baseband> bases =
+                converter.convert(recording, span.from(), span.to(), PhaseLaw.steady(hz));
+        Baseband loudest = Baseband.loudest(bases);
+        if (loudest.size() < 8 || !(loudest.meanPower() > 0)) {
+            return List.of();
+        }
+        return resampled(recording, loudest, hz);
+    }
+
+    /** The same for a tone of the programme, clear of its ends. */
+    public static List<OrderSpectrum> of(ProgrammeReturn ret, Cue.Tone tone) {
+        double hz = tone.frequencyHz() * ret.speedRatio(tone.startFrame(), tone.frames());
+        return of(ret.recording(), ret.span(tone.startFrame(), tone.frames(), MARGIN_S), hz);
+    }
+
+    private static List<OrderSpectrum> resampled(AudioSource recording, Baseband base, double hz) {
+        int rate = recording.sampleRateHz();
+        double[] phase = base.unwrappedPhase();
+        double first = base.firstSeconds();
+        double length = (phase.length - 1) / base.rateHz();
+        double turns = hz * length + (phase[phase.length - 1] - phase[0]) / (2 * Math.PI);
+        int cycles = (int) Math.floor(turns);
+        if (cycles < 2 * NOISE_TO / 3) {
+            return List.of();
+        }
+        int n = RealFft.nextPowerOfTwo((int) (length * rate));
+        double[] places = new double[n];
+        double t = 0;
+        double step = (double) cycles / n / hz;
+        for (int k = 0; k < n; k++) {
+            // Each correction leaves the deviation's share of the error before it, a percent at
+            // most.
+            double wanted = (double) cycles * k / n;
+            double have = hz * t + (at(phase, t * base.rateHz()) - phase[0]) / (2 * Math.PI);
+            t += (wanted - have) / hz;
+            places[k] = t * rate + MARGIN;
+            t += step;
+        }
+        long start = Math.round(first * rate) - MARGIN;
+        double[][] x = recording.read(start, (int) Math.ceil(length * rate) + 2 * MARGIN);
+        List<OrderSpectrum> result = new ArrayList<>();
+        for (double[] channel : x) {
+            result.add(transformed(channel, places, cycles));
+        }
+        return result;
+    }
+
+    private static OrderSpectrum transformed(double[] x, double[] places, int cycles) {
+        int n = places.length;
+        double[] y = new double[n];
+        for (int k = 0; k < n; k++) {
+            double window = 0.5 - 0.5 * Math.cos(2 * Math.PI * (k + 0.5) / n);
+            y[k] = window * SincInterpolator.at(x, places[k]);
+        }
+        return new OrderSpectrum(RealFft.ofSize(n).forward(y), cycles, n / 2.0);
+    }
+
+    /** Cubic interpolation (Catmull and Rom) between phase values. */
+    private static double at(double[] y, double place) {
+        int i = (int) Math.max(0, Math.min(y.length - 2, Math.floor(place)));
+        double u = place - i;
+        double a = y[Math.max(0, i - 1)];
+        double b = y[i];
+        double c = y[i + 1];
+        double d = y[Math.min(y.length - 1, i + 2)];
+        return b + 0.5 * u * (c - a + u * (2 * a - 5 * b + 4 * c - d + u * (3 * (b - c) + d - a)));
+    }
+
+    /** Highest order whose line lies below a frequency, given that of the fundamental. */
+    public static int highestOrder(double fundamentalHz, double limitHz) {
+        return (int) Math.floor(limitHz / fundamentalHz);
+    }
+
+    /** Squared peak amplitude of a harmonic, noise included. */
+    public double power(int order) {
+        int bin = order * cycles;
+        return bin >= spectrum.bins() - 1 ? 0 : scaled(spectrum.power(bin));
+    }
+
+    /**
+     * Squared peak amplitude that noise alone would show there: from the median of the lines
+     * beside, which for noise is ln 2 of the mean and is not moved by a stray line.
+     */
+    public double noise(int order) {
+        int middle = order * cycles;
+        double[] beside = new double[2 * (NOISE_TO - NOISE_FROM)];
+        int count = 0;
+        for (int d = NOISE_FROM; d < NOISE_TO; d++) {
+            for (int bin : new int[] {middle - d, middle + d}) {
+                if (bin > 0 && bin < spectrum.bins() - 1) {
+                    beside[count++] = scaled(spectrum.power(bin));
+                }
+            }
+        }
+        if (count == 0) {
+            return 0;
+        }
+        double[] sorted = Arrays.copyOf(beside, count);
+        Arrays.sort(sorted);
+        return (sorted[(count - 1) / 2] + sorted[count / 2]) / 2 / Math.log(2);
+    }
+
+    /** The fundamental's complex peak amplitude. */
+    public Complex fundamental() {
+        double scale = 2 / windowSum;
+        return new Complex(scale * spectrum.re(cycles), scale * spectrum.im(cycles));
+    }
+
+    private double scaled(double binPower) {
+        return 4 * binPower / (windowSum * windowSum);
+    }
+}

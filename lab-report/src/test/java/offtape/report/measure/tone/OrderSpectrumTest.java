@@ -1,0 +1,139 @@
+package offtape.report.measure.tone;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Random;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
+import offtape.core.audio.MemoryAudio;
+import offtape.report.locate.ProgrammeReturn;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class OrderSpectrumTest {
+
+    private static final int RATE = 48_000;
+    private static final ProgrammeReturn.Span SPAN = new ProgrammeReturn.Span(0.1, 1.3);
+
+    /**
+     * x + a·x³ with x = A·sin φ: sin³ = (3 sin φ − sin 3φ)/4 gives a fundamental of A·(1 + ¾aA²)
+     * and a third harmonic of aA³/4, so K3 = (aA²/4) / (1 + ¾aA²), and no second harmonic.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "1000, 0.04, 4, 0.3",
+        "1000, 4e-4, 9.55, 0.2",
+        "315, 0.4, 0.6, 0.3",
+        "997, 0.04, 40, 0.1"
+    })
+    void harmonicsOfAWaveringToneAreGathered(double hz, double aa, double wowHz, double percent) {
+        double peak = 0.5;
+        OrderSpectrum o =
+                analyse(
+                        t -> {
+                            double x = Math.sin(wavering(t, hz, wowHz, percent));
+                            return peak * (x + aa * x * x * x);
+                        },
+                        hz);
+        double fundamental = peak * (1 + 0.75 * aa);
+        double k3 = 0.25 * aa / (1 + 0.75 * aa);
+        assertEquals(fundamental, Math.sqrt(o.power(1)), 1e-3 * fundamental);
+        double measured = Math.sqrt(o.power(3) / o.power(1));
+        System.out.printf(
+                "K3 at %.0f Hz, %.1f %% of wow at %.2f Hz: %.3e off %.3e, K2 %.1e%n",
+                hz, percent, wowHz, measured - k3, k3, Math.sqrt(o.power(2) / o.power(1)));
+        assertEquals(k3, measured, 0.002 * k3);
+        assertTrue(Math.sqrt(o.power(2) / o.power(1)) < 1e-5);
+    }
+
+    /** 0.1·(x² − ½)·2 adds a second harmonic of 0.1: sin² φ = (1 − cos 2φ)/2. */
+    @Test
+    void evenHarmonicsAreRead() {
+        OrderSpectrum o =
+                analyse(
+                        t -> {
+                            double x = Math.sin(wavering(t, 1000, 4, 0.1));
+                            return 0.5 * (x + 0.02 * x * x);
+                        },
+                        1000);
+        assertEquals(0.01, Math.sqrt(o.power(2) / o.power(1)), 1e-5);
+    }
+
+    /**
+     * White noise of variance σ² has N0 = 2σ²/fs; Hann's line is 1.5/T wide, so a line of noise has
+     * the mean square 3σ²/(fs·T) and the squared peak 6σ²/(fs·T). The median of 68 lines is known
+     * to 1/√68 / ln 2 = 17 %; ten orders of ten draws bring that to 2 %.
+     */
+    @Test
+    void noiseIsReadBesideTheHarmonics() {
+        double sigma = 1e-3;
+        double sum = 0;
+        double fromLine = 0;
+        for (int draw = 0; draw < 10; draw++) {
+            Random random = new Random(draw);
+            OrderSpectrum o =
+                    analyse(
+                            t -> 0.5 * Math.sin(2000 * Math.PI * t) + sigma * random.nextGaussian(),
+                            1000);
+            for (int order = 2; order <= 11; order++) {
+                sum += o.noise(order) / 100;
+                fromLine += o.power(order) / 100;
+            }
+        }
+        double expected = 6 * sigma * sigma / (RATE * SPAN.seconds());
+        System.out.printf("noise beside harmonics: %.4f of the closed form%n", sum / expected);
+        assertEquals(expected, sum, 0.06 * expected);
+        // A hundred lines of noise: 1/√100 = 10 %.
+        assertEquals(expected, fromLine, 0.3 * expected);
+    }
+
+    /** Every channel is read on the phase of the louder: a tone 60 dB down keeps its ratio. */
+    @Test
+    void theQuietChannelFollowsTheLoudOne() {
+        double[] loud = samples(t -> 0.5 * Math.sin(wavering(t, 1000, 4, 0.2)));
+        double[] quiet = IntStream.range(0, loud.length).mapToDouble(i -> loud[i] / 1000).toArray();
+        List<OrderSpectrum> both =
+                OrderSpectrum.of(new MemoryAudio("x", RATE, quiet, loud), SPAN, 1000);
+        assertEquals(1e-6, both.get(0).power(1) / both.get(1).power(1), 1e-9);
+        Complex a = both.get(1).fundamental();
+        assertEquals(0.5, Math.hypot(a.re(), a.im()), 5e-4);
+    }
+
+    @Test
+    void nothingIsReadFromSilenceOrTooLittle() {
+        MemoryAudio silence = new MemoryAudio("x", RATE, new double[RATE]);
+        assertEquals(List.of(), OrderSpectrum.of(silence, SPAN, 1000));
+        MemoryAudio tone = new MemoryAudio("x", RATE, samples(t -> Math.sin(6283 * t)));
+        ProgrammeReturn.Span little = new ProgrammeReturn.Span(0.1, 0.11);
+        assertEquals(List.of(), OrderSpectrum.of(tone, little, 1000));
+        assertEquals(List.of(), OrderSpectrum.of(tone, SPAN, 23_900), "beyond half the rate");
+    }
+
+    /** Orders whose lines lie beyond the transform have no power, and no noise is invented. */
+    @Test
+    void ordersBeyondTheRateAreNothing() {
+        OrderSpectrum o = analyse(t -> 0.5 * Math.sin(2000 * Math.PI * t), 1000);
+        assertEquals(0, o.power(500), 0);
+        assertEquals(0, o.noise(500), 0);
+        assertEquals(20, OrderSpectrum.highestOrder(1000, 20_000));
+        assertEquals(63, OrderSpectrum.highestOrder(315, 20_000));
+    }
+
+    private static double wavering(double t, double hz, double wowHz, double percent) {
+        double wow = percent / 100 / (2 * Math.PI * wowHz) * Math.sin(2 * Math.PI * wowHz * t);
+        return 2 * Math.PI * hz * (t + wow);
+    }
+
+    private static OrderSpectrum analyse(DoubleUnaryOperator sound, double hz) {
+        return OrderSpectrum.of(new MemoryAudio("x", RATE, samples(sound)), SPAN, hz).get(0);
+    }
+
+    private static double[] samples(DoubleUnaryOperator sound) {
+        return IntStream.range(0, (int) (1.4 * RATE))
+                .mapToDouble(i -> sound.applyAsDouble((double) i / RATE))
+                .toArray();
+    }
+}
