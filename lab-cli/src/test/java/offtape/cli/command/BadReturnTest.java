@@ -56,9 +56,15 @@ class BadReturnTest {
                 of(
                         "FLAC",
                         3,
-                        "{lab}/flac.wav is a FLAC file. Export the recording as WAV "
-                                + "and name that file.",
+                        "{lab}/flac.wav is a damaged or cut FLAC file: the file ends too "
+                                + "early. Export or copy the recording again.",
                         l -> l.measure(l.file("flac.wav", "fLaC00000000000000000000"))),
+                of(
+                        "Ogg",
+                        3,
+                        "{lab}/ogg.flac is an Ogg file. Export the recording as WAV "
+                                + "and name that file.",
+                        l -> l.measure(l.file("ogg.flac", "OggS00000000000000000000"))),
                 of(
                         "eight bytes",
                         3,

@@ -57,7 +57,7 @@ final class HealthCheck {
                                     + " then record again.",
                             speed.drift().value()));
         }
-        notes.addAll(ChannelNotes.of(ret.recording()));
+        notes.addAll(RecordingNotes.of(ret.recording()));
         notes.sort((a, b) -> rank(a.severity()) - rank(b.severity()));
         return notes;
     }

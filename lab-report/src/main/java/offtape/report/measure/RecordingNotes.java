@@ -2,18 +2,25 @@ package offtape.report.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import offtape.core.audio.AudioSource;
 import offtape.core.audio.ChosenChannels;
 import offtape.report.result.HealthNote;
 
-/** What the reader of the figures should know about which channels of a recording they are of. */
-final class ChannelNotes {
+/** What the reader of the figures should know of the recording's channels and sample rate. */
+final class RecordingNotes {
 
-    private ChannelNotes() {}
+    /** Under this rate a recording does not hold all that can be heard. */
+    private static final int LOWEST_RATE_HZ = 44_100;
 
-    /** All notes on the channels that are measured. */
+    private RecordingNotes() {}
+
+    /** All notes on a recording, of which one or two channels are measured. */
     static List<HealthNote> of(AudioSource recording) {
         List<HealthNote> notes = new ArrayList<>();
+        if (recording.sampleRateHz() < LOWEST_RATE_HZ) {
+            notes.add(narrow(recording.sampleRateHz()));
+        }
         if (recording instanceof ChosenChannels chosen) {
             notes.add(choice(chosen));
         } else if (recording.channels() == 1) {
@@ -31,6 +38,18 @@ final class ChannelNotes {
                                     + " channels."));
         }
         return notes;
+    }
+
+    private static HealthNote narrow(int rateHz) {
+        return new HealthNote(
+                "warning",
+                "narrow-band",
+                String.format(
+                        Locale.ROOT,
+                        "The recording has %d frames a second and so ends at %.1f kHz: noise levels"
+                                + " and what lies above are unknown. Record at 44100 or more.",
+                        rateHz,
+                        rateHz / 2000.0));
     }
 
     private static HealthNote choice(ChosenChannels chosen) {
