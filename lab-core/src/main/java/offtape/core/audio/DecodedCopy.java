@@ -23,7 +23,7 @@ final class DecodedCopy implements Closeable {
     private final Path place;
     private final FileChannel channel;
     private long written;
-    private long checkedAt = -RESERVE_BYTES;
+    private long checkedAt;
 
     private DecodedCopy(Path original, Path place, FileChannel channel) {
         this.original = original;
