@@ -17,7 +17,7 @@ final class ChannelOptions {
 
     @Option(
             names = "--channels",
-            paramLabel = "LEFT,RIGHT",
+            paramLabel = "NUMBERS",
             converter = Converter.class,
             description =
                     "Which channels of the recording to measure, counted from 1, such as 3,4; a single"
