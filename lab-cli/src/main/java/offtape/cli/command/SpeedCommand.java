@@ -5,8 +5,10 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
+import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
-import offtape.core.audio.WavFile;
+import offtape.core.audio.AudioSource;
+import offtape.core.audio.ChosenChannels;
 import offtape.report.measure.speed.BareTone;
 import offtape.report.result.ResultsJson;
 import offtape.report.result.Speed;
@@ -25,14 +27,23 @@ import picocli.CommandLine.Spec;
                 "Speed deviation and wow and flutter of any recording of a steady tone, such as the"
                         + " 3150 Hz tone of a calibration tape. The longest steady tone in the file is"
                         + " taken.",
-        footer = {"", "Example: offtape speed tone.wav --frequency 3150"})
+        footer = {
+            "",
+            "Example: offtape speed tone.wav --frequency 3150",
+            "The third channel of a recording: offtape speed eight.flac --channels 3",
+        })
 final class SpeedCommand implements Callable<Integer> {
 
     @Spec private CommandSpec spec;
 
     @Mixin private CommonOptions common;
 
-    @Parameters(index = "0", paramLabel = "FILE", description = "The recording, a WAV file.")
+    @Mixin private ChannelOptions channels;
+
+    @Parameters(
+            index = "0",
+            paramLabel = "FILE",
+            description = "The recording, a WAV, AIFF or FLAC file of any sample rate.")
     private Path file;
 
     @Option(
@@ -53,11 +64,11 @@ final class SpeedCommand implements Callable<Integer> {
                     spec.commandLine(), "--frequency must lie between 300 and 12000 Hz.");
         }
         Terminal terminal = common.terminal();
-        try (WavFile sound = AudioFiles.open(file)) {
+        try (AudioFile sound = AudioFiles.open(file)) {
             sound.notes().forEach(n -> terminal.message(sound.name() + ": " + n + "."));
             OptionalDouble nominal =
                     frequencyHz == null ? OptionalDouble.empty() : OptionalDouble.of(frequencyHz);
-            Speed speed = BareTone.measure(sound, nominal);
+            Speed speed = BareTone.measure(chosen(sound, terminal), nominal);
             if (json) {
                 terminal.raw(ResultsJson.write(speed));
             } else {
@@ -65,5 +76,18 @@ final class SpeedCommand implements Callable<Integer> {
             }
         }
         return ExitCodes.DONE;
+    }
+
+    private AudioSource chosen(AudioFile sound, Terminal terminal) {
+        AudioSource chosen = channels.of(sound);
+        if (chosen instanceof ChosenChannels pair && !pair.isAskedFor()) {
+            terminal.message(
+                    sound.name()
+                            + " has "
+                            + sound.channels()
+                            + " channels; the first two are measured. Choose others with"
+                            + " --channels, such as --channels 3,4.");
+        }
+        return chosen;
     }
 }

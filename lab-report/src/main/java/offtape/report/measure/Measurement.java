@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import offtape.core.audio.AudioSource;
+import offtape.core.audio.ChannelChoice;
 import offtape.core.fault.Background;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.programme.ChannelSet;
@@ -61,7 +62,7 @@ public final class Measurement {
      */
     public static Results run(
             Programme programme, AudioSource recording, Session session, List<String> notes) {
-        AudioSource pair = FirstTwo.of(recording);
+        AudioSource pair = ChannelChoice.firstTwo(recording);
         Location location = Locator.locate(programme, pair);
         return new Measurement(new ProgrammeReturn(programme, pair, location))
                 .measure(session, notes);
