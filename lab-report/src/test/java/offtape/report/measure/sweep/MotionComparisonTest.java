@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import offtape.core.machine.ResponseTruth;
 import offtape.core.programme.ExponentialSweep;
@@ -84,7 +85,7 @@ class MotionComparisonTest {
                         bench.noise().densities()[0],
                         1,
                         new Leakage(Leakage.Leak.NONE, Leakage.Leak.NONE))
-                .measure("left");
+                .measure("left", OptionalDouble.empty());
     }
 
     private static double[] values(Response r) {

@@ -99,12 +99,23 @@ record SweepBench(ProgrammeReturn ret, MachineRun run) {
 
     /** The response of a channel from a sweep. */
     Response response(int sweep, int channel) {
-        Cue.Sweep cue = cue(sweep);
-        double speed = ret.speedRatio(cue.startFrame(), cue.frames());
-        Leakage none = new Leakage(Leakage.Leak.NONE, Leakage.Leak.NONE);
-        return new ResponseMeasure(
-                        followed(sweep), channel, noise().densities()[channel], speed, none)
-                .measure(ProgrammeReturn.channelName(channel));
+        return responses().stream()
+                .filter(r -> r.channel().equals(ProgrammeReturn.channelName(channel)))
+                .filter(r -> r.levelDb() == cue(sweep).levelDb())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The responses of all sweeps and channels. */
+    List<Response> responses() {
+        return SweepResponses.of(
+                ret,
+                ret.cues(Cue.Sweep.class).stream()
+                        .map(s -> new SweepFollower(s, RATE).follow(ret))
+                        .toList(),
+                HarmonicFollower.followLoudest(ret).orElse(null),
+                noise().densities(),
+                new Leakage(Leakage.Leak.NONE, Leakage.Leak.NONE));
     }
 
     /** The truth about the response of a channel. */
