@@ -10,7 +10,7 @@ import offtape.report.result.ContourPoint;
  * Peaks and dips of the bass. Where the recorded wavelength nears the length of the head's face,
  * its ends take part in reading and the response ripples: f = v / λ. Looked for below the frequency
  * whose wavelength is 1 mm, but at least to 100 and at most to 400 Hz (common practice, no source).
- * A turn of the curve counts if it stands out of its surroundings by 0.3 dB and by four times the
+ * A turn of the curve counts if it stands out of its surroundings by 0.3 dB and by six times the
  * standard uncertainty; a smooth roll-off has no turns.
  */
 final class ContourSearch {
@@ -18,7 +18,7 @@ final class ContourSearch {
     private static final double LEAST_PROMINENCE_DB = 0.3;
 
     /** Of the expanded uncertainty, k = 2. */
-    private static final double LEAST_SHARE = 2;
+    private static final double LEAST_SHARE = 3;
 
     private static final double SHORTEST_WAVE_MM = 1;
     private static final double LEAST_LIMIT_HZ = 100;

@@ -15,6 +15,9 @@ public final class FollowedHarmonics {
     /** Bands an octave. */
     static final int BANDS = 6;
 
+    /** Below, the sidebands that flutter gives the fundamental itself reach the harmonics. */
+    private static final double LOWEST_HZ = 40;
+
     private final Cue.Sweep cue;
     private final int first;
     private final int bands;
@@ -32,7 +35,8 @@ public final class FollowedHarmonics {
     FollowedHarmonics(
             Cue.Sweep cue, double topHz, double limitHz, double growthSeconds, int channels) {
         this.cue = cue;
-        this.first = (int) Math.ceil(BANDS * Math.log(cue.startHz() / 1000) / Math.log(2) + 0.5);
+        double lowest = Math.max(LOWEST_HZ, cue.startHz());
+        this.first = (int) Math.ceil(BANDS * Math.log(lowest / 1000) / Math.log(2) + 0.5);
         int last = (int) Math.floor(BANDS * Math.log(topHz / 1000) / Math.log(2) - 0.5);
         this.bands = Math.max(0, last - first + 1);
         this.limitHz = limitHz;

@@ -30,9 +30,11 @@ record SweepBench(ProgrammeReturn ret, MachineRun run) {
     static final int RATE = 44_100;
 
     private static final double SILENCE_S = 3;
+    private static final int STEP_S = 2;
 
     /**
-     * Two seconds of silence, then a sweep of each level from 16 Hz to 20 kHz.
+     * Some silence, two steps of 1 kHz at −20 and 0 dB, then a sweep of each level from 16 Hz to 20
+     * kHz.
      *
      * @param members members of the machine's description besides format and version
      */
@@ -73,6 +75,11 @@ record SweepBench(ProgrammeReturn ret, MachineRun run) {
         long at = RATE / 2;
         cues.add(new Cue.Silence("silence", ChannelSet.BOTH, at, (long) (SILENCE_S * RATE)));
         at = cues.get(0).endFrame() + RATE / 4;
+        long step = (long) STEP_S * RATE;
+        List<Cue.Step> steps =
+                List.of(new Cue.Step(at, step, -20), new Cue.Step(at + step, step, 0));
+        cues.add(new Cue.Ladder("steps", ChannelSet.BOTH, at, 2 * step, 1000, steps));
+        at += 2 * step + RATE / 4;
         for (double level : levelsDb) {
             long frames = Math.round(sweepSeconds * RATE);
             String id = "sweep" + cues.size();
