@@ -1,8 +1,8 @@
 package offtape.report.render;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Response;
 import offtape.report.result.ResponseBand;
@@ -11,23 +11,21 @@ import offtape.report.result.Results;
 /** The widest bands around 1 kHz within which the response stays, as bars and as a table. */
 final class BandsFigure {
 
-    private static final int HEIGHT = 210;
-
-    /** How far the bars of the channels lie beside the tick of their tolerance. */
-    private static final double ASIDE = 0.14;
+    private static final int HEIGHT = 250;
 
     private BandsFigure() {}
 
     /** The bars of the quietest sweep, on the frequencies of the response chart. */
     static Chart chart(Results results, Axis frequencies) {
         List<Response> quiet = quiet(results);
+        int rows = quiet.stream().mapToInt(r -> r.bands().size()).sum();
         return Chart.of(
                         "bands-chart",
                         "Widest bands around 1 kHz",
                         caption(results),
                         frequencies,
-                        new Axis("Within, dB", 0.4, 3.6, false, ticks()),
-                        quiet.stream().flatMap(BandsFigure::bars).toList())
+                        new Axis("Within, dB", 0.4, rows + 0.6, false, ticks(quiet)),
+                        bars(quiet))
                 .withHeight(HEIGHT);
     }
 
@@ -53,7 +51,9 @@ final class BandsFigure {
                 }
             }
         }
-        String bars = "The bars show how far from 1 kHz the quiet sweep stays within so many dB.";
+        String bars =
+                "The bars show how far from 1 kHz the quiet sweep stays within so many dB, left (L)"
+                        + " and right (R).";
         return parts.isEmpty() ? bars : bars + " Within 1 dB it stays " + Words.list(parts) + ".";
     }
 
@@ -63,22 +63,43 @@ final class BandsFigure {
                 .toList();
     }
 
-    private static List<Tick> ticks() {
-        return Stream.of(1, 2, 3).map(t -> new Tick(t, "±" + t)).toList();
+    /** A row a band: the narrow tolerances below, the channels side by side. */
+    private static double row(List<Response> quiet, int channel, int band) {
+        return 1 + quiet.size() * band + (quiet.size() - 1 - channel);
     }
 
-    private static Stream<Series> bars(Response r) {
-        double aside = "left".equals(r.channel()) ? ASIDE : -ASIDE;
-        return r.bands().stream()
-                .map(
-                        b ->
-                                new Series(
-                                        b.toleranceDb() == 1 ? Words.sentence(r.channel()) : "",
-                                        Look.of(r.channel(), false),
-                                        new double[] {b.fromHz(), b.toHz()},
-                                        new double[] {
-                                            b.toleranceDb() + aside, b.toleranceDb() + aside
-                                        }));
+    private static List<Tick> ticks(List<Response> quiet) {
+        List<Tick> ticks = new ArrayList<>();
+        for (int c = 0; c < quiet.size(); c++) {
+            String initial = Words.sentence(quiet.get(c).channel()).substring(0, 1);
+            for (int b = 0; b < quiet.get(c).bands().size(); b++) {
+                double tolerance = quiet.get(c).bands().get(b).toleranceDb();
+                ticks.add(
+                        new Tick(
+                                row(quiet, c, b),
+                                initial + " ±" + Numbers.significant(tolerance, 2)));
+            }
+        }
+        ticks.sort(Comparator.comparingDouble(Tick::value));
+        return ticks;
+    }
+
+    private static List<Series> bars(List<Response> quiet) {
+        List<Series> bars = new ArrayList<>();
+        for (int c = 0; c < quiet.size(); c++) {
+            Look look = Look.of(quiet.get(c).channel(), false);
+            for (int b = 0; b < quiet.get(c).bands().size(); b++) {
+                ResponseBand band = quiet.get(c).bands().get(b);
+                double y = row(quiet, c, b);
+                bars.add(
+                        new Series(
+                                "",
+                                look,
+                                new double[] {band.fromHz(), band.toHz()},
+                                new double[] {y, y}));
+            }
+        }
+        return bars;
     }
 
     /** Both ends of each band with their uncertainty. */

@@ -71,8 +71,8 @@ final class HarmonicsFigure {
         return "Second (K2) and third harmonic (K3) of the sweep at "
                 + ResponseSection.shortLevel(levelDb)
                 + " over the frequency of the tone that makes them, where they stand four times"
-                + " above the noise. A rise to the right is the tape's, which is driven harder in"
-                + " the highs; K2 belongs to a magnetised head or to the electronics.";
+                + " above the noise. K3 is the tape's; K2 belongs to a magnetised head or to the"
+                + " electronics.";
     }
 
     private static Chart chart(List<Curve> heard, String caption) {

@@ -23,6 +23,13 @@ public final class ResponseMeasure {
     /** What remains of filters, fades and interpolation on a clean path, dB, k = 2. */
     private static final double OWN_UNCERTAINTY_DB = 0.02;
 
+    /**
+     * What is not quite steady at a slope: for each dB an octave, over the cycles in which the
+     * sweep grows by the factor e, dB, k = 2. A filter answers a sweep late, by its group delay,
+     * which for a roll-off is a share of a cycle.
+     */
+    private static final double LATE_DB = 0.3;
+
     private final FollowedSweep sweep;
     private final double[] octaves;
     private final double[] levelDb;
@@ -77,8 +84,9 @@ public final class ResponseMeasure {
             if (fit != null) {
                 double error = n == 0 ? 0 : Math.hypot(fit.standardError(), zero.standardError());
                 hz[count] = 1000 * Math.pow(2, (double) n / GRID);
+                double late = LATE_DB * Math.abs(fit.slope()) / sweep.growthCycles(hz[count]);
                 db[count] = fit.value() - zero.value();
-                uncertaintyDb[count] = Math.hypot(2 * error, OWN_UNCERTAINTY_DB);
+                uncertaintyDb[count] = Math.hypot(2 * error, OWN_UNCERTAINTY_DB + late);
                 count++;
             }
         }

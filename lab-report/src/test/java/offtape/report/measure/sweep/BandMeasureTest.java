@@ -50,6 +50,7 @@ class BandMeasureTest {
         ResponseBand band = response.bands().get(toleranceDb - 1);
         assertEquals(toleranceDb, band.toleranceDb());
         assertEquals(expected, band.lowerEnd().value(), 0.005 * expected);
+        assertEquals(expected, band.lowerEnd().value(), band.lowerEnd().uncertainty());
         assertEquals(band.lowerEnd().value(), band.fromHz());
     }
 
