@@ -180,7 +180,7 @@ final class Trial {
                 worst = Math.abs(e) > Math.abs(worst) ? e : worst;
             }
         }
-        add("K3 of the sweep, " + found.channel(), worst, 4, 2, "% of reading");
+        add("K3 of the sweep, " + found.channel(), worst, 4, 1, "% of reading");
         double loud = tone.compressionDb(10_000, 0) - tone.compressionDb(1000, 0);
         double quiet = tone.compressionDb(10_000, -20) - tone.compressionDb(1000, -20);
         double loss = found.levelDependence().lossAt10kHz().value() - (loud - quiet);

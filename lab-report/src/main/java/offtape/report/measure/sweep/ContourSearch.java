@@ -25,6 +25,9 @@ final class ContourSearch {
     private static final double MOST_LIMIT_HZ = 400;
     private static final double USUAL_LIMIT_HZ = 300;
 
+    /** Nearer to its start than this factor the sweep's beginning still rings. */
+    private static final double START_SHARE = 1.5;
+
     /** What lies up to here belongs to the surroundings. */
     private static final double SURROUNDINGS_HZ = 1000;
 
@@ -46,7 +49,8 @@ final class ContourSearch {
         double limit = limitHz();
         List<ContourPoint> found = new ArrayList<>();
         for (int i = 1; i < end && curve.hz()[i] < limit; i++) {
-            for (int sign : new int[] {1, -1}) {
+            boolean ringing = curve.hz()[i] < START_SHARE * curve.endHz(-1);
+            for (int sign : ringing ? new int[0] : new int[] {1, -1}) {
                 boolean turn = sign * (at(i) - at(i - 1)) > 0 && sign * (at(i) - at(i + 1)) >= 0;
                 double prominence = turn ? prominence(i, sign) : 0;
                 double least =

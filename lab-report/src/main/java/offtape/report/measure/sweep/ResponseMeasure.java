@@ -24,11 +24,13 @@ public final class ResponseMeasure {
     private static final double OWN_UNCERTAINTY_DB = 0.02;
 
     /**
-     * What is not quite steady at a slope: for each dB an octave, over the cycles in which the
-     * sweep grows by the factor e, dB, k = 2. A filter answers a sweep late, by its group delay,
-     * which for a roll-off is a share of a cycle.
+     * What is left of the lag at a slope ({@link SweepLag}), for each dB an octave, over the cycles
+     * in which the sweep grows by the factor e, dB, k = 2; more where its start still rings.
      */
-    private static final double LATE_DB = 0.3;
+    private static final double LAG_DB = 0.1;
+
+    private static final double LAG_AT_START_DB = 0.4;
+    private static final double START_SHARE = 1.5;
 
     private final FollowedSweep sweep;
     private final double[] octaves;
@@ -84,16 +86,29 @@ public final class ResponseMeasure {
             if (fit != null) {
                 double error = n == 0 ? 0 : Math.hypot(fit.standardError(), zero.standardError());
                 hz[count] = 1000 * Math.pow(2, (double) n / GRID);
-                double late = LATE_DB * Math.abs(fit.slope()) / sweep.growthCycles(hz[count]);
+                double late = lagDb(hz[count], fit.slope());
                 db[count] = fit.value() - zero.value();
                 uncertaintyDb[count] = Math.hypot(2 * error, OWN_UNCERTAINTY_DB + late);
                 count++;
             }
         }
-        return new ResponseCurve(
+        return steady(
                 Arrays.copyOf(hz, count),
                 Arrays.copyOf(db, count),
                 Arrays.copyOf(uncertaintyDb, count));
+    }
+
+    private double lagDb(double hz, double slope) {
+        boolean atStart = hz < START_SHARE * sweep.cue().startHz();
+        return (atStart ? LAG_AT_START_DB : LAG_DB) * Math.abs(slope) / sweep.growthCycles(hz);
+    }
+
+    private ResponseCurve steady(double[] hz, double[] db, double[] uncertaintyDb) {
+        double[] excess = new SweepLag(hz, db, sweep.growthCycles(1)).excessDb();
+        for (int i = 0; i < db.length; i++) {
+            db[i] -= excess[i];
+        }
+        return new ResponseCurve(hz, db, uncertaintyDb);
     }
 
     private Response response(
