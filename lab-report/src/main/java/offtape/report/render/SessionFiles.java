@@ -18,7 +18,16 @@ public final class SessionFiles {
     public static final String REPORT = "report.html";
 
     private static final List<String> TABLES =
-            List.of("response.csv", "ladder.csv", "noise.csv", "speed.csv", "speed-spectrum.csv");
+            List.of(
+                    "response.csv",
+                    "response-bands.csv",
+                    "response-contour.csv",
+                    "response-level.csv",
+                    "sweep-harmonics.csv",
+                    "ladder.csv",
+                    "noise.csv",
+                    "speed.csv",
+                    "speed-spectrum.csv");
 
     private SessionFiles() {}
 

@@ -27,6 +27,7 @@ import offtape.core.standard.ItuBs468;
 import offtape.reference.ReferenceTable;
 import offtape.report.result.Distortion;
 import offtape.report.result.Dropout;
+import offtape.report.result.HarmonicCurve;
 import offtape.report.result.LadderStep;
 import offtape.report.result.Response;
 import offtape.report.result.Results;
@@ -106,6 +107,7 @@ final class Trial {
     private void compare() {
         speed();
         results.response().stream().filter(r -> r.levelDb() == -20).forEach(this::response);
+        results.response().stream().filter(r -> r.levelDb() == 0).forEach(this::loudSweep);
         results.distortion().stream().filter(d -> d.frequencyHz() < 5000).forEach(this::distortion);
         noise();
         channels();
@@ -171,6 +173,24 @@ final class Trial {
         double upper = 100 * (found.upperEdge().value() / right.upperEdgeHz() - 1);
         add("lower edge, " + found.channel(), lower, 2, 0.5, "%");
         add("upper edge, " + found.channel(), upper, 2, 0.5, "%");
+    }
+
+    /** Harmonics and loss of the highs of the reference sweep, by the Fourier components. */
+    private void loudSweep(Response found) {
+        SteadyTone tone = run.tone(found.channel().equals("left") ? 0 : 1);
+        double worst = 0;
+        for (HarmonicCurve.Point p : found.harmonics().get(1).points()) {
+            if (p.standsOut() && p.frequencyHz() > 100 && p.frequencyHz() < 5000) {
+                double right = tone.harmonicPercent(3, p.frequencyHz(), 0);
+                double e = 100 * (p.percent() / right - 1);
+                worst = Math.abs(e) > Math.abs(worst) ? e : worst;
+            }
+        }
+        add("K3 of the sweep, " + found.channel(), worst, 4, 1, "% of reading");
+        double loud = tone.compressionDb(10_000, 0) - tone.compressionDb(1000, 0);
+        double quiet = tone.compressionDb(10_000, -20) - tone.compressionDb(1000, -20);
+        double loss = found.levelDependence().lossAt10kHz().value() - (loud - quiet);
+        add("loss at 10 kHz, " + found.channel(), loss, 0.1, 0.03, "dB");
     }
 
     private static double at(double[] x, double[] y, double hz) {
