@@ -198,7 +198,7 @@ class BadProgrammeTest {
                 of(
                         "sound is no WAV",
                         3,
-                        "{lab}/page/programme.wav is only 6 bytes long and no WAV "
+                        "{lab}/page/programme.wav is only 6 bytes long and no sound "
                                 + "file. Export or copy the recording again.",
                         l ->
                                 measure(
