@@ -75,6 +75,10 @@ class MotionComparisonTest {
                 both[1]);
         assertTrue(followed[0] < 0.1, name);
         assertTrue(followed[1] < 0.15, name);
+        boolean moving = !name.equals("still");
+        for (int part = 0; moving && part < 2; part++) {
+            assertTrue(followed[part] < 0.2 * deconvolved[part], name + ": the plain way is worse");
+        }
     }
 
     private static Response unwarpedThenFollowed(SweepBench bench) {
