@@ -1,7 +1,5 @@
 package offtape.core.transport;
 
-import com.fasterxml.jackson.annotation.JsonIgnore;
-
 /**
  * A motor.
  *
@@ -22,7 +20,6 @@ public record Motor(String name, Double rotationHz, Double rpm) {
     }
 
     /** Turns a second, or null if not known. */
-    @JsonIgnore
     Double turnsPerSecond() {
         return rpm == null ? rotationHz : (Double) (rpm / 60);
     }

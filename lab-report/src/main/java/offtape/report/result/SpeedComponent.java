@@ -1,6 +1,5 @@
 package offtape.report.result;
 
-import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
 
 /**
@@ -51,7 +50,6 @@ public record SpeedComponent(
     }
 
     /** Whether its rate moves. */
-    @JsonIgnore
     public boolean moves() {
         return endFrequencyHz != null;
     }

@@ -18,6 +18,7 @@ final class LinePower {
     /** Noise is read in every second bin: through Hann's window those are independent. */
     private static final int APART = 2;
 
+    private static final double EDGE = 2;
     private static final int FEWEST = 5;
     private static final int MOST = 51;
     private static final int LEAST_REACH = 15;
@@ -131,13 +132,21 @@ final class LinePower {
         return FalseAlarm.logChance(power[k] / floor, Math.max(below.length, above.length));
     }
 
-    /** Mean power of the noise around a frequency: both medians, over ln 2. */
+    /**
+     * Mean power of the noise around a frequency, from the medians of both sides; where one side is
+     * twice as noisy as the other a band of noise has its edge there, and the noisier one counts.
+     */
     double noise(double hz) {
         int k = nearest(hz);
         double[] below = side(k, -1);
         double[] above = side(k, 1);
-        double sum = median(below) * below.length + median(above) * above.length;
-        return sum / Math.max(1, below.length + above.length) / Math.log(2);
+        double lower = median(below);
+        double upper = median(above);
+        double more = Math.max(lower, upper);
+        double mean =
+                (lower * below.length + upper * above.length)
+                        / Math.max(1, below.length + above.length);
+        return (more > EDGE * Math.min(lower, upper) ? more : mean) / Math.log(2);
     }
 
     /** Mean power within the lobe of a line at a frequency, which has been taken out. */
