@@ -10,7 +10,8 @@ import com.fasterxml.jackson.annotation.JsonInclude;
  * @param part the part it belongs to, or null if not known
  * @param frequencyUncertaintyHz of the rate, Hz
  * @param peakUncertaintyPercent of the peak, percent
- * @param endFrequencyHz rate of a moving line at the end of the tone, or null if it does not move
+ * @param endFrequencyHz rate of a moving line at the end of the tone, or of its first ten minutes;
+ *     null if it does not move
  * @param frequencyChangeHzPerMinute mean change of a moving line's rate, + is faster, or null
  * @param frequencyChangeUncertaintyHzPerMinute of the change, also of a line that shows none, or
  *     null if the line was not tried for movement

@@ -21,7 +21,7 @@ public final class LineSearch {
     /** Highest frequency that is looked at. */
     public static final double HIGHEST_HZ = 200;
 
-    /** Longer deviations are looked at in their middle for so long, seconds. */
+    /** The beginning of a longer deviation is looked at for so long, seconds. */
     public static final double LONGEST_S = 600;
 
     /** Lines below are of no interest, percent. */
@@ -45,7 +45,7 @@ public final class LineSearch {
      * @return largest first
      */
     public static List<FoundLine> find(double[] modulation, double rateHz) {
-        double[] x = middle(modulation, (int) (LONGEST_S * rateHz));
+        double[] x = beginning(modulation, (int) (LONGEST_S * rateHz));
         double seconds = x.length / rateHz;
         double from = Math.max(LOWEST_HZ, FEWEST_TURNS / seconds);
         double to = Math.min(HIGHEST_HZ, 0.45 * rateHz);
@@ -65,10 +65,8 @@ public final class LineSearch {
         return lines;
     }
 
-    /** The middle of a deviation, no longer than so many samples. */
-    public static double[] middle(double[] x, int most) {
-        int length = Math.min(x.length, most);
-        int first = (x.length - length) / 2;
-        return Arrays.copyOfRange(x, first, first + length);
+    /** The beginning of a deviation, no longer than so many samples. */
+    public static double[] beginning(double[] x, int most) {
+        return Arrays.copyOf(x, Math.min(x.length, most));
     }
 }

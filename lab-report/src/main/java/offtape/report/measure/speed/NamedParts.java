@@ -34,12 +34,15 @@ public final class NamedParts {
     private final double driftShare;
     private final List<ExpectedLine> expected;
 
-    private NamedParts(TransportDescription transport, OptionalDouble nominal, Speed speed) {
-        double deviation = valueOrZero(speed.deviation()) / 100;
+    private NamedParts(
+            TransportDescription transport,
+            OptionalDouble nominalMmPerS,
+            double deviation,
+            double driftShare) {
         this.transport = transport;
-        this.speedMmPerS = nominal.orElse(Double.NaN) * (1 + deviation);
-        this.driftShare = valueOrZero(speed.drift()) / 100;
-        this.expected = ExpectedLines.of(transport, nominal, deviation);
+        this.speedMmPerS = nominalMmPerS.orElse(Double.NaN) * (1 + deviation);
+        this.driftShare = driftShare;
+        this.expected = ExpectedLines.of(transport, nominalMmPerS, deviation);
     }
 
     /**
@@ -49,16 +52,36 @@ public final class NamedParts {
      * @param sessionMmPerS nominal tape speed of the recording, or null to take the description's
      */
     public static Speed name(Speed speed, TransportDescription transport, Double sessionMmPerS) {
+        return speed.withComponents(
+                name(
+                        speed.components(),
+                        transport,
+                        sessionMmPerS,
+                        share(speed.deviation()),
+                        share(speed.drift())));
+    }
+
+    /**
+     * Names lines.
+     *
+     * @param deviation of the mean speed from nominal, a share
+     * @param drift of the speed over the tone, a share
+     */
+    static List<SpeedComponent> name(
+            List<SpeedComponent> lines,
+            TransportDescription transport,
+            Double sessionMmPerS,
+            double deviation,
+            double drift) {
         Double nominal = sessionMmPerS == null ? transport.tapeSpeedMmPerS() : sessionMmPerS;
         OptionalDouble known =
                 nominal == null ? OptionalDouble.empty() : OptionalDouble.of(nominal);
-        NamedParts parts = new NamedParts(transport, known, speed);
-        return speed.withComponents(
-                speed.components().stream().map(c -> c.named(parts.nameOf(c))).toList());
+        NamedParts parts = new NamedParts(transport, known, deviation, drift);
+        return lines.stream().map(c -> c.named(parts.nameOf(c))).toList();
     }
 
-    private static double valueOrZero(Quantity q) {
-        return q.isKnown() ? q.value() : 0;
+    private static double share(Quantity percent) {
+        return percent.isKnown() ? percent.value() / 100 : 0;
     }
 
     private String nameOf(SpeedComponent line) {

@@ -29,11 +29,11 @@ final class SpeedLines {
     /**
      * Transforms a deviation.
      *
-     * @param deviation about its mean, percent; the middle ten minutes of a longer one are taken
+     * @param deviation about its mean, percent; the first ten minutes of a longer one are taken
      * @param rateHz its sample rate
      */
     SpeedLines(double[] deviation, double rateHz) {
-        this.modulation = LineSearch.middle(deviation, (int) (LineSearch.LONGEST_S * rateHz));
+        this.modulation = LineSearch.beginning(deviation, (int) (LineSearch.LONGEST_S * rateHz));
         this.rateHz = rateHz;
         int n = RealFft.nextPowerOfTwo(2 * modulation.length);
         double[] windowed = new double[modulation.length];

@@ -180,7 +180,7 @@ class LineSearchTest {
         }
     }
 
-    /** Both reels over ten minutes move through 58 and 109 bins among lines that stand still. */
+    /** Both reels over ten minutes move through 65 and 109 bins among lines that stand still. */
     @Test
     void reelsAreFollowedForTenMinutes() {
         double[] x =

@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 
 import java.util.List;
 import offtape.core.transport.TransportDescription;
-import offtape.core.unit.Quantity;
-import offtape.report.result.Speed;
 import offtape.report.result.SpeedComponent;
 import org.junit.jupiter.api.Test;
 
@@ -27,9 +25,13 @@ class NamedPartsTest {
             """;
 
     private static String name(SpeedComponent line, String more, Double mmPerS) {
-        Speed speed = SpeedMeasure.unknown("No tone.").withComponents(List.of(line));
+        return name(line, more, mmPerS, 0, 0);
+    }
+
+    private static String name(
+            SpeedComponent line, String more, Double mmPerS, double deviation, double drift) {
         TransportDescription parts = TransportDescription.fromJson(PARTS.formatted(more));
-        return NamedParts.name(speed, parts, mmPerS).components().get(0).part();
+        return NamedParts.name(List.of(line), parts, mmPerS, deviation, drift).get(0).part();
     }
 
     private static String name(double hz, double uncertainty) {
@@ -116,26 +118,19 @@ class NamedPartsTest {
         assertEquals("mains", name(mains, "", null));
     }
 
+    /** 10 % fast: 10.504 Hz. */
     @Test
     void theMeasuredSpeedMovesTheRates() {
-        Speed none = SpeedMeasure.unknown("No tone.");
-        Speed fast =
-                new Speed(
-                        Quantity.known(10, "%", 0.01),
-                        none.drift(),
-                        none.weightedPeak(),
-                        none.weightedTwoSigma(),
-                        none.weightedRms(),
-                        none.unweightedPeak(),
-                        none.unweightedRms(),
-                        none.wowRms(),
-                        none.flutterRms(),
-                        none.weightedFloor(),
-                        null,
-                        List.of(SpeedComponent.steady(10.504, 0.1, null, 0.001, 0.001)),
-                        null,
-                        null);
-        TransportDescription parts = TransportDescription.fromJson(PARTS.formatted(""));
-        assertEquals("capstan", NamedParts.name(fast, parts, 190.5).components().get(0).part());
+        SpeedComponent line = SpeedComponent.steady(10.504, 0.1, null, 0.001, 0.001);
+        assertEquals("capstan", name(line, "", 190.5, 0.1, 0));
+        assertNull(name(line, "", 190.5));
+    }
+
+    /** A drift of 0.3 % takes 1.516 Hz along by 0.0045 Hz. */
+    @Test
+    void aRollerMovesWithTheSpeedOfTheTape() {
+        assertNull(name(moving(1.516, 0.0045, 0.0005), "", 190.5));
+        assertEquals(
+                "pinch roller or pulley", name(moving(1.516, 0.0045, 0.0005), "", 190.5, 0, 0.003));
     }
 }
