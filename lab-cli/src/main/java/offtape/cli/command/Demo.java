@@ -8,8 +8,8 @@ import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicInteger;
 import offtape.cli.terminal.Terminal;
+import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
-import offtape.core.audio.WavFile;
 import offtape.core.fault.Background;
 import offtape.core.machine.spec.MachineSpec;
 import offtape.core.output.OutputFile;
@@ -109,7 +109,7 @@ final class Demo {
 
     private Results measured(
             Programme programme, MachineSpec machine, String name, Path recording) {
-        try (WavFile sound = AudioFiles.open(recording)) {
+        try (AudioFile sound = AudioFiles.open(recording)) {
             Session session =
                     new Session(
                             machine.name(),

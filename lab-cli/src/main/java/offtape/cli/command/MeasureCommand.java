@@ -24,6 +24,10 @@ import picocli.CommandLine.Parameters;
             "",
             "Example: offtape measure return.wav --programme programme --out session \\",
             "           --machine-name \"Workshop two-track\" --tape-speed 19.05cm/s",
+            "",
+            "The machine on inputs 3 and 4 of eight:",
+            "  offtape measure eight.flac --channels 3,4 --programme programme \\",
+            "           --out session",
         })
 final class MeasureCommand implements Callable<Integer> {
 
@@ -31,7 +35,12 @@ final class MeasureCommand implements Callable<Integer> {
 
     @Mixin private SessionOptions session;
 
-    @Parameters(index = "0", paramLabel = "RETURN", description = "The recording, a WAV file.")
+    @Mixin private ChannelOptions channels;
+
+    @Parameters(
+            index = "0",
+            paramLabel = "RETURN",
+            description = "The recording, a WAV, AIFF or FLAC file of any sample rate.")
     private Path recording;
 
     @Option(
@@ -68,7 +77,7 @@ final class MeasureCommand implements Callable<Integer> {
         Terminal terminal = common.terminal();
         try (OutputFolder folder = OutputFolder.open(out, force, SessionFiles.names())) {
             terminal.progress(1, 2, "Measuring " + recording.getFileName());
-            Results results = Sessions.measure(recording, programme, session, mode.key());
+            Results results = Sessions.measure(recording, channels, programme, session, mode.key());
             terminal.progress(2, 2, "Writing the report");
             SessionFiles.write(results, folder);
             folder.commit();

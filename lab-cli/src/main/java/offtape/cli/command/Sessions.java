@@ -5,8 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
-import offtape.core.audio.WavFile;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.output.Sha256;
 import offtape.core.programme.Programme;
@@ -22,10 +22,15 @@ final class Sessions {
 
     private Sessions() {}
 
-    static Results measure(Path recording, Path programmeFolder, SessionOptions said, String mode) {
+    static Results measure(
+            Path recording,
+            ChannelOptions channels,
+            Path programmeFolder,
+            SessionOptions said,
+            String mode) {
         TransportDescription transport = said.transport();
         try (Programme programme = ProgrammeFolder.open(programmeFolder);
-                WavFile sound = AudioFiles.open(recording)) {
+                AudioFile sound = AudioFiles.open(recording)) {
             Session session =
                     new Session(
                             said.machineName(),
@@ -39,7 +44,7 @@ final class Sessions {
             Results results =
                     Measurement.run(
                             programme,
-                            sound,
+                            channels.of(sound),
                             session,
                             sound.notes().stream()
                                     .map(n -> sound.name() + ": " + n + ".")

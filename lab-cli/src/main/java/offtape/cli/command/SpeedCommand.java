@@ -5,8 +5,10 @@ import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
+import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
-import offtape.core.audio.WavFile;
+import offtape.core.audio.AudioSource;
+import offtape.core.audio.ChosenChannels;
 import offtape.core.transport.TransportDescription;
 import offtape.core.unit.TapeSpeed;
 import offtape.report.measure.speed.BareTone;
@@ -28,14 +30,23 @@ import picocli.CommandLine.Spec;
                 "Speed deviation and wow and flutter of any recording of a steady tone, such as the"
                         + " 3150 Hz tone of a calibration tape. The longest steady tone in the file is"
                         + " taken.",
-        footer = {"", "Example: offtape speed tone.wav --frequency 3150"})
+        footer = {
+            "",
+            "Example: offtape speed tone.wav --frequency 3150",
+            "The third channel of a recording: offtape speed eight.flac --channels 3",
+        })
 final class SpeedCommand implements Callable<Integer> {
 
     @Spec private CommandSpec spec;
 
     @Mixin private CommonOptions common;
 
-    @Parameters(index = "0", paramLabel = "FILE", description = "The recording, a WAV file.")
+    @Mixin private ChannelOptions channels;
+
+    @Parameters(
+            index = "0",
+            paramLabel = "FILE",
+            description = "The recording, a WAV, AIFF or FLAC file of any sample rate.")
     private Path file;
 
     @Option(
@@ -69,11 +80,11 @@ final class SpeedCommand implements Callable<Integer> {
         }
         Terminal terminal = common.terminal();
         TransportDescription parts = parts(terminal);
-        try (WavFile sound = AudioFiles.open(file)) {
+        try (AudioFile sound = AudioFiles.open(file)) {
             sound.notes().forEach(n -> terminal.message(sound.name() + ": " + n + "."));
             OptionalDouble nominal =
                     frequencyHz == null ? OptionalDouble.empty() : OptionalDouble.of(frequencyHz);
-            Speed speed = named(BareTone.measure(sound, nominal), parts);
+            Speed speed = named(BareTone.measure(chosen(sound, terminal), nominal), parts);
             if (json) {
                 terminal.raw(ResultsJson.write(speed));
             } else {
@@ -101,5 +112,18 @@ final class SpeedCommand implements Callable<Integer> {
     private Speed named(Speed speed, TransportDescription parts) {
         Double mmPerS = tapeSpeed == null ? null : (Double) tapeSpeed.mmPerS();
         return parts == null ? speed : NamedParts.name(speed, parts, mmPerS);
+    }
+
+    private AudioSource chosen(AudioFile sound, Terminal terminal) {
+        AudioSource chosen = channels.of(sound);
+        if (chosen instanceof ChosenChannels pair && !pair.isAskedFor()) {
+            terminal.message(
+                    sound.name()
+                            + " has "
+                            + sound.channels()
+                            + " channels; the first two are measured. Choose others with"
+                            + " --channels, such as --channels 3,4.");
+        }
+        return chosen;
     }
 }

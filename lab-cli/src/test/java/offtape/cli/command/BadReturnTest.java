@@ -40,7 +40,7 @@ class BadReturnTest {
                 of(
                         "a folder",
                         3,
-                        "{lab}/programme is a folder. Name the WAV file inside it that is meant.",
+                        "{lab}/programme is a folder. Name the sound file inside it that is meant.",
                         l -> l.measure(l.programme())),
                 of(
                         "empty",
@@ -56,13 +56,19 @@ class BadReturnTest {
                 of(
                         "FLAC",
                         3,
-                        "{lab}/flac.wav is a FLAC file. Export the recording as WAV "
-                                + "and name that file.",
+                        "{lab}/flac.wav is a damaged or cut FLAC file: the file ends too "
+                                + "early. Export or copy the recording again.",
                         l -> l.measure(l.file("flac.wav", "fLaC00000000000000000000"))),
+                of(
+                        "Ogg",
+                        3,
+                        "{lab}/ogg.flac is an Ogg file. Export the recording as WAV "
+                                + "and name that file.",
+                        l -> l.measure(l.file("ogg.flac", "OggS00000000000000000000"))),
                 of(
                         "eight bytes",
                         3,
-                        "{lab}/eight.wav is only 8 bytes long and no WAV file. Export "
+                        "{lab}/eight.wav is only 8 bytes long and no sound file. Export "
                                 + "or copy the recording again.",
                         l -> l.measure(l.file("eight.wav", "RIFF0000"))),
                 of(

@@ -17,9 +17,17 @@ final class Mini {
 
     private static final double[] LADDER_DB = {-20, -8, 0, 4, 8, 10, 12, 14};
 
-    private Mini() {}
+    private final int rate;
+
+    private Mini(int rate) {
+        this.rate = rate;
+    }
 
     static CueSheet sheet() {
+        return new Mini(RATE).atItsRate();
+    }
+
+    private CueSheet atItsRate() {
         List<Cue> cues = new ArrayList<>();
         cues.add(new Cue.Marker("start", ChannelSet.BOTH, at(0.3), at(0.5)));
         cues.add(tone("reference", ChannelSet.BOTH, 1.1, 1.2, 1000, 0));
@@ -36,21 +44,27 @@ final class Mini {
         cues.add(tone("check-6300", ChannelSet.BOTH, 14.7, 0.4, 6300, -20));
         cues.add(tone("speed", ChannelSet.BOTH, 15.2, 6.2, 3150, 0));
         cues.add(new Cue.Marker("end", ChannelSet.BOTH, at(21.6), at(0.5)));
-        return new CueSheet(RATE, at(22.3), -18, 190.5, cues);
+        return new CueSheet(rate, at(22.3), -18, 190.5, cues);
     }
 
-    private static Cue tone(
+    private Cue tone(
             String id, ChannelSet on, double from, double seconds, double hz, double levelDb) {
         return new Cue.Tone(id, on, at(from), at(seconds), hz, levelDb);
     }
 
-    private static long at(double seconds) {
-        return Math.round(seconds * RATE);
+    private long at(double seconds) {
+        return Math.round(seconds * rate);
     }
 
     /** Its sound, left and right. */
     static double[][] sound() {
-        return new ProgrammeSignal(sheet()).read(0, (int) sheet().frames());
+        return sound(RATE);
+    }
+
+    /** The same sound at another rate: every part is given by a formula in seconds. */
+    static double[][] sound(int rate) {
+        CueSheet sheet = new Mini(rate).atItsRate();
+        return new ProgrammeSignal(sheet).read(0, (int) sheet.frames());
     }
 
     /** Writes its folder. */

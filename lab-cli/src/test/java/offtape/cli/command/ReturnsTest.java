@@ -108,6 +108,10 @@ class ReturnsTest {
         double[] other = Lab.noise(9, 0.1, 22.3);
         JsonNode results = lab.results(lab.wav("four.wav", two[0], two[1], other, other));
         assertEquals(Set.of("note more-channels"), remarks(results));
+        assertEquals(
+                "The recording has 4 channels; the first two were measured. Choose others with"
+                        + " --channels, such as --channels 3,4.",
+                results.at("/health/0/message").asText());
         assertEquals(0, value(results, "/channels/balance"), 0.001);
     }
 
@@ -115,7 +119,10 @@ class ReturnsTest {
     void cutInTheMiddle() {
         Path cut = lab.file("cut.wav", Arrays.copyOf(good, good.length / 2));
         JsonNode results = lab.results(cut);
-        assertEquals(Set.of("warning incomplete", "warning file"), remarks(results));
+        // what is left of the programme has no part on one channel alone
+        assertEquals(
+                Set.of("warning incomplete", "warning file", "note identical-channels"),
+                remarks(results));
         assertTrue(results.at("/speed/weightedPeak/value").isNull());
         assertEquals(2, results.get("response").size());
     }

@@ -1,9 +1,10 @@
 package offtape.core.audio;
 
 import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 
 /**
- * The head of one chunk of a RIFF file.
+ * The head of one chunk of a RIFF or AIFF file.
  *
  * @param id four characters, each a byte
  * @param body where its content begins in the file, in bytes
@@ -17,9 +18,13 @@ record Chunk(String id, long body, long size) {
     /** Size that says "look it up in ds64" or "not known". */
     static final long NO_SIZE = 0xFFFF_FFFFL;
 
-    /** The chunk at a place; at least {@link #HEAD} bytes must be there. */
-    static Chunk at(FileBytes file, long position) {
-        ByteBuffer head = file.peek(position, HEAD);
+    /**
+     * The chunk at a place; at least {@link #HEAD} bytes must be there.
+     *
+     * @param order which byte of a size comes first
+     */
+    static Chunk at(FileBytes file, long position, ByteOrder order) {
+        ByteBuffer head = file.peek(position, HEAD).order(order);
         return new Chunk(fourCharacters(head), position + HEAD, head.getInt() & NO_SIZE);
     }
 

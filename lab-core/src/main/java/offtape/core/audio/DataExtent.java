@@ -11,17 +11,17 @@ import java.util.Locale;
 final class DataExtent {
 
     private final FileBytes file;
-    private final ChunkScan.Found found;
-    private final FormatChunk format;
+    private final SoundPlace sound;
+    private final SoundFormat format;
     private final long held;
     private final List<String> notes = new ArrayList<>();
     private final long frames;
 
-    DataExtent(FileBytes file, ChunkScan.Found found, FormatChunk format) {
+    DataExtent(FileBytes file, SoundPlace sound, SoundFormat format) {
         this.file = file;
-        this.found = found;
+        this.sound = sound;
         this.format = format;
-        this.held = file.size() - found.data().body();
+        this.held = Math.max(0, file.size() - sound.start());
         long bytes = bytes();
         this.frames = bytes / format.frameBytes();
         if (bytes % format.frameBytes() != 0) {
@@ -43,7 +43,7 @@ final class DataExtent {
     }
 
     private long bytes() {
-        long stated = found.statedDataBytes();
+        long stated = sound.statedBytes();
         if (isUnfinished(stated)) {
             notes.add(
                     "the header was left unfinished and does not state the length; all "
@@ -61,7 +61,7 @@ final class DataExtent {
                             + " is there is used");
             return held;
         }
-        if (!chunksFollow(stated)) {
+        if (!sound.isFollowedByChunks(file, stated)) {
             notes.add(
                     "after the stated "
                             + seconds(stated)
@@ -72,11 +72,7 @@ final class DataExtent {
     }
 
     private boolean isUnfinished(long stated) {
-        return stated == Long.MAX_VALUE || stated == 0 && !chunksFollow(0);
-    }
-
-    private boolean chunksFollow(long stated) {
-        return ChunkScan.isChunksToTheEnd(file, found.data().end(stated));
+        return stated == Long.MAX_VALUE || stated == 0 && !sound.isFollowedByChunks(file, 0);
     }
 
     private String seconds(long bytes) {

@@ -27,7 +27,7 @@ final class FileBytes implements Closeable {
     static FileBytes open(Path path) {
         if (Files.isDirectory(path)) {
             throw new UnusableInputException(
-                    path + " is a folder. Name the WAV file inside it that is meant.");
+                    path + " is a folder. Name the sound file inside it that is meant.");
         }
         if (!Files.exists(path)) {
             throw new UnusableInputException(
@@ -43,6 +43,11 @@ final class FileBytes implements Closeable {
         } catch (IOException e) {
             throw unreadable(path, e);
         }
+    }
+
+    /** The bytes of a file that is open already; the channel is this object's from now on. */
+    static FileBytes over(Path path, FileChannel channel, long size) {
+        return new FileBytes(path, channel, size);
     }
 
     private static UnusableInputException unreadable(Path path, IOException trouble) {

@@ -6,7 +6,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 
-/** Names what a file is that is not a WAV file, from its first bytes. */
+/** Names what a file is that is none of the kinds that are read, from its first bytes. */
 final class ForeignKind {
 
     /** How many bytes from the beginning are looked at. */
@@ -21,9 +21,7 @@ final class ForeignKind {
 
     private static final List<Mark> MARKS =
             List.of(
-                    new Mark(hex("fLaC"), "a FLAC file"),
                     new Mark(hex("OggS"), "an Ogg file"),
-                    new Mark(hex("FORM") + "........" + hex("AIF"), "an AIFF file"),
                     new Mark("........" + hex("ftyp"), "an MPEG-4 file"),
                     new Mark(hex("caff"), "a Core Audio file"),
                     new Mark(hex("RIFX"), "a WAV file with its bytes in reverse order (RIFX)"),
@@ -48,7 +46,7 @@ final class ForeignKind {
         return HexFormat.of().formatHex(ascii.getBytes(StandardCharsets.US_ASCII));
     }
 
-    /** "an AIFF file" and the like, or nothing if it is not known. */
+    /** "an Ogg file" and the like, or nothing if it is not known. */
     static Optional<String> of(ByteBuffer head) {
         byte[] bytes = new byte[head.remaining()];
         head.duplicate().get(bytes);

@@ -19,7 +19,7 @@ record WavHeader(WavFormat format, long frames) {
 
     /** The header's length in bytes, the same for any number of frames. */
     static int length(WavFormat format) {
-        return ChunkScan.FILE_HEAD
+        return ChunkWalk.FILE_HEAD
                 + Chunk.HEAD
                 + LongSizes.SHORTEST
                 + Chunk.HEAD

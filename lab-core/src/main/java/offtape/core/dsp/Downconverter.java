@@ -81,20 +81,36 @@ public final class Downconverter {
      */
     public List<Baseband> convert(
             AudioSource source, double fromSeconds, double toSeconds, PhaseLaw law) {
+        return convert(source, fromSeconds, toSeconds, law, 1).get(0);
+    }
+
+    /**
+     * Converts what lies around the carrier and around its multiples, all by the same filter.
+     *
+     * @param orders how many: 1 for the carrier alone, 2 with what lies at twice its phase …
+     * @return one entry an order, each with one entry a channel, all with the same times
+     * @throws IllegalArgumentException as above
+     */
+    public List<List<Baseband>> convert(
+            AudioSource source, double fromSeconds, double toSeconds, PhaseLaw law, int orders) {
         if (source.sampleRateHz() != sampleRateHz) {
             throw new IllegalArgumentException("made for another sample rate");
         }
         int step = coarseStep * sharpStep;
         long firstFrame = (long) Math.ceil(fromSeconds * sampleRateHz);
         int outputs = (int) Math.max(0, Math.ceil((toSeconds * sampleRateHz - firstFrame) / step));
-        List<Baseband> bands = new ArrayList<>();
-        for (int c = 0; c < source.channels(); c++) {
-            bands.add(
-                    new Baseband(
-                            new double[outputs],
-                            new double[outputs],
-                            (double) sampleRateHz / step,
-                            (double) firstFrame / sampleRateHz));
+        List<List<Baseband>> bands = new ArrayList<>();
+        for (int order = 1; order <= orders; order++) {
+            List<Baseband> channels = new ArrayList<>();
+            for (int c = 0; c < source.channels(); c++) {
+                channels.add(
+                        new Baseband(
+                                new double[outputs],
+                                new double[outputs],
+                                (double) sampleRateHz / step,
+                                (double) firstFrame / sampleRateHz));
+            }
+            bands.add(channels);
         }
         int perBlock = Math.max(1, BLOCK / step);
         for (int k = 0; k < outputs; k += perBlock) {
@@ -105,7 +121,12 @@ public final class Downconverter {
     }
 
     private void block(
-            AudioSource source, long frame, int k, int count, PhaseLaw law, List<Baseband> bands) {
+            AudioSource source,
+            long frame,
+            int k,
+            int count,
+            PhaseLaw law,
+            List<List<Baseband>> bands) {
         int middle = (count - 1) * sharpStep + sharp.taps().length;
         int length = (middle - 1) * coarseStep + coarse.taps().length;
         long start = frame - (long) sharp.half() * coarseStep - coarse.half();
@@ -113,19 +134,37 @@ public final class Downconverter {
         double[] cos = new double[length];
         double[] sin = new double[length];
         law.fill((double) start / sampleRateHz, 1.0 / sampleRateHz, cos, sin);
-        double[] mixed = new double[length];
-        double[] thinned = new double[middle];
-        for (int c = 0; c < x.length; c++) {
-            for (int i = 0; i < length; i++) {
-                mixed[i] = x[c][i] * cos[i];
+        double[] carrierCos = bands.size() > 1 ? cos.clone() : cos;
+        double[] carrierSin = bands.size() > 1 ? sin.clone() : sin;
+        for (int order = 0; order < bands.size(); order++) {
+            if (order > 0) {
+                turn(cos, sin, carrierCos, carrierSin);
             }
-            coarse.thin(mixed, coarseStep, thinned, 0, middle);
-            sharp.thin(thinned, sharpStep, bands.get(c).re(), k, count);
-            for (int i = 0; i < length; i++) {
-                mixed[i] = -x[c][i] * sin[i];
+            for (int c = 0; c < x.length; c++) {
+                Baseband band = bands.get(order).get(c);
+                keep(x[c], cos, 1, middle, band.re(), k, count);
+                keep(x[c], sin, -1, middle, band.im(), k, count);
             }
-            coarse.thin(mixed, coarseStep, thinned, 0, middle);
-            sharp.thin(thinned, sharpStep, bands.get(c).im(), k, count);
         }
+    }
+
+    /** Turns each pointer by another, which adds their phases. */
+    private static void turn(double[] cos, double[] sin, double[] byCos, double[] bySin) {
+        for (int i = 0; i < cos.length; i++) {
+            double c = cos[i] * byCos[i] - sin[i] * bySin[i];
+            sin[i] = sin[i] * byCos[i] + cos[i] * bySin[i];
+            cos[i] = c;
+        }
+    }
+
+    private void keep(
+            double[] x, double[] carrier, int sign, int middle, double[] out, int k, int count) {
+        double[] mixed = new double[x.length];
+        for (int i = 0; i < x.length; i++) {
+            mixed[i] = sign * x[i] * carrier[i];
+        }
+        double[] thinned = new double[middle];
+        coarse.thin(mixed, coarseStep, thinned, 0, middle);
+        sharp.thin(thinned, sharpStep, out, k, count);
     }
 }

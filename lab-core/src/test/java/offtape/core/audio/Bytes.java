@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HexFormat;
 
-/** Puts a file together byte by byte, least significant byte first. */
+/** Puts a file together byte by byte; numbers have their least significant byte first, or last. */
 final class Bytes {
 
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -34,6 +34,16 @@ final class Bytes {
 
     Bytes u64(long value) {
         return little(value, 8);
+    }
+
+    /** Two bytes, the most significant one first. */
+    Bytes b16(int value) {
+        return u16(Short.toUnsignedInt(Short.reverseBytes((short) value)));
+    }
+
+    /** Four bytes, the most significant one first. */
+    Bytes b32(long value) {
+        return u32(Integer.toUnsignedLong(Integer.reverseBytes((int) value)));
     }
 
     Bytes zeros(int count) {

@@ -89,7 +89,7 @@ class DamagedWavTest {
 
     private boolean opens(byte[] content) throws IOException {
         Path file = Files.write(dir.resolve("hit.wav"), content);
-        try (WavFile wav = AudioFiles.open(file)) {
+        try (AudioFile wav = AudioFiles.open(file)) {
             int count = (int) Math.min(wav.frames(), 1000);
             assertEquals(wav.channels(), wav.read(wav.frames() - count, count).length);
             return true;

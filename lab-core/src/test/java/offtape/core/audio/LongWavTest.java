@@ -46,7 +46,7 @@ class LongWavTest {
         Path file = dir.resolve("long.wav");
         byte[] head = head(outer, 72 + dataBytes, dataBytes, dataBytes / 2).array();
         writeSparse(file, head, dataBytes, new Bytes().hex("0040").array());
-        try (WavFile wav = AudioFiles.open(file)) {
+        try (AudioFile wav = AudioFiles.open(file)) {
             assertEquals(2_500_000_000L, wav.frames());
             assertArrayEquals(new double[] {0, 0.5, 0}, wav.read(2_499_999_998L, 3)[0], 0);
             assertEquals(List.of(), wav.notes());
@@ -89,7 +89,7 @@ class LongWavTest {
                         .text("data")
                         .u32(0xFFFFFFFFL)
                         .hex("0020");
-        try (WavFile wav = AudioFiles.open(content.to(dir.resolve("a.wav")))) {
+        try (AudioFile wav = AudioFiles.open(content.to(dir.resolve("a.wav")))) {
             assertArrayEquals(new double[] {0.25}, wav.read(0, 1)[0], 0);
             assertEquals(List.of(), wav.notes());
         }
@@ -110,7 +110,7 @@ class LongWavTest {
                         .u32(0)
                         .fmt(1, 1, 48000, 2, 16)
                         .data("0020");
-        try (WavFile wav = AudioFiles.open(content.to(dir.resolve("a.wav")))) {
+        try (AudioFile wav = AudioFiles.open(content.to(dir.resolve("a.wav")))) {
             assertEquals(1, wav.frames());
             assertEquals(List.of(), wav.notes());
         }
@@ -120,7 +120,7 @@ class LongWavTest {
     @ValueSource(longs = {0, -1, Long.MIN_VALUE})
     void anUnfinishedLongFileIsReadToItsEnd(long dataSize) throws IOException {
         Bytes content = head("RF64", 0, dataSize, 0).hex("0020 0040 0080 0000 0000");
-        try (WavFile wav = AudioFiles.open(content.to(dir.resolve("a.wav")))) {
+        try (AudioFile wav = AudioFiles.open(content.to(dir.resolve("a.wav")))) {
             assertEquals(5, wav.frames());
             assertEquals(
                     List.of(

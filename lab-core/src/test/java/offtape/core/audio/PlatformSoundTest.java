@@ -16,7 +16,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** The Java platform's own reader and writer as a general-purpose reference. */
 class PlatformSoundTest {
@@ -24,18 +23,20 @@ class PlatformSoundTest {
     @TempDir Path dir;
 
     @ParameterizedTest
-    @ValueSource(ints = {16, 24})
-    void whatThePlatformWritesIsRead(int bits) throws Exception {
+    @CsvSource({"WAVE, 16", "WAVE, 24", "AIFF, 8", "AIFF, 16", "AIFF, 24"})
+    void whatThePlatformWritesIsRead(String kind, int bits) throws Exception {
+        AudioFileFormat.Type type =
+                kind.equals("WAVE") ? AudioFileFormat.Type.WAVE : AudioFileFormat.Type.AIFF;
         int step = bits / 8;
         byte[] raw = new byte[1000 * 2 * step];
         new Random(bits).nextBytes(raw);
-        File file = dir.resolve("platform.wav").toFile();
+        File file = dir.resolve("platform").toFile();
         AudioFormat format = new AudioFormat(44100, bits, 2, true, false);
         try (AudioInputStream in =
                 new AudioInputStream(new ByteArrayInputStream(raw), format, 1000)) {
-            AudioSystem.write(in, AudioFileFormat.Type.WAVE, file);
+            AudioSystem.write(in, type, file);
         }
-        try (WavFile wav = AudioFiles.open(file.toPath())) {
+        try (AudioFile wav = AudioFiles.open(file.toPath())) {
             assertEquals(1000, wav.frames());
             double[][] read = wav.read(0, 1000);
             for (int i = 0; i < 2000; i++) {
@@ -98,7 +99,7 @@ class PlatformSoundTest {
             Arrays.setAll(alternating, i -> i % 2 == 0 ? 1 : -1);
             writer.write(new double[][] {alternating});
         }
-        try (WavFile wav = AudioFiles.open(file)) {
+        try (AudioFile wav = AudioFiles.open(file)) {
             double[] back = wav.read(0, 1000)[0];
             for (int i = 0; i < back.length; i++) {
                 // dither of a step and rounding of half a step at most, never the other sign

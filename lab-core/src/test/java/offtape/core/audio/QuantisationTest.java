@@ -35,7 +35,7 @@ class QuantisationTest {
                         : WavWriter.create(file, format)) {
             writer.write(new double[][] {sound});
         }
-        try (WavFile wav = AudioFiles.open(file)) {
+        try (AudioFile wav = AudioFiles.open(file)) {
             return wav.read(0, sound.length)[0];
         }
     }
@@ -99,7 +99,7 @@ class QuantisationTest {
         try (WavWriter writer = WavWriter.create(again, new WavFormat(48000, 1, encoding))) {
             writer.write(new double[][] {once});
         }
-        try (WavFile wav = AudioFiles.open(again)) {
+        try (AudioFile wav = AudioFiles.open(again)) {
             assertArrayEquals(once, wav.read(0, FRAMES)[0], 0);
         }
     }

@@ -62,7 +62,7 @@ class UnfinishedWavTest {
     void whatIsThereIsUsed(long stated, int held, long frames, List<String> notes)
             throws IOException {
         Path file = tenHertz(stated, held).to(dir.resolve("a.wav"));
-        try (WavFile wav = AudioFiles.open(file)) {
+        try (AudioFile wav = AudioFiles.open(file)) {
             assertEquals(frames, wav.frames());
             assertEquals(notes, wav.notes());
         }
@@ -71,7 +71,7 @@ class UnfinishedWavTest {
     @Test
     void anEmptyRecordingWithDescriptionsAfterItIsEmpty() throws IOException {
         Path file = tenHertz(0, 0).text("LIST").u32(4).text("INFO").to(dir.resolve("a.wav"));
-        try (WavFile wav = AudioFiles.open(file)) {
+        try (AudioFile wav = AudioFiles.open(file)) {
             assertEquals(0, wav.frames());
             assertEquals(List.of("the file holds a header but no sound"), wav.notes());
         }
@@ -81,7 +81,7 @@ class UnfinishedWavTest {
     @ValueSource(ints = {4, 5, 6, 7})
     void aFrameThatIsNotWholeIsLeftOut(int bytes) throws IOException {
         Bytes content = new Bytes().fmt(1, 2, 48000, 4, 16).text("data").u32(bytes).zeros(bytes);
-        try (WavFile wav = AudioFiles.open(content.inRiff().to(dir.resolve("a.wav")))) {
+        try (AudioFile wav = AudioFiles.open(content.inRiff().to(dir.resolve("a.wav")))) {
             assertEquals(1, wav.frames());
             List<String> expected =
                     List.of("the sound ends within a frame; the incomplete last frame is left out");

@@ -91,7 +91,7 @@ class WavLayoutTest {
     @MethodSource("monoFiles")
     void samplesAreTheCodesInFullScaleUnits(String what, Bytes content, double[] expected)
             throws IOException {
-        try (WavFile wav = AudioFiles.open(content.inRiff().to(dir.resolve("a.wav")))) {
+        try (AudioFile wav = AudioFiles.open(content.inRiff().to(dir.resolve("a.wav")))) {
             assertEquals(expected.length, wav.frames());
             assertArrayEquals(expected, wav.read(0, expected.length)[0], 0);
             assertEquals(List.of(), wav.notes());
@@ -101,7 +101,7 @@ class WavLayoutTest {
     @Test
     void channelsAreInterleaved() throws IOException {
         Bytes content = new Bytes().fmt(1, 2, 44100, 4, 16).data("0040 00c0 0020 00e0");
-        try (WavFile wav = AudioFiles.open(content.inRiff().to(dir.resolve("a.wav")))) {
+        try (AudioFile wav = AudioFiles.open(content.inRiff().to(dir.resolve("a.wav")))) {
             assertEquals(44100, wav.sampleRateHz());
             assertEquals(2, wav.channels());
             assertEquals("a.wav", wav.name());
@@ -114,7 +114,7 @@ class WavLayoutTest {
     @Test
     void outsideTheRecordingIsSilence() throws IOException {
         Bytes content = new Bytes().fmt(1, 1, 44100, 2, 16).data("0040 0020");
-        try (WavFile wav = AudioFiles.open(content.inRiff().to(dir.resolve("a.wav")))) {
+        try (AudioFile wav = AudioFiles.open(content.inRiff().to(dir.resolve("a.wav")))) {
             assertArrayEquals(new double[] {0, 0, 0.5, 0.25, 0}, wav.read(-2, 5)[0], 0);
             assertArrayEquals(new double[] {0.25}, wav.read(1, 1)[0], 0);
             assertArrayEquals(new double[2], wav.read(Long.MAX_VALUE - 1, 2)[0], 0);
@@ -137,7 +137,7 @@ class WavLayoutTest {
                         .text("\0LIST")
                         .u32(4)
                         .text("INFO");
-        try (WavFile wav = AudioFiles.open(content.inRiff().to(dir.resolve("a.wav")))) {
+        try (AudioFile wav = AudioFiles.open(content.inRiff().to(dir.resolve("a.wav")))) {
             assertArrayEquals(new double[] {0.5}, wav.read(0, 1)[0], 0);
             assertEquals(List.of(), wav.notes());
         }
@@ -147,7 +147,7 @@ class WavLayoutTest {
     void severalThreadsReadTheSame() throws IOException {
         Bytes content = new Bytes().fmt(1, 2, 48000, 4, 16).text("data").u32(400_000);
         IntStream.range(0, 200_000).forEach(i -> content.u16(i * 40503));
-        try (WavFile wav = AudioFiles.open(content.inRiff().to(dir.resolve("a.wav")))) {
+        try (AudioFile wav = AudioFiles.open(content.inRiff().to(dir.resolve("a.wav")))) {
             double[] whole = wav.read(0, 100_000)[1];
             double[] parts =
                     IntStream.range(0, 1000)
@@ -165,7 +165,7 @@ class WavLayoutTest {
     @MethodSource("notFinite")
     void samplesThatAreNotFiniteAreRefusedWithTheirPlace(Bytes content) throws IOException {
         Path file = content.inRiff().to(dir.resolve("a.wav"));
-        try (WavFile wav = AudioFiles.open(file)) {
+        try (AudioFile wav = AudioFiles.open(file)) {
             assertEquals(0, wav.read(0, 1)[1][0], 0);
             String said =
                     assertThrows(UnusableInputException.class, () -> wav.read(0, 3)).getMessage();

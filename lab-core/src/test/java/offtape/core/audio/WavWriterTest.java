@@ -152,7 +152,7 @@ class WavWriterTest {
                     assertThrows(IllegalArgumentException.class, () -> writer.write(bad))
                             .getMessage());
         }
-        try (WavFile wav = AudioFiles.open(file)) {
+        try (AudioFile wav = AudioFiles.open(file)) {
             assertEquals(5, wav.frames());
         }
     }

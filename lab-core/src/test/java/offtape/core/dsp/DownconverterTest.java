@@ -180,4 +180,31 @@ class DownconverterTest {
         }
         return new double[] {re, im};
     }
+
+    /** A sum of a carrier and its second and third harmonic: each stands still in its own order. */
+    @Test
+    void multiplesOfTheCarrierAreConvertedTogether() {
+        double w = 2 * Math.PI * CARRIER;
+        double[] x = new double[RATE];
+        for (int i = 0; i < x.length; i++) {
+            double t = (double) i / RATE;
+            x[i] =
+                    0.8 * Math.cos(w * t + 0.3)
+                            + 0.2 * Math.cos(2 * w * t - 1)
+                            + 0.1 * Math.cos(3 * w * t + 2);
+        }
+        List<List<Baseband>> orders =
+                converter.convert(
+                        new MemoryAudio("x", RATE, x), 0.2, 0.8, PhaseLaw.steady(CARRIER), 3);
+        double[] peaks = {0.8, 0.2, 0.1};
+        double[] phases = {0.3, -1, 2};
+        for (int order = 0; order < 3; order++) {
+            Baseband base = orders.get(order).get(0);
+            for (int k = 0; k < base.size(); k++) {
+                double half = peaks[order] / 2;
+                assertEquals(half * Math.cos(phases[order]), base.re()[k], LEFT_OVER);
+                assertEquals(half * Math.sin(phases[order]), base.im()[k], LEFT_OVER);
+            }
+        }
+    }
 }

@@ -57,14 +57,7 @@ final class HealthCheck {
                                     + " then record again.",
                             speed.drift().value()));
         }
-        if (ret.recording().channels() == 1) {
-            add("note", "mono", "The recording has one channel only, which is reported as left.");
-        } else if (ret.recording() instanceof FirstTwo) {
-            add(
-                    "note",
-                    "more-channels",
-                    "The recording has more than two channels; the first two were measured.");
-        }
+        notes.addAll(RecordingNotes.of(ret.recording()));
         notes.sort((a, b) -> rank(a.severity()) - rank(b.severity()));
         return notes;
     }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import offtape.core.audio.AudioSource;
+import offtape.core.audio.ChannelChoice;
 import offtape.core.fault.Background;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.programme.ChannelSet;
@@ -22,10 +23,11 @@ import offtape.report.measure.distortion.LadderMeasure;
 import offtape.report.measure.noise.NoiseDensities;
 import offtape.report.measure.noise.NoiseMeasure;
 import offtape.report.measure.speed.SpeedTone;
+import offtape.report.measure.sweep.FollowedHarmonics;
 import offtape.report.measure.sweep.FollowedSweep;
-import offtape.report.measure.sweep.Leakage;
-import offtape.report.measure.sweep.ResponseMeasure;
+import offtape.report.measure.sweep.HarmonicFollower;
 import offtape.report.measure.sweep.SweepFollower;
+import offtape.report.measure.sweep.SweepResponses;
 import offtape.report.measure.tone.ReferenceLevels;
 import offtape.report.result.Distortion;
 import offtape.report.result.Dropout;
@@ -61,7 +63,7 @@ public final class Measurement {
      */
     public static Results run(
             Programme programme, AudioSource recording, Session session, List<String> notes) {
-        AudioSource pair = FirstTwo.of(recording);
+        AudioSource pair = ChannelChoice.firstTwo(recording);
         Location location = Locator.locate(programme, pair);
         return new Measurement(new ProgrammeReturn(programme, pair, location))
                 .measure(session, notes);
@@ -78,6 +80,8 @@ public final class Measurement {
                         .filter(s -> s.channels() == ChannelSet.BOTH)
                         .map(s -> Background.start(() -> follow(s)))
                         .toList();
+        CompletableFuture<FollowedHarmonics> harmonics =
+                Background.start(() -> HarmonicFollower.followLoudest(ret).orElse(null));
         ReferenceLevels reference = ReferenceLevels.measure(ret).orElse(null);
         List<Distortion> ladders = ladders(reference);
         List<FollowedSweep> sweeps = sweepTasks.stream().map(Background::result).toList();
@@ -86,7 +90,13 @@ public final class Measurement {
         requireSomething(sweeps, ladders, speed);
         Polarity polarity = Polarity.of(ret, sweeps);
         CrosstalkMeasure crosstalk = new CrosstalkMeasure(ret, reference);
-        List<Response> responses = responses(sweeps, noise, crosstalk.leakage());
+        List<Response> responses =
+                SweepResponses.of(
+                        ret,
+                        sweeps,
+                        Background.result(harmonics),
+                        noise == null ? null : noise.densities(),
+                        crosstalk.leakage());
         List<HealthNote> health =
                 new ArrayList<>(new HealthCheck(ret).notes(reference, speed, polarity, crosstalk));
         fileNotes.forEach(n -> health.add(new HealthNote("warning", "file", n)));
@@ -138,28 +148,6 @@ public final class Measurement {
             LadderMeasure measure = new LadderMeasure(ret, reference);
             for (Cue.Ladder ladder : ret.cues(Cue.Ladder.class)) {
                 result.addAll(measure.measure(ladder));
-            }
-        }
-        return result;
-    }
-
-    private List<Response> responses(
-            List<FollowedSweep> sweeps, NoiseDensities noise, Leakage leakage) {
-        List<Response> result = new ArrayList<>();
-        for (FollowedSweep sweep : sweeps) {
-            double speed = ret.speedRatio(sweep.cue().startFrame(), sweep.cue().frames());
-            for (int c = 0; c < ret.channels(); c++) {
-                Response response =
-                        new ResponseMeasure(
-                                        sweep,
-                                        c,
-                                        noise == null ? null : noise.densities()[c],
-                                        speed,
-                                        leakage)
-                                .measure(ProgrammeReturn.channelName(c));
-                if (response != null) {
-                    result.add(response);
-                }
             }
         }
         return result;

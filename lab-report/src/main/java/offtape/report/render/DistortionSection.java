@@ -39,6 +39,7 @@ final class DistortionSection {
             body.add(
                     Section.figure(caption, List.of(DistortionCharts.saturation(treble, caption))));
         }
+        body.add(HarmonicsFigure.of(results));
         if (!results.distortion().isEmpty()) {
             body.add(levels(results).open());
         }

@@ -8,7 +8,8 @@ final class MethodSection {
     private static final List<String> METHODS =
             List.of(
                     "Response: an exponential sweep is followed in time as it comes back, so that"
-                            + " unsteady speed does not disturb it; 0 dB is the level at 1 kHz.",
+                            + " unsteady speed does not disturb it; 0 dB is the level at 1 kHz. Its harmonics are"
+                            + " followed in the same way, turned back by the sweep's own phase.",
                     "Speed: a steady tone is demodulated in frequency. Wow and flutter is the"
                             + " deviation weighted by rate and read as a quasi-peak.",
                     "Distortion: a ladder of steady tones. K3 is the third harmonic against the"

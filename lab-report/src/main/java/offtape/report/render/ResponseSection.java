@@ -30,9 +30,18 @@ final class ResponseSection {
         } else {
             String caption = caption(results);
             body.add(Section.figure(caption, List.of(chart(results, curves, caption))));
+            if (BandsFigure.hasContent(results)) {
+                body.add(
+                        Section.figure(
+                                BandsFigure.caption(results),
+                                List.of(BandsFigure.chart(results, frequencyAxis(curves)))));
+            }
         }
         if (!results.response().isEmpty()) {
             body.add(edges(results).open());
+            body.add(BandsFigure.table(results).folded());
+            body.add(ContourTable.of(results).folded());
+            body.add(LevelFigure.of(results, frequencyAxis(curves)));
         }
         body.add(ResponseTable.of(results).folded());
         return new Section("response", "Frequency response", body);
@@ -45,9 +54,7 @@ final class ResponseSection {
                         .map(
                                 r ->
                                         new Series(
-                                                Words.sentence(r.channel())
-                                                        + " at "
-                                                        + shortLevel(r.levelDb()),
+                                                label(r),
                                                 Look.of(r.channel(), r.levelDb() != quiet),
                                                 r.frequencyHz(),
                                                 r.magnitudeDb()))
@@ -63,7 +70,7 @@ final class ResponseSection {
                 .withMarks(
                         curves.stream()
                                 .filter(r -> r.levelDb() == quiet)
-                                .flatMap(ResponseSection::edgeMarks)
+                                .flatMap(r -> Stream.concat(edgeMarks(r), ContourTable.marks(r)))
                                 .toList());
     }
 
@@ -149,9 +156,7 @@ final class ResponseSection {
                         .map(
                                 r ->
                                         List.of(
-                                                Words.sentence(r.channel())
-                                                        + ", "
-                                                        + shortLevel(r.levelDb()),
+                                                who(r),
                                                 Numbers.full(Find.figure(r.lowerEdge()), false),
                                                 Numbers.full(Find.figure(r.upperEdge()), false),
                                                 Numbers.full(Find.figure(r.ripple()), false),
@@ -172,6 +177,16 @@ final class ResponseSection {
         return Find.figure(r.ripple()).isKnown()
                 ? Numbers.frequency(r.rippleFromHz()) + " to " + Numbers.frequency(r.rippleToHz())
                 : DataTable.NOTHING;
+    }
+
+    /** The direct label of a curve. */
+    static String label(Response r) {
+        return Words.sentence(r.channel()) + " at " + shortLevel(r.levelDb());
+    }
+
+    /** The head of a row. */
+    static String who(Response r) {
+        return Words.sentence(r.channel()) + ", " + shortLevel(r.levelDb());
     }
 
     /** A programme level: {@code −20 dB}, {@code 0 dB}. */

@@ -20,6 +20,10 @@ public final class SessionFiles {
     private static final List<String> TABLES =
             List.of(
                     "response.csv",
+                    "response-bands.csv",
+                    "response-contour.csv",
+                    "response-level.csv",
+                    "sweep-harmonics.csv",
                     "ladder.csv",
                     "noise.csv",
                     "speed.csv",

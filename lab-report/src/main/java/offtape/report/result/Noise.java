@@ -9,7 +9,7 @@ import offtape.core.unit.Quantity;
  *
  * @param channel {@code left} or {@code right}
  * @param unweighted 22.4 Hz to 22.4 kHz, rms, dB re reference
- * @param aWeighted A-weighted (IEC 61672-1), rms, dB re reference
+ * @param aWeighted A-weighted (IEC 61672-1), same band, rms, dB re reference
  * @param itu468 weighted quasi-peak (ITU-R BS.468-4), dB re reference
  * @param dynamicRange dB from A-weighted noise to maximum output level
  * @param hum mains lines that stand out of the noise

@@ -1,5 +1,7 @@
 package offtape.report.result;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
 import offtape.core.unit.Quantity;
 
 /**
@@ -16,7 +18,12 @@ import offtape.core.unit.Quantity;
  *     rippleToHz}
  * @param rippleFromHz lower end of the band of {@code ripple}
  * @param rippleToHz upper end of the band of {@code ripple}
+ * @param bands widest bands within ±1, ±2 and ±3 dB
+ * @param contour peaks and dips of the bass, of rising frequency
+ * @param levelDependence against the quietest sweep, or null for that one itself
+ * @param harmonics second and third harmonic over frequency; empty but for the loudest sweep
  */
+@JsonInclude(JsonInclude.Include.NON_NULL)
 public record Response(
         String channel,
         double levelDb,
@@ -27,4 +34,54 @@ public record Response(
         Quantity upperEdge,
         Quantity ripple,
         double rippleFromHz,
-        double rippleToHz) {}
+        double rippleToHz,
+        List<ResponseBand> bands,
+        List<ContourPoint> contour,
+        LevelDependence levelDependence,
+        List<HarmonicCurve> harmonics) {
+
+    /** Copies the lists so that the response cannot change. */
+    public Response {
+        bands = List.copyOf(bands);
+        contour = List.copyOf(contour);
+        harmonics = List.copyOf(harmonics);
+    }
+
+    /** The same response held against that of a quieter sweep. */
+    public Response withLevelDependence(LevelDependence found) {
+        return new Response(
+                channel,
+                levelDb,
+                frequencyHz,
+                magnitudeDb,
+                uncertaintyDb,
+                lowerEdge,
+                upperEdge,
+                ripple,
+                rippleFromHz,
+                rippleToHz,
+                bands,
+                contour,
+                found,
+                harmonics);
+    }
+
+    /** The same response with the harmonics of its sweep. */
+    public Response withHarmonics(List<HarmonicCurve> found) {
+        return new Response(
+                channel,
+                levelDb,
+                frequencyHz,
+                magnitudeDb,
+                uncertaintyDb,
+                lowerEdge,
+                upperEdge,
+                ripple,
+                rippleFromHz,
+                rippleToHz,
+                bands,
+                contour,
+                levelDependence,
+                found);
+    }
+}

@@ -5,7 +5,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import offtape.core.audio.AudioFiles;
+import offtape.core.audio.MemoryAudio;
 import offtape.core.audio.WavEncoding;
 import offtape.core.audio.WavFormat;
 import offtape.core.audio.WavWriter;
@@ -15,13 +17,17 @@ import offtape.core.machine.MachineRun;
 import offtape.core.machine.MachineTruth;
 import offtape.core.machine.ResponseTruth;
 import offtape.core.machine.SimulatedMachine;
+import offtape.core.machine.SteadyTone;
 import offtape.core.output.OutputFolder;
+import offtape.core.programme.CueSheet;
 import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeFolder;
 import offtape.core.programme.ProgrammeWriter;
+import offtape.core.standard.ItuBs468;
 import offtape.reference.ReferenceTable;
 import offtape.report.result.Distortion;
 import offtape.report.result.Dropout;
+import offtape.report.result.HarmonicCurve;
 import offtape.report.result.LadderStep;
 import offtape.report.result.Response;
 import offtape.report.result.Results;
@@ -33,6 +39,8 @@ final class Trial {
     /** A figure's distance from the truth beside what it may be. */
     record FigureError(
             String machine, String figure, double error, double allowance, String unit) {}
+
+    private static final int SILENCE_S = 6;
 
     private final TrialMachines.Machine machine;
     private final MachineRun run;
@@ -51,7 +59,7 @@ final class Trial {
     static Trial run(TrialMachines.Machine machine, Path folder) {
         Path place = folder.resolve(machine.name().replaceAll("[^a-z0-9]+", "-"));
         try (OutputFolder out = OutputFolder.open(place, false)) {
-            ProgrammeWriter.write(machine.plan().sheet(), out);
+            ProgrammeWriter.write(machine.sheet(), out);
             out.commit();
         }
         Path wav = place.resolve("return.wav");
@@ -99,6 +107,7 @@ final class Trial {
     private void compare() {
         speed();
         results.response().stream().filter(r -> r.levelDb() == -20).forEach(this::response);
+        results.response().stream().filter(r -> r.levelDb() == 0).forEach(this::loudSweep);
         results.distortion().stream().filter(d -> d.frequencyHz() < 5000).forEach(this::distortion);
         noise();
         channels();
@@ -112,7 +121,7 @@ final class Trial {
 
     private void speed() {
         // The mean over the tone itself, which drift and wow make differ from that of the whole.
-        double[] tone = DeviationTruth.overSpeedTone(run, machine.plan().sheet());
+        double[] tone = DeviationTruth.overSpeedTone(run, machine.sheet());
         double mean = Arrays.stream(tone).average().orElseThrow();
         add("speed deviation", results.speed().deviation().value() - mean, 0.002, 0.0005, "%");
         double rms = DeviationTruth.weightedRms(tone);
@@ -166,6 +175,24 @@ final class Trial {
         add("upper edge, " + found.channel(), upper, 2, 0.5, "%");
     }
 
+    /** Harmonics and loss of the highs of the reference sweep, by the Fourier components. */
+    private void loudSweep(Response found) {
+        SteadyTone tone = run.tone(found.channel().equals("left") ? 0 : 1);
+        double worst = 0;
+        for (HarmonicCurve.Point p : found.harmonics().get(1).points()) {
+            if (p.standsOut() && p.frequencyHz() > 100 && p.frequencyHz() < 5000) {
+                double right = tone.harmonicPercent(3, p.frequencyHz(), 0);
+                double e = 100 * (p.percent() / right - 1);
+                worst = Math.abs(e) > Math.abs(worst) ? e : worst;
+            }
+        }
+        add("K3 of the sweep, " + found.channel(), worst, 4, 1, "% of reading");
+        double loud = tone.compressionDb(10_000, 0) - tone.compressionDb(1000, 0);
+        double quiet = tone.compressionDb(10_000, -20) - tone.compressionDb(1000, -20);
+        double loss = found.levelDependence().lossAt10kHz().value() - (loud - quiet);
+        add("loss at 10 kHz, " + found.channel(), loss, 0.1, 0.03, "dB");
+    }
+
     private static double at(double[] x, double[] y, double hz) {
         int i = 0;
         while (x[i + 1] < hz) {
@@ -202,14 +229,45 @@ final class Trial {
     }
 
     private void noise() {
+        double[] hiss = quasiPeakOfHissDb();
         for (int c = 0; c < 2; c++) {
             var found = results.noise().get(c);
             var right = truth.noise().get(c);
-            double flat = found.unweighted().value() - right.unweighted();
-            double a = found.aWeighted().value() - right.aWeighted();
+            double flat = found.unweighted().value() - right.unweighted() + referenceDb(c);
+            double a = found.aWeighted().value() - right.aWeighted() + referenceDb(c);
+            double quasiPeak = found.itu468().value() - hiss[c];
+            add("noise 468, " + found.channel(), quasiPeak, 0.3, 0.3, "dB");
             add("noise unweighted, " + found.channel(), flat, 0.3, 0.3, "dB");
             add("noise A, " + found.channel(), a, 0.3, 0.3, "dB");
         }
+    }
+
+    /**
+     * What the meter of BS.468, whose detector its own tables hold, reads of the machine with
+     * nothing on the tape, re the reference tone as it returns, both channels.
+     */
+    private double[] quasiPeakOfHissDb() {
+        int rate = run.sampleRateHz();
+        int frames = SILENCE_S * rate;
+        CueSheet nothing = new CueSheet(rate, frames, -18.0, null, List.of());
+        MachineRun quiet = SimulatedMachine.of(machine.spec()).run(nothing);
+        double[][] noise = new double[2][(int) quiet.frames()];
+        int[] filled = {0};
+        quiet.play(
+                new MemoryAudio("nothing", rate, new double[2][frames]),
+                (block, count) -> {
+                    for (int c = 0; c < 2; c++) {
+                        System.arraycopy(block[c], 0, noise[c], filled[0], count);
+                    }
+                    filled[0] += count;
+                });
+        ItuBs468 meter = ItuBs468.atRate(rate);
+        return IntStream.range(0, 2)
+                .mapToDouble(
+                        c ->
+                                20 * Math.log10(meter.quasiPeak(noise[c]) * Math.sqrt(2))
+                                        - 20 * Math.log10(run.tone(c).peak(1, machine.midHz(), 0)))
+                .toArray();
     }
 
     private void channels() {
@@ -234,8 +292,9 @@ final class Trial {
      * The truth is re 1 kHz; slow tape has its reference at 315 Hz, which returns so much louder.
      */
     private double referenceDb(int channel) {
-        double hz = machine.plan().midHz();
-        return 20 * Math.log10(run.tone(channel).gain(hz) / run.tone(channel).gain(1000));
+        double hz = machine.midHz();
+        SteadyTone tone = run.tone(channel);
+        return 20 * Math.log10(tone.peak(1, hz, 0) / tone.peak(1, 1000, 0));
     }
 
     private void dropouts() {

@@ -2,7 +2,9 @@ package offtape.report.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import offtape.core.machine.spec.MachineSpec;
+import offtape.core.programme.CueSheet;
 import offtape.core.programme.ProgrammePlan;
 import offtape.core.unit.TapeSpeed;
 
@@ -17,125 +19,135 @@ final class TrialMachines {
      */
     record Machine(
             String name,
-            ProgrammePlan plan,
+            CueSheet sheet,
+            double midHz,
             MachineSpec spec,
             boolean clean,
             double peakHz,
             double peakPercent) {}
 
-    private static final String BASE =
-            """
-            {"format": "offtape-machine", "version": 1, "seed": %d, "tapeSpeedMmPerS": %s,
-             "transport": {%s},
-             "heads": {"spacingLossMicrometres": %s, "gapMicrometres": 2.2, "azimuthArcMinutes": %s,
-                       "trackWidthMm": 2, "trackSpacingMm": 4,
-                       "bumps": [{"frequencyHz": %s, "gainDb": 1.8, "q": 1.2}]},
-             "saturation": {"kind": "%s", "levelAtK3ThreePercentDb": %s,
-                            "secondHarmonicPercent": 0.1, "emphasisMicroseconds": %s},
-             "electronics": {"lowerEdgeHz": %s, "lowerOrder": 2, "upperEdgeHz": %s,
-                             "polarityInverted": %b,
-                             "right": {"recordGainDb": %s}},
-             "crosstalk": {"leftToRightDb": -46, "rightToLeftDb": -50},
-             "hiss": {"levelDb": %s},
-             "dropouts": [%s],
-             "recorder": {"startSeconds": %s, "tailSeconds": 1, "bits": 24}}
-            """;
+    /** How far into the speed tone the dropouts of hissy machines lie, seconds. */
+    private static final double[] DROPOUTS_AT_S = {3.1, 9.4, 18.2};
 
     private static final String DROPOUTS =
             """
-            {"channel": "left", "atSeconds": 150, "milliseconds": 30, "depthDb": 8},
-            {"channel": "right", "atSeconds": 163.2, "milliseconds": 12, "depthDb": 5},
-            {"channel": "both", "atSeconds": 180.5, "milliseconds": 80, "depthDb": 15}
+            [{"channel": "left", "atSeconds": %.3f, "milliseconds": 30, "depthDb": 8},
+             {"channel": "right", "atSeconds": %.3f, "milliseconds": 12, "depthDb": 5},
+             {"channel": "both", "atSeconds": %.3f, "milliseconds": 80, "depthDb": 15}]
             """;
 
     private TrialMachines() {}
 
+    /** Rates at which the weighting is tabulated, so that its truth depends on no interpolation. */
+    private static final double[] WOW_HZ = {0.63, 0.8, 1, 2, 4, 6.3, 10, 20, 40};
+
     static List<Machine> all() {
         List<Machine> all = new ArrayList<>();
-        all.add(steady("clean", 48_000, 190.5, true, 0, "tanh", -80));
-        all.add(steady("clean, 1 % slow, 44.1 kHz", 44_100, 381, true, -1, "tanh", -80));
-        all.add(steady("clean, cubic, 96 kHz", 96_000, 95.25, true, 0.3, "cubic", -80));
-        all.add(steady("2.9 % fast, inverted", 48_000, 190.5, false, 2.9, "tanh", -58));
-        all.add(steady("2.9 % slow", 44_100, 190.5, false, -2.9, "tanh", -58));
-        all.add(wow("wow 0.63 Hz", 0.63, 0.3));
-        all.add(wow("wow 4 Hz", 4, 0.12));
-        all.add(wow("flutter 10 Hz", 10, 0.2));
-        all.add(wow("flutter 40 Hz", 40, 0.1));
-        all.add(
-                moving(
-                        "random flutter",
-                        "\"randomFlutter\": {\"rmsPercent\": 0.15, \"lowHz\": 0.5, \"highHz\": 120}"));
+        all.addAll(whole());
+        all.addAll(clean());
+        for (double hz : WOW_HZ) {
+            double percent = hz < 8 ? 0.3 : 0.2;
+            all.add(wow(hz, percent));
+        }
         for (String motion : List.of("transport-a", "transport-b", "transport-c")) {
-            all.add(
-                    moving(
-                            "real motion " + motion,
-                            "\"speedDeviationPercent\": 0.4, \"motion\": {\"recorded\": \""
-                                    + motion
-                                    + "\"}"));
+            for (double mmPerS : new double[] {95.25, 190.5, 381}) {
+                String name =
+                        String.format(Locale.ROOT, "real motion %s, %.0f mm/s", motion, mmPerS);
+                MachineDraft draft =
+                        hissy(name)
+                                .with("transport.speedDeviationPercent", 0.4)
+                                .with("transport.motion", "{\"recorded\": \"" + motion + "\"}")
+                                .with("tapeSpeedMmPerS", mmPerS);
+                all.add(brief(name, draft, mmPerS, 48_000, false));
+            }
+        }
+        all.addAll(DrawnMachines.draw(24));
+        return all;
+    }
+
+    /** On the whole programme that users get. */
+    private static List<Machine> whole() {
+        MachineDraft random =
+                hissy("random flutter, whole programme")
+                        .with(
+                                "transport.randomFlutter",
+                                "{\"rmsPercent\": 0.15, \"lowHz\": 0.5, \"highHz\": 120}");
+        MachineDraft cubic =
+                quiet("clean, cubic, whole programme")
+                        .with("tapeSpeedMmPerS", 95.25)
+                        .with("saturation.kind", "\"cubic\"")
+                        .with("saturation.levelAtK3ThreePercentDb", 8.5)
+                        .with("transport.speedDeviationPercent", 0.3);
+        return List.of(
+                whole("random flutter, whole programme", random, 190.5, false),
+                whole("clean, cubic, whole programme", cubic, 95.25, true));
+    }
+
+    private static Machine whole(String name, MachineDraft draft, double mmPerS, boolean clean) {
+        ProgrammePlan plan = new ProgrammePlan(new TapeSpeed(mmPerS), 48_000, -18, false);
+        MachineSpec spec = clean ? draft.spec() : draft.with("dropouts", dropouts(150)).spec();
+        return new Machine(name, plan.sheet(), plan.midHz(), spec, clean, 0, 0);
+    }
+
+    private static List<Machine> clean() {
+        List<Machine> all = new ArrayList<>();
+        for (int rateHz : new int[] {44_100, 48_000, 96_000}) {
+            for (double deviation : new double[] {-1, 0, 0.3}) {
+                String name = "clean, " + deviation + " %, " + rateHz / 1000 + " kHz";
+                MachineDraft draft = quiet(name).with("transport.speedDeviationPercent", deviation);
+                all.add(brief(name, draft, 190.5, rateHz, true));
+            }
         }
         return all;
     }
 
-    private static Machine steady(
-            String name,
-            int rateHz,
-            double mmPerS,
-            boolean clean,
-            double deviationPercent,
-            String curve,
-            double hissDb) {
-        String transport = "\"speedDeviationPercent\": " + deviationPercent;
-        return machine(name, rateHz, mmPerS, transport, curve, hissDb, clean, 0, 0);
-    }
-
-    private static Machine wow(String name, double hz, double percent) {
-        String transport =
-                "\"speedDeviationPercent\": 0.2, \"components\": [{\"frequencyHz\": "
-                        + hz
-                        + ", \"peakPercent\": "
-                        + percent
-                        + "}]";
-        return machine(name, 48_000, 190.5, transport, "tanh", -58, false, hz, percent);
-    }
-
-    private static Machine moving(String name, String transport) {
-        return machine(name, 48_000, 190.5, transport, "tanh", -58, false, 0, 0);
-    }
-
-    private static Machine machine(
-            String name,
-            int rateHz,
-            double mmPerS,
-            String transport,
-            String curve,
-            double hissDb,
-            boolean clean,
-            double peakHz,
-            double peakPercent) {
-        boolean fast = mmPerS > 300;
-        String json =
+    private static Machine wow(double hz, double percent) {
+        String name = "wow " + hz + " Hz";
+        String line =
                 String.format(
-                        java.util.Locale.ROOT,
-                        BASE,
-                        name.hashCode() & 0xffff,
-                        mmPerS,
-                        transport,
-                        clean ? "0.2" : "0.6",
-                        clean ? "1.0" : "-3.5",
-                        fast ? "55" : "70",
-                        curve,
-                        curve.equals("cubic") ? "8.5" : "6.5",
-                        mmPerS < 100 ? "20" : "35",
-                        fast ? "22" : "28",
-                        rateHz < 48_000 ? "17000" : "18500",
-                        name.contains("inverted"),
-                        clean ? "0.4" : "-1.3",
-                        hissDb,
-                        clean ? "" : DROPOUTS,
-                        "1.7");
-        ProgrammePlan plan =
-                new ProgrammePlan(
-                        new TapeSpeed(mmPerS), rateHz, ProgrammePlan.DEFAULT_REFERENCE_DBFS, false);
-        return new Machine(name, plan, MachineSpec.fromJson(json), clean, peakHz, peakPercent);
+                        Locale.ROOT, "[{\"frequencyHz\": %s, \"peakPercent\": %s}]", hz, percent);
+        MachineDraft draft =
+                hissy(name)
+                        .with("transport.speedDeviationPercent", 0.2)
+                        .with("transport.components", line);
+        Machine m = brief(name, draft, 190.5, 48_000, false);
+        return new Machine(name, m.sheet(), m.midHz(), m.spec(), false, hz, percent);
+    }
+
+    private static MachineDraft hissy(String name) {
+        return MachineDraft.ordinary().with("seed", Integer.toString(name.hashCode() & 0xffff));
+    }
+
+    private static MachineDraft quiet(String name) {
+        return hissy(name)
+                .with("hiss.levelDb", -80)
+                .with("heads.spacingLossMicrometres", 0.2)
+                .with("heads.azimuthArcMinutes", 1)
+                .with("electronics.right.recordGainDb", 0.4);
+    }
+
+    /** A machine on the brief programme of the trials; a hissy one gets dropouts. */
+    static Machine brief(
+            String name, MachineDraft draft, double mmPerS, int rateHz, boolean clean) {
+        TapeSpeed speed = new TapeSpeed(mmPerS);
+        MachineDraft whole =
+                clean ? draft : draft.with("dropouts", dropouts(TrialSheet.SPEED_TONE_AT_S + 1.7));
+        return new Machine(
+                name,
+                TrialSheet.of(speed, rateHz),
+                TrialSheet.midHz(speed),
+                whole.spec(),
+                clean,
+                0,
+                0);
+    }
+
+    private static String dropouts(double toneAtSeconds) {
+        return String.format(
+                Locale.ROOT,
+                DROPOUTS,
+                toneAtSeconds + DROPOUTS_AT_S[0],
+                toneAtSeconds + DROPOUTS_AT_S[1],
+                toneAtSeconds + DROPOUTS_AT_S[2]);
     }
 }

@@ -47,6 +47,10 @@ final class CsvFilesTest {
         assertEquals(
                 Set.of(
                         "response.csv",
+                        "response-bands.csv",
+                        "response-contour.csv",
+                        "response-level.csv",
+                        "sweep-harmonics.csv",
                         "ladder.csv",
                         "noise.csv",
                         "speed.csv",
@@ -57,13 +61,17 @@ final class CsvFilesTest {
     }
 
     /**
-     * 4 curves of 121 points, 4 ladders of 17 steps, 2 times 31 bands and 3 mains lines, 4 lines of
-     * speed.
+     * 4 curves of 121 points with 3 bands and one bump, 2 of them louder with 2 harmonics at 40
+     * places, 4 ladders of 17 steps, 2 times 31 bands and 3 mains lines, 4 lines of speed.
      */
     @Test
     void everyPointIsARow() {
         Map<String, String> files = ReportWriter.csv(Scenario.before());
         assertEquals(1 + 4 * 121, files.get("response.csv").lines().count());
+        assertEquals(1 + 4 * 3, files.get("response-bands.csv").lines().count());
+        assertEquals(1 + 4, files.get("response-contour.csv").lines().count());
+        assertEquals(1 + 2 * 121, files.get("response-level.csv").lines().count());
+        assertEquals(1 + 2 * 2 * 40, files.get("sweep-harmonics.csv").lines().count());
         assertEquals(1 + 4 * 17, files.get("ladder.csv").lines().count());
         assertEquals(1 + 2 * 31 + 3, files.get("noise.csv").lines().count());
         assertEquals(1 + 600, files.get("speed.csv").lines().count());

@@ -95,7 +95,10 @@ final class Degenerate {
                 Scenario.before().session(),
                 new Timing(NO, NO, NO, null, NO),
                 speed(null, null),
-                List.of(new Response("left", -20, NONE, NONE, NONE, NO, NO, NO, 0, 0)),
+                List.of(
+                        new Response(
+                                "left", -20, NONE, NONE, NONE, NO, NO, NO, 0, 0, List.of(),
+                                List.of(), null, List.of())),
                 List.of(
                         new Distortion("left", 1000, List.of(lost, lost), NO, NO, NO, NO, NO),
                         new Distortion("right", 1000, List.of(), NO, NO, NO, NO, NO)),
@@ -112,7 +115,10 @@ final class Degenerate {
                 Scenario.before().session(),
                 null,
                 speed(new SpeedTrace(zero, zero, zero), new SpeedSpectrum(one, one)),
-                List.of(new Response("left", -20, one, zero, zero, edge, edge, NO, 0, 0)),
+                List.of(
+                        new Response(
+                                "left", -20, one, zero, zero, edge, edge, NO, 0, 0, List.of(),
+                                List.of(), null, List.of())),
                 List.of(new Distortion("left", 1000, List.of(step), NO, NO, NO, NO, NO)),
                 List.of(
                         new Noise(
@@ -134,7 +140,10 @@ final class Degenerate {
                 Scenario.before().session(),
                 null,
                 speed(new SpeedTrace(zero, zero, zero), new SpeedSpectrum(zero, zero)),
-                List.of(new Response("right", 0, zero, zero, zero, NO, NO, NO, 0, 0)),
+                List.of(
+                        new Response(
+                                "right", 0, zero, zero, zero, NO, NO, NO, 0, 0, List.of(),
+                                List.of(), null, List.of())),
                 List.of(
                         new Distortion("right", 0, List.of(step, step), NO, NO, NO, NO, NO),
                         new Distortion("right", 10_000, List.of(step, step), NO, NO, NO, NO, NO)),

@@ -125,11 +125,14 @@ final class ReportWriterTest {
         assertEquals(
                 List.of(
                         "Frequency response of both channels",
+                        "Widest bands around 1 kHz",
+                        "Response of the louder sweep less that of the quiet one",
                         "Speed deviation over time",
                         "Spectrum of the speed deviation",
                         "Third harmonic (K3) against record level",
                         "Compression against record level",
                         "Replay level of treble tones against record level",
+                        "Harmonics of the sweep against frequency",
                         "Noise of recorded silence in third-octave bands"),
                 titles);
         for (Element figure : Svg.elements(parse(page), "figure")) {

@@ -6,14 +6,18 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Channels;
+import offtape.report.result.ContourPoint;
 import offtape.report.result.Distortion;
 import offtape.report.result.Dropout;
+import offtape.report.result.HarmonicCurve;
 import offtape.report.result.HealthNote;
 import offtape.report.result.HumLine;
 import offtape.report.result.LadderStep;
+import offtape.report.result.LevelDependence;
 import offtape.report.result.Noise;
 import offtape.report.result.NoiseSpectrum;
 import offtape.report.result.Response;
+import offtape.report.result.ResponseBand;
 import offtape.report.result.Results;
 import offtape.report.result.Session;
 import offtape.report.result.Speed;
@@ -170,7 +174,55 @@ final class Scenario {
                 known(upperHz, "Hz", 0.01 * upperHz),
                 known(1.14, "dB", 0.06),
                 63,
-                8000);
+                8000,
+                List.of(
+                        band(1, 58, 0.55 * upperHz),
+                        band(2, 39, 0.8 * upperHz),
+                        new ResponseBand(
+                                3,
+                                20,
+                                upperHz,
+                                Quantity.unknown("It stays within ±3 dB down to 20 Hz."),
+                                known(upperHz, "Hz", 0.01 * upperHz))),
+                List.of(
+                        new ContourPoint(
+                                "peak", known(71, "Hz", 4), known(1.45, "dB", 0.06), 1.4, 2.7)),
+                levelDb == -20 ? null : dependence(f, upperHz),
+                levelDb == -20 ? List.of() : List.of(harmonic(2, 0.2), harmonic(3, 0.7)));
+    }
+
+    private static ResponseBand band(double toleranceDb, double fromHz, double toHz) {
+        return new ResponseBand(
+                toleranceDb,
+                fromHz,
+                toHz,
+                known(fromHz, "Hz", 0.02 * fromHz),
+                known(toHz, "Hz", 0.02 * toHz));
+    }
+
+    private static LevelDependence dependence(double[] f, double upperHz) {
+        return new LevelDependence(
+                -20,
+                f,
+                DoubleStream.of(f).map(hz -> -2 * Math.pow(hz / upperHz, 2)).toArray(),
+                DoubleStream.of(f).map(hz -> 0.06).toArray(),
+                known(2 * Math.pow(10_000 / upperHz, 2), "dB", 0.06),
+                known(upperHz / Math.sqrt(2), "Hz", 200));
+    }
+
+    private static HarmonicCurve harmonic(int order, double percent) {
+        return new HarmonicCurve(
+                order,
+                IntStream.rangeClosed(-24, 15)
+                        .mapToObj(n -> harmonicPoint(1000 * Math.pow(2, n / 6.0), percent))
+                        .toList());
+    }
+
+    private static HarmonicCurve.Point harmonicPoint(double hz, double percent) {
+        double value = percent * (1 + hz / 2000);
+        return hz < 80
+                ? new HarmonicCurve.Point(hz, null, null, 0.2)
+                : new HarmonicCurve.Point(hz, value, 0.03 * value, 0.02);
     }
 
     private static double magnitude(double hz, double upperHz) {

@@ -1,6 +1,7 @@
 package offtape.report.measure.noise;
 
 import java.util.List;
+import java.util.Locale;
 import offtape.core.dsp.PowerDensity;
 import offtape.core.standard.Iec61260;
 import offtape.core.standard.Iec61672;
@@ -18,6 +19,9 @@ public final class NoiseMeasure {
 
     private static final double LOWEST_HZ = 22.4;
     private static final double HIGHEST_HZ = 22_400;
+
+    /** Under this rate there is no 20 kHz in a recording. */
+    private static final double LOWEST_RATE_HZ = 44_100;
 
     private final ProgrammeReturn ret;
     private final ReferenceLevels reference;
@@ -38,12 +42,20 @@ public final class NoiseMeasure {
         if (reference == null || !reference.heard(channel)) {
             return unknown(name, "The reference tone was not heard on this channel.");
         }
+        double rate = ret.recording().sampleRateHz();
+        return rate < LOWEST_RATE_HZ
+                ? narrow(channel, name, rate)
+                : wide(channel, name, rate, ladders);
+    }
+
+    private Noise wide(int channel, String name, double rate, List<Distortion> ladders) {
         PowerDensity density = noise.densities()[channel];
         double zero = reference.power(channel);
-        double rate = ret.recording().sampleRateHz();
         double[] x = noise.samples()[channel];
         double top = Math.min(HIGHEST_HZ, rate / 2);
-        Quantity a = level(density.power(0, rate / 2, NoiseMeasure::aWeighting), zero, x.length);
+        // What lies above the audio band would tell the recorder's sample rate, not the machine.
+        double weighted = density.power(LOWEST_HZ, top, NoiseMeasure::aWeighting);
+        Quantity a = level(weighted, zero, x.length);
         return new Noise(
                 name,
                 level(density.power(LOWEST_HZ, top, f -> 1), zero, x.length),
@@ -52,6 +64,27 @@ public final class NoiseMeasure {
                 dynamicRange(a, name, ladders),
                 HumSearch.find(x, rate, zero),
                 spectrum(density, zero, top));
+    }
+
+    /** What a recording tells that does not reach up to the end of the audible range. */
+    private Noise narrow(int channel, String name, double rate) {
+        double zero = reference.power(channel);
+        Quantity none =
+                Quantity.unknown(
+                        String.format(
+                                Locale.ROOT,
+                                "The recording has %.0f frames a second and so nothing above %.1f"
+                                        + " kHz, but a noise level takes in all that can be heard.",
+                                rate,
+                                rate / 2000));
+        return new Noise(
+                name,
+                none,
+                none,
+                none,
+                none,
+                HumSearch.find(noise.samples()[channel], rate, zero),
+                spectrum(noise.densities()[channel], zero, rate / 2));
     }
 
     private static double aWeighting(double hz) {

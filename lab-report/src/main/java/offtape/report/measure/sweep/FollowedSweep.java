@@ -156,6 +156,11 @@ public final class FollowedSweep {
         return returnedCount[i] == 0 ? 0 : crossIm[i] / returnedCount[i];
     }
 
+    /** Cycles at a frequency in the time in which the sweep grows by the factor e. */
+    double growthCycles(double hz) {
+        return hz * bandSeconds * SweepFollower.BANDS / Math.log(2);
+    }
+
     /** Number of independent values behind a band, at least 1. */
     public double independent(int i) {
         double share = returnedCount[i] == 0 ? 0 : noiseWidthHz[i] / returnedCount[i];

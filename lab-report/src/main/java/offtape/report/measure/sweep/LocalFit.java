@@ -9,8 +9,9 @@ import org.apache.commons.math3.fitting.WeightedObservedPoints;
  *
  * @param value value of the parabola at the place
  * @param standardError standard error of the value, from the scatter about the parabola
+ * @param slope slope of the parabola at the place
  */
-record LocalFit(double value, double standardError) {
+record LocalFit(double value, double standardError, double slope) {
 
     private static final int FEWEST = 5;
 
@@ -52,6 +53,6 @@ record LocalFit(double value, double standardError) {
         // A parabola's value in the middle of evenly spread points varies 9/4 times as much as
         // their mean (Savitzky and Golay 1964, quadratic smoothing).
         double variance = sum / (count - 3) * 2.25 / count;
-        return new LocalFit(p[0], Math.sqrt(variance));
+        return new LocalFit(p[0], Math.sqrt(variance), p[1] / reach);
     }
 }

@@ -1,7 +1,8 @@
 package offtape.report.measure.sweep;
 
 import java.util.Arrays;
-import java.util.Locale;
+import java.util.List;
+import java.util.OptionalDouble;
 import offtape.core.dsp.PowerDensity;
 import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
@@ -16,12 +17,20 @@ public final class ResponseMeasure {
 
     private static final double REACH_OCTAVES = 1.0 / 12;
     private static final int GRID = 24;
-    private static final double EDGE_DB = -3;
     private static final double RIPPLE_FROM_HZ = 63;
     private static final double RIPPLE_TO_HZ = 8000;
 
     /** What remains of filters, fades and interpolation on a clean path, dB, k = 2. */
     private static final double OWN_UNCERTAINTY_DB = 0.02;
+
+    /**
+     * What is left of the lag at a slope ({@link SweepLag}), for each dB an octave, over the cycles
+     * in which the sweep grows by the factor e, dB, k = 2; more where its start still rings.
+     */
+    private static final double LAG_DB = 0.1;
+
+    private static final double LAG_AT_START_DB = 0.4;
+    private static final double START_SHARE = 1.5;
 
     private final FollowedSweep sweep;
     private final double[] octaves;
@@ -58,115 +67,84 @@ public final class ResponseMeasure {
      * The response, or null if the sweep does not reach 1 kHz or is not heard there.
      *
      * @param channelName name for the result
+     * @param tapeSpeedMmPerS nominal tape speed, if known
      */
-    public Response measure(String channelName) {
+    public Response measure(String channelName, OptionalDouble tapeSpeedMmPerS) {
         LocalFit zero = LocalFit.at(octaves, levelDb, 0, REACH_OCTAVES);
-        if (zero == null) {
-            return null;
-        }
+        return zero == null ? null : response(channelName, curve(zero), tapeSpeedMmPerS);
+    }
+
+    private ResponseCurve curve(LocalFit zero) {
         int low = (int) Math.ceil(GRID * octaves[0]);
         int high = (int) Math.floor(GRID * octaves[octaves.length - 1]);
-        Curve curve = new Curve(high - low + 1);
+        double[] hz = new double[high - low + 1];
+        double[] db = new double[hz.length];
+        double[] uncertaintyDb = new double[hz.length];
+        int count = 0;
         for (int n = low; n <= high; n++) {
             LocalFit fit = LocalFit.at(octaves, levelDb, (double) n / GRID, REACH_OCTAVES);
             if (fit != null) {
                 double error = n == 0 ? 0 : Math.hypot(fit.standardError(), zero.standardError());
-                curve.add(
-                        1000 * Math.pow(2, (double) n / GRID),
-                        fit.value() - zero.value(),
-                        Math.hypot(2 * error, OWN_UNCERTAINTY_DB));
+                hz[count] = 1000 * Math.pow(2, (double) n / GRID);
+                double late = lagDb(hz[count], fit.slope());
+                db[count] = fit.value() - zero.value();
+                uncertaintyDb[count] = Math.hypot(2 * error, OWN_UNCERTAINTY_DB + late);
+                count++;
             }
         }
-        return response(channelName, curve.trimmed());
+        return steady(
+                Arrays.copyOf(hz, count),
+                Arrays.copyOf(db, count),
+                Arrays.copyOf(uncertaintyDb, count));
     }
 
-    private Response response(String channelName, Curve curve) {
-        double rippleFrom = Math.max(RIPPLE_FROM_HZ, curve.hz[0]);
-        double rippleTo = Math.min(RIPPLE_TO_HZ, curve.hz[curve.hz.length - 1]);
+    private double lagDb(double hz, double slope) {
+        boolean atStart = hz < START_SHARE * sweep.cue().startHz();
+        return (atStart ? LAG_AT_START_DB : LAG_DB) * Math.abs(slope) / sweep.growthCycles(hz);
+    }
+
+    private ResponseCurve steady(double[] hz, double[] db, double[] uncertaintyDb) {
+        double[] excess = new SweepLag(hz, db, sweep.growthCycles(1)).excessDb();
+        for (int i = 0; i < db.length; i++) {
+            db[i] -= excess[i];
+        }
+        return new ResponseCurve(hz, db, uncertaintyDb);
+    }
+
+    private Response response(
+            String channelName, ResponseCurve curve, OptionalDouble tapeSpeedMmPerS) {
+        double rippleFrom = Math.max(RIPPLE_FROM_HZ, curve.endHz(-1));
+        double rippleTo = Math.min(RIPPLE_TO_HZ, curve.endHz(1));
         return new Response(
                 channelName,
                 sweep.cue().levelDb(),
-                curve.hz,
-                curve.db,
-                curve.uncertaintyDb,
-                edge(curve, -1),
-                edge(curve, 1),
+                curve.hz(),
+                curve.db(),
+                curve.uncertaintyDb(),
+                BandMeasure.edge(curve, -1),
+                BandMeasure.edge(curve, 1),
                 ripple(curve, rippleFrom, rippleTo),
                 rippleFrom,
-                rippleTo);
+                rippleTo,
+                BandMeasure.bands(curve),
+                new ContourSearch(curve, tapeSpeedMmPerS).find(),
+                null,
+                List.of());
     }
 
-    private static Quantity edge(Curve curve, int direction) {
-        int i = curve.indexOfOneKilohertz();
-        int last = direction > 0 ? curve.hz.length - 1 : 0;
-        while (i != last && curve.db[i + direction] > EDGE_DB) {
-            i += direction;
-        }
-        if (i == last) {
-            return Quantity.unknown(
-                    String.format(
-                            Locale.ROOT,
-                            "The response does not fall by 3 dB as far as the sweep reaches (%.0f Hz).",
-                            curve.hz[last]));
-        }
-        int j = i + direction;
-        double slope = (curve.db[j] - curve.db[i]) / Math.log(curve.hz[j] / curve.hz[i]);
-        double hz = curve.hz[i] * Math.exp((EDGE_DB - curve.db[i]) / slope);
-        double uncertainty = hz * Math.min(0.5, curve.uncertaintyDb[i] / Math.abs(slope));
-        return Quantity.known(hz, "Hz", uncertainty);
-    }
-
-    private static Quantity ripple(Curve curve, double from, double to) {
+    private static Quantity ripple(ResponseCurve curve, double from, double to) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         double uncertainty = 0;
-        for (int i = 0; i < curve.hz.length; i++) {
-            if (curve.hz[i] >= from * 0.999 && curve.hz[i] <= to * 1.001) {
-                low = Math.min(low, curve.db[i]);
-                high = Math.max(high, curve.db[i]);
-                uncertainty = Math.max(uncertainty, curve.uncertaintyDb[i]);
+        for (int i = 0; i < curve.hz().length; i++) {
+            if (curve.hz()[i] >= from * 0.999 && curve.hz()[i] <= to * 1.001) {
+                low = Math.min(low, curve.db()[i]);
+                high = Math.max(high, curve.db()[i]);
+                uncertainty = Math.max(uncertainty, curve.uncertaintyDb()[i]);
             }
         }
         return high >= low
                 ? Quantity.known((high - low) / 2, "dB", uncertainty)
                 : Quantity.unknown("The sweep does not cover the band of the ripple.");
-    }
-
-    /** A growing curve. */
-    private static final class Curve {
-        private double[] hz;
-        private double[] db;
-        private double[] uncertaintyDb;
-        private int count;
-
-        Curve(int capacity) {
-            hz = new double[capacity];
-            db = new double[capacity];
-            uncertaintyDb = new double[capacity];
-        }
-
-        void add(double frequencyHz, double magnitudeDb, double uncertainty) {
-            hz[count] = frequencyHz;
-            db[count] = magnitudeDb;
-            uncertaintyDb[count] = uncertainty;
-            count++;
-        }
-
-        Curve trimmed() {
-            hz = Arrays.copyOf(hz, count);
-            db = Arrays.copyOf(db, count);
-            uncertaintyDb = Arrays.copyOf(uncertaintyDb, count);
-            return this;
-        }
-
-        int indexOfOneKilohertz() {
-            int best = 0;
-            for (int i = 0; i < count; i++) {
-                if (Math.abs(hz[i] - 1000) < Math.abs(hz[best] - 1000)) {
-                    best = i;
-                }
-            }
-            return best;
-        }
     }
 }

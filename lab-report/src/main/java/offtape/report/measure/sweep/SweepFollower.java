@@ -1,15 +1,12 @@
 package offtape.report.measure.sweep;
 
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
-import offtape.core.audio.AudioSource;
 import offtape.core.dsp.Baseband;
 import offtape.core.dsp.Downconverter;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 import offtape.core.programme.ExponentialSweep;
 import offtape.report.locate.ProgrammeReturn;
-import org.apache.commons.math3.stat.regression.SimpleRegression;
 
 /**
  * Follows a sweep in time: mixes the return with the phase that the sweep had, keeps what lies
@@ -27,19 +24,12 @@ public final class SweepFollower {
     private static final double LEAST_PASS_HZ = 6;
     private static final double PASS_SHARE = 0.025;
 
-    private static final double PLACE_FROM_HZ = 150;
-    private static final double PLACE_TO_HZ = 4000;
-    private static final double PLACE_PASS_HZ = 45;
-    private static final double FARTHEST_S = 0.05;
-
     private final Cue.Sweep cue;
     private final ExponentialSweep sweep;
-    private final double start;
 
     public SweepFollower(Cue.Sweep cue, int sheetRateHz) {
         this.cue = cue;
         this.sweep = ExponentialSweep.of(cue, sheetRateHz);
-        this.start = (double) cue.startFrame() / sheetRateHz;
     }
 
     /** Number of the band that holds a frequency; band 0 is around 1 kHz. */
@@ -60,8 +50,8 @@ public final class SweepFollower {
         FollowedSweep result =
                 new FollowedSweep(cue, first, bands, ret.channels(), 1 / bandsASecond());
         double top = bandHz(last);
-        Passage there = new Passage(ret.programme().audio(), t -> t, t -> t);
-        Passage back = passage(ret);
+        Passage there = Passage.there(ret, cue);
+        Passage back = Passage.back(ret, cue);
         double from = sweep.startHz();
         while (from < top) {
             double to = Math.min(top, from * Math.pow(2, SECTION_OCTAVES));
@@ -77,64 +67,6 @@ public final class SweepFollower {
             from = to;
         }
         return result;
-    }
-
-    /**
-     * A recording and where the programme's times lie in it.
-     *
-     * @param toRecording from programme to recording seconds
-     * @param toProgramme from recording to programme seconds
-     */
-    private record Passage(
-            AudioSource source, DoubleUnaryOperator toRecording, DoubleUnaryOperator toProgramme) {
-
-        Passage later(double seconds) {
-            return new Passage(
-                    source,
-                    p -> toRecording.applyAsDouble(p - seconds),
-                    t -> toProgramme.applyAsDouble(t) + seconds);
-        }
-    }
-
-    /**
-     * The map of the return, set right for this sweep: the phase of the mixed signal is the
-     * frequency times the error of time, so its slope over frequency is the mean error.
-     */
-    private Passage passage(ProgrammeReturn ret) {
-        Passage rough =
-                new Passage(
-                        ret.recording(), ret.map()::recordingSeconds, ret.map()::programmeSeconds);
-        double to = Math.min(PLACE_TO_HZ, sweep.endHz() / 2);
-        double from = Math.max(PLACE_FROM_HZ, sweep.startHz());
-        if (to < 2 * from) {
-            return rough;
-        }
-        SimpleRegression slope = new SimpleRegression();
-        List<Baseband> bases = convert(rough, from, to, PLACE_PASS_HZ).bases();
-        Baseband loudest = Baseband.loudest(bases);
-        double[] phase = loudest.unwrappedPhase();
-        for (int k = 0; k < phase.length; k++) {
-            double t = rough.toProgramme().applyAsDouble(loudest.seconds(k)) - start;
-            slope.addData(sweep.frequencyHz(t), phase[k] / (2 * Math.PI));
-        }
-        double late = slope.getN() > 2 ? slope.getSlope() : 0;
-        return Math.abs(late) < FARTHEST_S ? rough.later(late) : rough;
-    }
-
-    /** The mixed signal and the width of noise that its filter passes. */
-    private record Mixed(List<Baseband> bases, double noiseWidthHz) {}
-
-    private Mixed convert(Passage passage, double fromHz, double toHz, double pass) {
-        Downconverter converter =
-                Downconverter.of(
-                        pass, 2 * pass, passage.source().sampleRateHz(), 6 * bandsASecond());
-        List<Baseband> bases =
-                converter.convert(
-                        passage.source(),
-                        passage.toRecording().applyAsDouble(start + sweep.timeSeconds(fromHz)),
-                        passage.toRecording().applyAsDouble(start + sweep.timeSeconds(toHz)),
-                        t -> sweep.phaseRadians(passage.toProgramme().applyAsDouble(t) - start));
-        return new Mixed(bases, converter.noiseBandwidthHz());
     }
 
     private double highestHz(ProgrammeReturn ret) {
@@ -156,11 +88,13 @@ public final class SweepFollower {
 
     private void section(Passage passage, double fromHz, double toHz, Receiver receiver) {
         double pass = Math.min(Math.max(LEAST_PASS_HZ, PASS_SHARE * fromHz), 0.3 * fromHz);
-        Mixed mixed = convert(passage, fromHz, toHz, pass);
-        List<Baseband> bases = mixed.bases();
+        Downconverter converter =
+                Downconverter.of(
+                        pass, 2 * pass, passage.source().sampleRateHz(), 6 * bandsASecond());
+        List<Baseband> bases = passage.mixed(converter, fromHz, toHz, 1).get(0);
         for (int k = 0; k < bases.get(0).size(); k++) {
-            double t = passage.toProgramme().applyAsDouble(bases.get(0).seconds(k)) - start;
-            receiver.sample(band(sweep.frequencyHz(t)), bases, k, mixed.noiseWidthHz());
+            int band = band(passage.frequencyHz(bases.get(0), k));
+            receiver.sample(band, bases, k, converter.noiseBandwidthHz());
         }
     }
 }

@@ -17,6 +17,7 @@ class LocalFitTest {
         double[] x = places(21);
         LocalFit fit = LocalFit.at(x, values(x, v -> 3 - 2 * v + 0.5 * v * v), 7, 4);
         assertEquals(13.5, fit.value(), 1e-10);
+        assertEquals(-2 + 7, fit.slope(), 1e-10);
         assertEquals(0, fit.standardError(), 1e-10);
         assertEquals(53.29, LocalFit.at(x, values(x, v -> v * v), 7.3, 4).value(), 1e-10);
     }

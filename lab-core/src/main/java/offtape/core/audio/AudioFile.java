@@ -1,42 +1,55 @@
 package offtape.core.audio;
 
 import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import offtape.core.fault.UnusableInputException;
 
 /**
- * A WAV file open for reading: RIFF, RF64 (EBU Tech 3306) or BW64 (ITU-R BS.2088) with linear PCM
- * of 8 to 32 bits or IEEE float of 32 or 64 bits, plain or in the extensible form. Opened by {@link
- * AudioFiles#open}.
+ * An audio file open for reading, whatever its kind. Opened by {@link AudioFiles#open}.
  *
  * <p>Every read takes just the stretch it asks for from the file, through a buffer of 64 KiB: cost
  * in memory does not depend on the file's length. Reading from several threads at once is safe.
  */
-public final class WavFile implements AudioSource {
+public final class AudioFile implements AudioSource {
 
     private static final int BUFFER_BYTES = 1 << 16;
 
+    private final Path path;
     private final FileBytes file;
-    private final FormatChunk format;
+    private final SoundFormat format;
     private final long dataStart;
     private final long frames;
     private final List<String> notes;
 
-    private WavFile(FileBytes file) {
-        ChunkScan.Found found = ChunkScan.scan(file);
+    /**
+     * Sound that lies plainly in a file.
+     *
+     * @param path what the user named
+     * @param file where its samples are; this object's from now on
+     * @param dataStart where the first of them is, in bytes
+     */
+    AudioFile(
+            Path path,
+            FileBytes file,
+            SoundFormat format,
+            long dataStart,
+            long frames,
+            List<String> notes) {
+        this.path = path;
         this.file = file;
-        this.format = FormatChunk.read(file, found.format());
-        this.dataStart = found.data().body();
-        DataExtent extent = new DataExtent(file, found, format);
-        this.frames = extent.frames();
-        this.notes = extent.notes();
+        this.format = format;
+        this.dataStart = dataStart;
+        this.frames = frames;
+        this.notes = List.copyOf(notes);
     }
 
-    /** Reads the header; the file is this object's from now on. */
-    static WavFile over(FileBytes file) {
-        return new WavFile(file);
+    /** Sound in a chunk of a file. */
+    static AudioFile in(FileBytes file, SoundPlace sound, SoundFormat format) {
+        DataExtent extent = new DataExtent(file, sound, format);
+        return new AudioFile(
+                file.path(), file, format, sound.start(), extent.frames(), extent.notes());
     }
 
     /**
@@ -78,7 +91,7 @@ public final class WavFile implements AudioSource {
         for (long at = from; at < to; at += block) {
             int n = (int) Math.min(block, to - at);
             ByteBuffer bytes =
-                    ByteBuffer.allocate(n * format.frameBytes()).order(ByteOrder.LITTLE_ENDIAN);
+                    ByteBuffer.allocate(n * format.frameBytes()).order(format.coding().order());
             file.fill(bytes, dataStart + at * format.frameBytes());
             for (int c = 0; c < out.length; c++) {
                 decode(bytes, c, n, out[c], (int) (at - startFrame));
@@ -98,7 +111,7 @@ public final class WavFile implements AudioSource {
     }
 
     private void requireFinite(double[][] out, int offset, int n, long frame) {
-        if (!format.coding().floating()) {
+        if (!format.coding().isFloating()) {
             return;
         }
         for (int i = 0; i < n; i++) {
@@ -116,14 +129,14 @@ public final class WavFile implements AudioSource {
                         Locale.ROOT,
                         "%s holds a sample that is not a finite number at %.3f s in channel %d."
                                 + " Export the recording again, without plug-ins, or as 24-bit WAV.",
-                        file.path(),
+                        path,
                         (double) frame / sampleRateHz(),
                         channel + 1));
     }
 
     @Override
     public String name() {
-        return String.valueOf(file.path().getFileName());
+        return String.valueOf(path.getFileName());
     }
 
     @Override

@@ -1,27 +1,25 @@
 package offtape.core.audio;
 
+import java.nio.ByteOrder;
 import java.util.Set;
 import offtape.core.fault.UnusableInputException;
 
 /** Finds the chunks that matter in a RIFF, RF64 or BW64 file and skips all others. */
-final class ChunkScan {
+final class WavScan {
 
-    /** Length of the outer identifier, size and form, in bytes. */
-    static final int FILE_HEAD = 12;
-
-    private static final int MOST_CHUNKS = 10_000;
+    private static final ByteOrder ORDER = ByteOrder.LITTLE_ENDIAN;
 
     private final FileBytes file;
     private LongSizes sizes = LongSizes.none();
     private Chunk format;
     private Chunk data;
 
-    private ChunkScan(FileBytes file) {
+    private WavScan(FileBytes file) {
         this.file = file;
     }
 
-    /** The chunks as found: the format and the sound with its true stated size. */
-    record Found(Chunk format, Chunk data, long statedDataBytes) {}
+    /** What was found: the chunk of the format and the sound. */
+    record Found(Chunk format, SoundPlace sound) {}
 
     /**
      * Walks the chunks up to {@code data}.
@@ -29,25 +27,25 @@ final class ChunkScan {
      * @throws UnusableInputException if one of the two is missing or they come in the wrong order
      */
     static Found scan(FileBytes file) {
-        ChunkScan scan = new ChunkScan(file);
+        WavScan scan = new WavScan(file);
         scan.walk();
-        return new Found(scan.format, scan.data, scan.sizes.of(scan.data));
+        SoundPlace sound = new SoundPlace(scan.data, 0, scan.sizes.of(scan.data), ORDER);
+        return new Found(scan.format, sound);
     }
 
     private void walk() {
-        long position = FILE_HEAD;
-        for (int n = 0; n < MOST_CHUNKS && position <= file.size() - Chunk.HEAD; n++) {
-            Chunk chunk = Chunk.at(file, position);
+        ChunkWalk walk = new ChunkWalk(file, ORDER);
+        while (data == null && walk.hasNext()) {
+            Chunk chunk = walk.next();
             note(chunk);
-            if (data != null) {
-                return;
-            }
-            position = chunk.end(Math.min(sizes.of(chunk), file.size()));
+            walk.leave(chunk, sizes.of(chunk));
         }
-        throw unusable(
-                format == null
-                        ? "neither the format ('fmt ') nor the sound ('data') was found in it"
-                        : "the sound ('data') was not found in it");
+        if (data == null) {
+            throw unusable(
+                    format == null
+                            ? "neither the format ('fmt ') nor the sound ('data') was found in it"
+                            : "the sound ('data') was not found in it");
+        }
     }
 
     private void note(Chunk chunk) {
@@ -78,21 +76,5 @@ final class ChunkScan {
     /** The forms of file whose chunks are laid out this way. */
     static boolean isWave(String outer, String form) {
         return Set.of("RIFF", "RF64", "BW64").contains(outer) && form.equals("WAVE");
-    }
-
-    /**
-     * Whether from a place on to the end there is nothing but whole, named chunks; then what was
-     * before them had the size it stated.
-     */
-    static boolean isChunksToTheEnd(FileBytes file, long from) {
-        long position = from;
-        for (int n = 0; n < MOST_CHUNKS && position <= file.size() - Chunk.HEAD; n++) {
-            Chunk chunk = Chunk.at(file, position);
-            if (!chunk.isNamed() || chunk.body() + chunk.size() > file.size()) {
-                return false;
-            }
-            position = chunk.end(chunk.size());
-        }
-        return true;
     }
 }

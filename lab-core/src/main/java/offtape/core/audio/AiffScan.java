@@ -1,0 +1,65 @@
+package offtape.core.audio;
+
+import java.nio.ByteOrder;
+import java.util.Set;
+import offtape.core.fault.UnusableInputException;
+
+/** Finds the chunks that matter in an AIFF or AIFF-C file, in whichever order they come. */
+final class AiffScan {
+
+    /** Which byte of a number comes first. */
+    static final ByteOrder ORDER = ByteOrder.BIG_ENDIAN;
+
+    private final FileBytes file;
+    private Chunk common;
+    private Chunk sound;
+
+    private AiffScan(FileBytes file) {
+        this.file = file;
+    }
+
+    /** The chunks {@code COMM} (the format) and {@code SSND} (the sound). */
+    record Found(Chunk common, Chunk sound) {}
+
+    /**
+     * Walks the chunks until both are found.
+     *
+     * @throws UnusableInputException if one of the two is missing
+     */
+    static Found scan(FileBytes file) {
+        AiffScan scan = new AiffScan(file);
+        ChunkWalk walk = new ChunkWalk(file, ORDER);
+        while ((scan.common == null || scan.sound == null) && walk.hasNext()) {
+            Chunk chunk = walk.next();
+            scan.note(chunk);
+            walk.leave(chunk, chunk.size());
+        }
+        return scan.found();
+    }
+
+    private void note(Chunk chunk) {
+        switch (chunk.id()) {
+            case "COMM" -> common = chunk;
+            case "SSND" -> sound = chunk;
+            default -> {
+                // descriptions, markers and fillers do not change the sound
+            }
+        }
+    }
+
+    private Found found() {
+        if (common == null || sound == null) {
+            throw new UnusableInputException(
+                    file.path()
+                            + " is a damaged or cut AIFF file: "
+                            + (common == null ? "the format ('COMM')" : "the sound ('SSND')")
+                            + " was not found in it. Export or copy the recording again.");
+        }
+        return new Found(common, sound);
+    }
+
+    /** The forms of file whose chunks are laid out this way. */
+    static boolean isAiff(String outer, String form) {
+        return outer.equals("FORM") && Set.of("AIFF", "AIFC").contains(form);
+    }
+}

@@ -1,0 +1,29 @@
+package offtape.core.audio.flac;
+
+/** Something in a stream that cannot be decoded. The message is a clause for the user. */
+public final class FlacFault extends Exception {
+
+    private static final long serialVersionUID = 1L;
+
+    private final boolean cutShort;
+
+    private FlacFault(String clause, boolean cutShort) {
+        super(clause);
+        this.cutShort = cutShort;
+    }
+
+    /** The stream contradicts the format or one of its checksums. */
+    static FlacFault damaged(String clause) {
+        return new FlacFault(clause, false);
+    }
+
+    /** The bytes ended where more were needed. */
+    static FlacFault cut() {
+        return new FlacFault("the file ends too early", true);
+    }
+
+    /** Whether the bytes simply ended; what came before is sound. */
+    public boolean isCutShort() {
+        return cutShort;
+    }
+}

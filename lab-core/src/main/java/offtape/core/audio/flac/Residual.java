@@ -1,0 +1,47 @@
+package offtape.core.audio.flac;
+
+/** What the prediction of a subframe leaves over, in Rice codes (RFC 9639, section 9.2.7). */
+final class Residual {
+
+    private Residual() {}
+
+    /**
+     * Reads the residual.
+     *
+     * @param out receives it from index {@code order} to {@code blockSize} − 1
+     * @param order number of samples the prediction starts from
+     */
+    static void read(BitReader in, long[] out, int order, int blockSize) throws FlacFault {
+        long method = in.unsigned(2);
+        if (method > 1) {
+            throw FlacFault.damaged("a block is coded in a way that is not known here");
+        }
+        int width = method == 0 ? 4 : 5;
+        int partitions = 1 << in.unsigned(4);
+        int size = blockSize / partitions;
+        if (size * partitions != blockSize || size < order) {
+            throw FlacFault.damaged("a block is divided into parts that do not fit it");
+        }
+        for (int from = 0; from < blockSize; from += size) {
+            partition(in, out, Math.max(order, from), from + size, width);
+        }
+    }
+
+    private static void partition(BitReader in, long[] out, int from, int to, int width)
+            throws FlacFault {
+        int parameter = (int) in.unsigned(width);
+        if (parameter == (1 << width) - 1) {
+            int bits = (int) in.unsigned(5);
+            for (int i = from; i < to; i++) {
+                out[i] = in.signed(bits);
+            }
+            return;
+        }
+        // a residual has 32 bits at most
+        long most = 0xFFFF_FFFFL >>> parameter;
+        for (int i = from; i < to; i++) {
+            long folded = in.unary(most) << parameter | in.unsigned(parameter);
+            out[i] = folded >>> 1 ^ -(folded & 1);
+        }
+    }
+}
