@@ -14,4 +14,9 @@ public final class Schemas {
     public static String results() {
         return Resources.text("schemas/results.schema.json");
     }
+
+    /** Text of the schema of a transport's description. */
+    public static String transport() {
+        return Resources.text("schemas/transport.schema.json");
+    }
 }

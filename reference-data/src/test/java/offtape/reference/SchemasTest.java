@@ -75,7 +75,7 @@ class SchemasTest {
                     .replace("UNKNOWN", "{\"value\":null,\"reason\":\"not in this recording\"}");
 
     @ParameterizedTest
-    @CsvSource({"programme", "results"})
+    @CsvSource({"programme", "results", "transport"})
     void areSchemasOfDraft202012(String name) {
         JsonSchema meta =
                 JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
@@ -138,6 +138,10 @@ class SchemasTest {
     }
 
     private static String text(String name) {
-        return name.equals("programme") ? Schemas.programme() : Schemas.results();
+        return switch (name) {
+            case "programme" -> Schemas.programme();
+            case "transport" -> Schemas.transport();
+            default -> Schemas.results();
+        };
     }
 }

@@ -19,6 +19,7 @@ import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeFolder;
 import offtape.core.programme.ProgrammePlan;
 import offtape.core.programme.ProgrammeWriter;
+import offtape.core.transport.TransportDescription;
 import offtape.core.unit.TapeSpeed;
 import offtape.report.measure.Measurement;
 import offtape.report.render.ReportWriter;
@@ -42,6 +43,7 @@ final class Demo {
     static final String AFTER = "after";
 
     private static final String PROGRAMME = "programme";
+    private static final String TRANSPORT = "transport";
     private static final int STEPS = 6;
 
     private final OutputFolder folder;
@@ -70,6 +72,7 @@ final class Demo {
             ProgrammeWriter.write(plan.sheet(), inner);
             inner.commit();
         }
+        folder.write("transport.json", description(TRANSPORT).getBytes(StandardCharsets.UTF_8));
         CompletableFuture<Results> after =
                 Background.start(() -> session(AFTER, "after its service"));
         CompletableFuture<Results> before = Background.start(() -> session(BEFORE, "as bought"));
@@ -117,7 +120,10 @@ final class Demo {
                             machine.note(),
                             Version.text(),
                             Sha256.ofFile(recording));
-            Results results = Measurement.run(programme, sound, session, sound.notes());
+            Results results =
+                    Sessions.named(
+                            Measurement.run(programme, sound, session, sound.notes()),
+                            TransportDescription.fromJson(description(TRANSPORT)));
             try (OutputFolder inner = OutputFolder.open(folder.path(name), false)) {
                 SessionFiles.write(results, inner);
                 inner.commit();

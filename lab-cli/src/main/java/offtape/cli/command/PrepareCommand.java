@@ -1,14 +1,17 @@
 package offtape.cli.command;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
+import offtape.core.output.OutputFile;
 import offtape.core.output.OutputFolder;
 import offtape.core.programme.CueSheet;
 import offtape.core.programme.ProgrammeFolder;
 import offtape.core.programme.ProgrammePlan;
 import offtape.core.programme.ProgrammeWriter;
+import offtape.core.transport.TransportDescription;
 import offtape.core.unit.TapeSpeed;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -36,10 +39,17 @@ final class PrepareCommand implements Callable<Integer> {
 
     @Option(
             names = "--out",
-            required = true,
             paramLabel = "DIR",
             description = "Folder to write to; made if it does not exist.")
     private Path out;
+
+    @Option(
+            names = "--transport-template",
+            paramLabel = "FILE",
+            description =
+                    "Write a form for the dimensions of the transport, to be filled in and given to"
+                            + " measure and speed with --transport. Goes with or without --out.")
+    private Path transportTemplate;
 
     @Option(
             names = "--tape-speed",
@@ -69,6 +79,33 @@ final class PrepareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (out == null && transportTemplate == null) {
+            throw new CommandLine.ParameterException(
+                    spec.commandLine(), "Missing required option: '--out=DIR'");
+        }
+        if (transportTemplate != null) {
+            writeTemplate();
+        }
+        if (out != null) {
+            writeProgramme();
+        }
+        return ExitCodes.DONE;
+    }
+
+    private void writeTemplate() {
+        try (OutputFile file = OutputFile.open(transportTemplate, force)) {
+            file.write(TransportDescription.template().getBytes(StandardCharsets.UTF_8));
+            file.commit();
+        }
+        common.terminal()
+                .message(
+                        "Written: "
+                                + transportTemplate
+                                + ". Fill in what you know and give it to measure with --transport."
+                                + " Unplug the machine before you reach inside.");
+    }
+
+    private void writeProgramme() {
         CueSheet sheet;
         try {
             sheet = new ProgrammePlan(tapeSpeed, sampleRate, referenceDbfs, brief).sheet();
@@ -83,6 +120,5 @@ final class PrepareCommand implements Callable<Integer> {
         }
         terminal.message(ProgrammeWords.of(sheet, tapeSpeed));
         terminal.message("Written to " + out + ".");
-        return ExitCodes.DONE;
     }
 }

@@ -1,10 +1,18 @@
 package offtape.cli.command;
 
+import java.nio.file.Path;
+import offtape.core.transport.TransportDescription;
 import offtape.core.unit.TapeSpeed;
 import picocli.CommandLine.Option;
 
 /** What a user says of a session that is written. */
 final class SessionOptions {
+
+    /** What the file with the dimensions is for. */
+    static final String TRANSPORT_HELP =
+            "Dimensions of the transport, so that lines of wow and flutter get the name of the part"
+                    + " that makes them; \"offtape prepare --transport-template FILE\" writes a form"
+                    + " for them.";
 
     @Option(
             names = "--machine-name",
@@ -27,6 +35,9 @@ final class SessionOptions {
                             + " made for).")
     private TapeSpeed tapeSpeed;
 
+    @Option(names = "--transport", paramLabel = "FILE", description = TRANSPORT_HELP)
+    private Path transport;
+
     String machineName() {
         return machineName;
     }
@@ -42,5 +53,10 @@ final class SessionOptions {
     /** The speed in mm/s, or the given one if the user named none. */
     Double tapeSpeedMmPerS(Double otherwise) {
         return tapeSpeed == null ? otherwise : (Double) tapeSpeed.mmPerS();
+    }
+
+    /** The dimensions that were given, or null. */
+    TransportDescription transport() {
+        return transport == null ? null : TransportDescription.fromJson(transport);
     }
 }

@@ -11,7 +11,9 @@ import offtape.core.fault.UnusableInputException;
 import offtape.core.output.Sha256;
 import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeFolder;
+import offtape.core.transport.TransportDescription;
 import offtape.report.measure.Measurement;
+import offtape.report.measure.speed.NamedParts;
 import offtape.report.result.Results;
 import offtape.report.result.Session;
 
@@ -26,6 +28,7 @@ final class Sessions {
             Path programmeFolder,
             SessionOptions said,
             String mode) {
+        TransportDescription transport = said.transport();
         try (Programme programme = ProgrammeFolder.open(programmeFolder);
                 AudioFile sound = AudioFiles.open(recording)) {
             Session session =
@@ -38,12 +41,25 @@ final class Sessions {
                             said.note(),
                             Version.text(),
                             Sha256.ofFile(recording));
-            return Measurement.run(
-                    programme,
-                    channels.of(sound),
-                    session,
-                    sound.notes().stream().map(n -> sound.name() + ": " + n + ".").toList());
+            Results results =
+                    Measurement.run(
+                            programme,
+                            channels.of(sound),
+                            session,
+                            sound.notes().stream()
+                                    .map(n -> sound.name() + ": " + n + ".")
+                                    .toList());
+            return named(results, transport);
         }
+    }
+
+    /** The results with the lines of speed named by part, if dimensions are given. */
+    static Results named(Results results, TransportDescription transport) {
+        return transport == null
+                ? results
+                : results.withSpeed(
+                        NamedParts.name(
+                                results.speed(), transport, results.session().tapeSpeedMmPerS()));
     }
 
     /** When a recording was made, by the time stamp of its file, ISO 8601. */

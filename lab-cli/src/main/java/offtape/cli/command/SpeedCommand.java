@@ -9,7 +9,10 @@ import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
 import offtape.core.audio.AudioSource;
 import offtape.core.audio.ChosenChannels;
+import offtape.core.transport.TransportDescription;
+import offtape.core.unit.TapeSpeed;
 import offtape.report.measure.speed.BareTone;
+import offtape.report.measure.speed.NamedParts;
 import offtape.report.result.ResultsJson;
 import offtape.report.result.Speed;
 import picocli.CommandLine;
@@ -54,6 +57,18 @@ final class SpeedCommand implements Callable<Integer> {
                             + " nearest: 3150, 3000, 1000, 10000 …).")
     private Double frequencyHz;
 
+    @Option(names = "--transport", paramLabel = "FILE", description = SessionOptions.TRANSPORT_HELP)
+    private Path transport;
+
+    @Option(
+            names = "--tape-speed",
+            paramLabel = "SPEED",
+            converter = TapeSpeedConverter.class,
+            description =
+                    "Nominal tape speed for --transport, such as 19.05cm/s (default: what stands in"
+                            + " that file).")
+    private TapeSpeed tapeSpeed;
+
     @Option(names = "--json", description = "Print the figures as JSON to standard output.")
     private boolean json;
 
@@ -64,11 +79,12 @@ final class SpeedCommand implements Callable<Integer> {
                     spec.commandLine(), "--frequency must lie between 300 and 12000 Hz.");
         }
         Terminal terminal = common.terminal();
+        TransportDescription parts = parts(terminal);
         try (AudioFile sound = AudioFiles.open(file)) {
             sound.notes().forEach(n -> terminal.message(sound.name() + ": " + n + "."));
             OptionalDouble nominal =
                     frequencyHz == null ? OptionalDouble.empty() : OptionalDouble.of(frequencyHz);
-            Speed speed = BareTone.measure(chosen(sound, terminal), nominal);
+            Speed speed = named(BareTone.measure(chosen(sound, terminal), nominal), parts);
             if (json) {
                 terminal.raw(ResultsJson.write(speed));
             } else {
@@ -76,6 +92,26 @@ final class SpeedCommand implements Callable<Integer> {
             }
         }
         return ExitCodes.DONE;
+    }
+
+    private TransportDescription parts(Terminal terminal) {
+        if (transport == null) {
+            return null;
+        }
+        TransportDescription parts = TransportDescription.fromJson(transport);
+        if (tapeSpeed == null && parts.tapeSpeedMmPerS() == null) {
+            terminal.message(
+                    "The tape speed is not known, so no part that turns with the tape can be named."
+                            + " Give --tape-speed, or tapeSpeedMmPerS in "
+                            + transport
+                            + ".");
+        }
+        return parts;
+    }
+
+    private Speed named(Speed speed, TransportDescription parts) {
+        Double mmPerS = tapeSpeed == null ? null : (Double) tapeSpeed.mmPerS();
+        return parts == null ? speed : NamedParts.name(speed, parts, mmPerS);
     }
 
     private AudioSource chosen(AudioFile sound, Terminal terminal) {

@@ -36,8 +36,18 @@ final class SpeedWords {
     }
 
     private static String component(SpeedComponent c) {
-        return String.format(
-                Locale.ROOT, "Line at %8.3f Hz     %.4f %% peak", c.frequencyHz(), c.peakPercent());
+        String line =
+                String.format(
+                        Locale.ROOT,
+                        "Line at %8.3f Hz     %.4f %% ± %.4f peak",
+                        c.frequencyHz(),
+                        c.peakPercent(),
+                        c.peakUncertaintyPercent());
+        String moving =
+                c.moves()
+                        ? String.format(Locale.ROOT, ", moving to %.3f Hz", c.endFrequencyHz())
+                        : "";
+        return line + moving + (c.part() == null ? "" : ": " + c.part());
     }
 
     private static String line(String what, String format, Quantity q) {

@@ -143,19 +143,19 @@ class BadMachineTest {
                 of(
                         "the return is there already",
                         2,
-                        "{lab}/taken.wav exists already. Choose another --out or add --force.",
+                        "{lab}/taken.wav exists already. Choose another name or add --force.",
                         l -> simulate(l.path("sane.json"), "taken.wav")),
                 of(
                         "the truth is there already",
                         2,
                         "{lab}/taken-truth.truth.json exists already. Choose another "
-                                + "--out or add --force.",
+                                + "name or add --force.",
                         l -> simulate(l.path("sane.json"), "taken-truth.wav")),
                 of(
                         "a folder where the return is to go",
                         2,
                         "{lab}/programme is a folder, and a file is to go there. "
-                                + "Choose another --out.",
+                                + "Choose another name.",
                         l -> simulate(l.path("sane.json"), "programme")),
                 of(
                         "no programme",

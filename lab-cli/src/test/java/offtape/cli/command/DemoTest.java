@@ -48,6 +48,7 @@ class DemoTest {
                 "before/results.json",
                 "before/report.html",
                 "before-return.wav",
+                "transport.json",
                 "before-return.truth.json",
                 "before-machine.json",
                 "after/results.json",

@@ -45,6 +45,7 @@ class SessionJsonTest {
                     "noise.csv",
                     "speed.csv",
                     "speed-spectrum.csv",
+                    "speed-components.csv",
                     ".offtape-manifest.json");
 
     @TempDir private static Path folder;

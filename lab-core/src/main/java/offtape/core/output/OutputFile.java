@@ -64,14 +64,14 @@ public final class OutputFile implements Closeable {
             }
             if (!force && Files.exists(place, LinkOption.NOFOLLOW_LINKS)) {
                 throw new RefusedOutputException(
-                        place + " exists already. Choose another --out or add --force.");
+                        place + " exists already. Choose another name or add --force.");
             }
         }
     }
 
     private static RefusedOutputException folderInTheWay(Path place) {
         return new RefusedOutputException(
-                place + " is a folder, and a file is to go there. Choose another --out.");
+                place + " is a folder, and a file is to go there. Choose another name.");
     }
 
     /** The place where the file will appear, absolute and without links. */
@@ -82,6 +82,19 @@ public final class OutputFile implements Closeable {
     /** Where to write the file for now. */
     public Path path() {
         return workplace.fresh().resolve(file.getFileName());
+    }
+
+    /**
+     * Writes the whole file at once.
+     *
+     * @throws RefusedOutputException if the disk refuses
+     */
+    public void write(byte[] content) {
+        try {
+            Files.write(path(), content);
+        } catch (IOException e) {
+            throw Workplace.unwritable(file, e);
+        }
     }
 
     /**

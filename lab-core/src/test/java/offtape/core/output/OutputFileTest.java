@@ -64,7 +64,7 @@ class OutputFileTest {
     void anExistingFileIsReplacedOnlyWithForce() throws IOException {
         write(target, false, "one");
         assertEquals(
-                target + " exists already. Choose another --out or add --force.",
+                target + " exists already. Choose another name or add --force.",
                 refusal(target, false));
         assertEquals("one", Files.readString(target));
         write(target, true, "two");
@@ -75,7 +75,7 @@ class OutputFileTest {
     void anExistingCompanionCountsToo() throws IOException {
         Path other = Tree.write(dir.resolve("truth.json"), "mine");
         assertEquals(
-                other + " exists already. Choose another --out or add --force.",
+                other + " exists already. Choose another name or add --force.",
                 refusal(target, false, "truth.json"));
         assertEquals(Map.of("truth.json", "mine"), Tree.of(dir));
     }
@@ -83,7 +83,7 @@ class OutputFileTest {
     @Test
     void aFolderIsNeverReplaced() {
         assertEquals(
-                dir + " is a folder, and a file is to go there. Choose another --out.",
+                dir + " is a folder, and a file is to go there. Choose another name.",
                 refusal(dir, true));
     }
 
@@ -104,7 +104,7 @@ class OutputFileTest {
         Path real = Tree.write(dir.resolve("elsewhere/real.wav"), "mine");
         Files.createSymbolicLink(target, real);
         assertEquals(
-                real + " exists already. Choose another --out or add --force.",
+                real + " exists already. Choose another name or add --force.",
                 refusal(target, false));
         try (OutputFile out = OutputFile.open(target, true)) {
             Files.writeString(out.path(), "new");
@@ -121,7 +121,7 @@ class OutputFileTest {
             Files.writeString(target, "mine");
             assertEquals(
                     target
-                            + " exists already. Choose another --out or add --force. What was made"
+                            + " exists already. Choose another name or add --force. What was made"
                             + " is kept in "
                             + target
                             + "-kept.",

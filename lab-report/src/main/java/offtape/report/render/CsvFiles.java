@@ -24,6 +24,7 @@ final class CsvFiles {
         files.put("noise.csv", noise(results));
         files.put("speed.csv", speed(results.speed()));
         files.put("speed-spectrum.csv", speedSpectrum(results.speed()));
+        files.put("speed-components.csv", SpeedComponents.csv(results.speed()));
         files.putAll(SweepCsv.of(results));
         return Collections.unmodifiableMap(files);
     }

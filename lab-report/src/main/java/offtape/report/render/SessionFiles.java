@@ -27,7 +27,8 @@ public final class SessionFiles {
                     "ladder.csv",
                     "noise.csv",
                     "speed.csv",
-                    "speed-spectrum.csv");
+                    "speed-spectrum.csv",
+                    "speed-components.csv");
 
     private SessionFiles() {}
 

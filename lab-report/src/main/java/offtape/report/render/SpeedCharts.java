@@ -16,6 +16,7 @@ final class SpeedCharts {
     /** How many components are named on the chart and in its caption. */
     static final int LABELLED = 5;
 
+    private static final int LONGEST = 26;
     private static final int TRACE_HEIGHT = 300;
     private static final int MOST_STRETCHES = 400;
     private static final int TABLE_ROWS = 30;
@@ -134,23 +135,24 @@ final class SpeedCharts {
 
     private static List<Chart.Mark> marks(Speed speed) {
         return speed.components().stream()
-                .filter(c -> c.frequencyHz() > 0 && c.peakPercent() > 0)
+                .filter(c -> c.middleHz() > 0 && c.peakPercent() > 0)
                 .limit(LABELLED)
                 .map(
                         c ->
                                 new Chart.Mark(
-                                        c.frequencyHz(),
+                                        c.middleHz(),
                                         c.peakPercent(),
                                         Words.isGiven(c.part())
                                                 ? shortened(c.part())
-                                                : Numbers.frequency(c.frequencyHz()),
+                                                : Numbers.frequency(c.middleHz()),
                                         Look.WHOLE,
                                         false))
                 .toList();
     }
 
     private static String shortened(String part) {
-        return part.length() <= 18 ? part : part.substring(0, 17) + "…";
+        String plain = part.replace(" harmonic", "");
+        return plain.length() <= LONGEST ? plain : plain.substring(0, LONGEST - 1) + "…";
     }
 
     /** The deviation over time in some thirty stretches. */

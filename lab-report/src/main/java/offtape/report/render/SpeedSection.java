@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Results;
 import offtape.report.result.Speed;
-import offtape.report.result.SpeedComponent;
 
 /** How fast the tape runs and how steadily. */
 final class SpeedSection {
@@ -32,11 +31,11 @@ final class SpeedSection {
             body.add(Section.figure(caption, List.of(SpeedCharts.trace(speed, caption))));
         }
         if (SpeedCharts.hasSpectrum(speed)) {
-            String caption = spectrumCaption(speed);
+            String caption = SpeedComponents.caption(speed);
             body.add(Section.figure(caption, List.of(SpeedCharts.spectrum(speed, caption))));
         }
         body.add(readings(speed).open());
-        body.add(components(speed).folded());
+        body.add(SpeedComponents.table(speed).folded());
         body.add(SpeedCharts.traceTable(speed).folded());
         return new Section("speed", "Speed", body);
     }
@@ -53,28 +52,6 @@ final class SpeedSection {
             sentences.add("Slow drift covers " + Numbers.full(drift, false) + ".");
         }
         return String.join(" ", sentences);
-    }
-
-    private static String spectrumCaption(Speed speed) {
-        if (speed.components().isEmpty()) {
-            return "No single rate of wavering stands out.";
-        }
-        List<String> parts =
-                speed.components().stream()
-                        .limit(SpeedCharts.LABELLED)
-                        .map(SpeedSection::told)
-                        .toList();
-        return "What stands out: "
-                + Words.list(parts)
-                + ". A line that repeats at the rate of a rotating part points to that part.";
-    }
-
-    private static String told(SpeedComponent component) {
-        String what =
-                Numbers.withUnit(Numbers.significant(component.peakPercent(), 2), "%")
-                        + " at "
-                        + Numbers.frequency(component.frequencyHz());
-        return Words.isGiven(component.part()) ? what + " (" + component.part() + ")" : what;
     }
 
     private static DataTable readings(Speed speed) {
@@ -96,19 +73,5 @@ final class SpeedSection {
 
     private static List<String> row(String name, Quantity figure, boolean signed) {
         return List.of(name, Numbers.full(Find.figure(figure), signed));
-    }
-
-    private static DataTable components(Speed speed) {
-        return new DataTable(
-                "steady lines of the deviation",
-                List.of("Rate", "Peak, %", "Part"),
-                speed.components().stream()
-                        .map(
-                                c ->
-                                        List.of(
-                                                Numbers.frequency(c.frequencyHz()),
-                                                Numbers.decimal(c.peakPercent(), 4),
-                                                Words.isGiven(c.part()) ? c.part() : "not known"))
-                        .toList());
     }
 }

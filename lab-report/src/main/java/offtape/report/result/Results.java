@@ -41,4 +41,21 @@ public record Results(
         dropouts = List.copyOf(dropouts);
         health = List.copyOf(health);
     }
+
+    /** The same results with other figures of speed. */
+    public Results withSpeed(Speed other) {
+        return new Results(
+                format,
+                version,
+                session,
+                timing,
+                other,
+                response,
+                distortion,
+                noise,
+                channels,
+                dropouts,
+                health,
+                verdict);
+    }
 }

@@ -18,7 +18,7 @@ import offtape.core.unit.Quantity;
  * @param flutterRms root mean square of 6 Hz to 200 Hz
  * @param weightedFloor weighted root mean square that the noise of the recording alone would read
  * @param toneFrequencyHz nominal frequency of the tone that was demodulated, null if there was none
- * @param components steady lines of the deviation, largest first
+ * @param components lines of the deviation, steady or slowly moving, largest first
  * @param trace deviation over time for charts, null if there was no tone
  * @param spectrum spectrum of the deviation for charts, null if there was no tone
  */
@@ -42,5 +42,24 @@ public record Speed(
     /** Copies the list so that the record cannot change. */
     public Speed {
         components = List.copyOf(components);
+    }
+
+    /** The same figures with other components. */
+    public Speed withComponents(List<SpeedComponent> others) {
+        return new Speed(
+                deviation,
+                drift,
+                weightedPeak,
+                weightedTwoSigma,
+                weightedRms,
+                unweightedPeak,
+                unweightedRms,
+                wowRms,
+                flutterRms,
+                weightedFloor,
+                toneFrequencyHz,
+                others,
+                trace,
+                spectrum);
     }
 }

@@ -54,14 +54,15 @@ final class CsvFilesTest {
                         "ladder.csv",
                         "noise.csv",
                         "speed.csv",
-                        "speed-spectrum.csv"),
+                        "speed-spectrum.csv",
+                        "speed-components.csv"),
                 files.keySet());
         files.forEach((name, text) -> assertEquals(1, text.lines().count(), name));
     }
 
     /**
      * 4 curves of 121 points with 3 bands and one bump, 2 of them louder with 2 harmonics at 40
-     * places, 4 ladders of 17 steps, 2 times 31 bands and 3 mains lines.
+     * places, 4 ladders of 17 steps, 2 times 31 bands and 3 mains lines, 4 lines of speed.
      */
     @Test
     void everyPointIsARow() {
@@ -75,6 +76,7 @@ final class CsvFilesTest {
         assertEquals(1 + 2 * 31 + 3, files.get("noise.csv").lines().count());
         assertEquals(1 + 600, files.get("speed.csv").lines().count());
         assertEquals(1 + 2000, files.get("speed-spectrum.csv").lines().count());
+        assertEquals(1 + 4, files.get("speed-components.csv").lines().count());
     }
 
     @Test

@@ -62,7 +62,7 @@ final class Degenerate {
                         speed.flutterRms(),
                         speed.weightedFloor(),
                         3150.0,
-                        List.of(new SpeedComponent(2, 0.1, HOSTILE)),
+                        List.of(SpeedComponent.steady(2, 0.1, HOSTILE, 0, 0)),
                         speed.trace(),
                         speed.spectrum());
         return Scenario.with(

@@ -296,10 +296,20 @@ final class Scenario {
                 known(0.0016, "%", 0.0003),
                 3150.0,
                 List.of(
-                        new SpeedComponent(0.7, wow, "take-up reel"),
-                        new SpeedComponent(9.6, 0.045 - 0.02 * repaired, "capstan"),
-                        new SpeedComponent(6.4, 0.03, null),
-                        new SpeedComponent(100, 0.008, null)),
+                        new SpeedComponent(
+                                0.71,
+                                wow,
+                                "take-up reel",
+                                0.0012,
+                                0.0011,
+                                0.69,
+                                -0.02,
+                                0.001,
+                                "Gets slower, as a take-up reel does while it fills."),
+                        SpeedComponent.steady(
+                                9.6, 0.045 - 0.02 * repaired, "capstan", 0.0003, 0.0009),
+                        SpeedComponent.steady(6.4, 0.03, null, 0.0007, 0.0009),
+                        SpeedComponent.steady(100, 0.008, null, 0.002, 0.0008)),
                 new SpeedTrace(
                         seconds,
                         DoubleStream.of(middle).map(m -> m - 0.06).toArray(),

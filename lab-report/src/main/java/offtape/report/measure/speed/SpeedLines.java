@@ -1,37 +1,40 @@
 package offtape.report.measure.speed;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import offtape.core.dsp.RealFft;
 import offtape.core.dsp.Spectrum;
+import offtape.report.measure.line.FoundLine;
+import offtape.report.measure.line.LineSearch;
 import offtape.report.result.SpeedComponent;
 import offtape.report.result.SpeedSpectrum;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
 
-/** The spectrum of a speed deviation and the steady lines in it. */
+/** The spectrum of a speed deviation and the lines in it, steady or slowly moving. */
 final class SpeedLines {
 
-    private static final double LOWEST_HZ = 0.15;
-    private static final double HIGHEST_HZ = 200;
+    private static final double LOWEST_HZ = LineSearch.LOWEST_HZ;
+    private static final double HIGHEST_HZ = LineSearch.HIGHEST_HZ;
     private static final int MOST = 12;
     private static final int POINTS = 360;
 
-    /** A line stands this many times over the median of its surroundings. */
-    private static final double STANDS_OUT = 4.5;
+    /** Changes by a smaller share than this tell no reel. */
+    private static final double WITH_THE_TAPE = 3e-4;
 
-    private static final double LEAST_PERCENT = 0.001;
-
+    private final double[] modulation;
+    private final double rateHz;
     private final double[] peak;
     private final double binHz;
 
     /**
      * Transforms a deviation.
      *
-     * @param modulation deviation about its mean, percent
+     * @param deviation about its mean, percent; the first ten minutes of a longer one are taken
      * @param rateHz its sample rate
      */
-    SpeedLines(double[] modulation, double rateHz) {
+    SpeedLines(double[] deviation, double rateHz) {
+        this.modulation = LineSearch.beginning(deviation, (int) (LineSearch.LONGEST_S * rateHz));
+        this.rateHz = rateHz;
         int n = RealFft.nextPowerOfTwo(2 * modulation.length);
         double[] windowed = new double[modulation.length];
         for (int i = 0; i < windowed.length; i++) {
@@ -48,45 +51,46 @@ final class SpeedLines {
         }
     }
 
-    /** Steady lines, largest first. */
+    /** Lines, largest first. */
     List<SpeedComponent> components() {
-        List<SpeedComponent> lines = new ArrayList<>();
-        for (int k = Math.max(3, (int) (LOWEST_HZ / binHz)); k < peak.length - 3; k++) {
-            boolean top =
-                    peak[k] >= peak[k - 1]
-                            && peak[k] > peak[k + 1]
-                            && peak[k] > peak[k - 3]
-                            && peak[k] > peak[k + 3];
-            if (top && peak[k] > LEAST_PERCENT && peak[k] > STANDS_OUT * surroundings(k)) {
-                lines.add(line(k));
-            }
+        double drift = drift();
+        return LineSearch.find(modulation, rateHz).stream()
+                .limit(MOST)
+                .map(line -> component(line, drift))
+                .toList();
+    }
+
+    /** How much faster the tape is at the end than at the beginning, as a share. */
+    private double drift() {
+        SimpleRegression line = new SimpleRegression();
+        for (int i = 0; i < modulation.length; i += 10) {
+            line.addData(i, modulation[i]);
         }
-        lines.sort(Comparator.comparingDouble(c -> -c.peakPercent()));
-        return lines.subList(0, Math.min(MOST, lines.size()));
+        return line.getSlope() * modulation.length / 100;
     }
 
-    /** Frequency and height by the parabola through the logarithms of three bins. */
-    private SpeedComponent line(int k) {
-        double a = Math.log(peak[k - 1] + 1e-300);
-        double b = Math.log(peak[k]);
-        double c = Math.log(peak[k + 1] + 1e-300);
-        double shift = 0.5 * (a - c) / (a - 2 * b + c);
-        double height = Math.exp(b - 0.25 * (a - c) * shift);
-        return new SpeedComponent((k + shift) * binHz, height, null);
+    private static SpeedComponent component(FoundLine line, double drift) {
+        boolean tried = line.changeUncertainty() > 0;
+        return new SpeedComponent(
+                line.startHz(),
+                line.peakPercent(),
+                null,
+                line.hzUncertainty(),
+                line.peakUncertainty(),
+                line.moves() ? line.endHz() : null,
+                line.moves() ? 60 * line.changeHzPerS() : null,
+                tried ? 60 * line.changeUncertainty() : null,
+                line.moves() ? note(line, drift) : null);
     }
 
-    /** The higher of the medians to either side, so that the edge of a band makes no line. */
-    private double surroundings(int k) {
-        int reach = Math.max(24, k / 4);
-        double below = median(Math.max(1, k - reach), k);
-        double above = median(k + 1, Math.min(peak.length, k + reach + 1));
-        return Math.max(below, above);
-    }
-
-    private double median(int from, int to) {
-        double[] sorted = Arrays.copyOfRange(peak, from, Math.max(from + 1, to));
-        Arrays.sort(sorted);
-        return sorted[sorted.length / 2];
+    private static String note(FoundLine line, double drift) {
+        double change = line.endHz() / line.startHz() - 1;
+        if (Math.abs(change) < 2 * Math.abs(drift) + WITH_THE_TAPE) {
+            return "Moves with the speed of the tape.";
+        }
+        return change > 0
+                ? "Gets faster, as a supply reel does while it empties."
+                : "Gets slower, as a take-up reel does while it fills.";
     }
 
     /** The spectrum for charts: the highest value in each of some hundred logarithmic bands. */

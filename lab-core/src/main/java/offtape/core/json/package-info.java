@@ -1,0 +1,2 @@
+/** JSON that people write by hand, read strictly and refused in words that name the place. */
+package offtape.core.json;

@@ -1,0 +1,67 @@
+package offtape.core.transport;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import offtape.core.fault.UnusableInputException;
+
+/** Checks of single members; what they throw is a sentence to which the reader adds the place. */
+final class Range {
+
+    private static final int MOST_ENTRIES = 32;
+
+    private Range() {}
+
+    /** {@code value} if it is absent or lies in the closed range. */
+    static Double within(String name, Double value, double lowest, double highest, String unit) {
+        if (value != null && !(value >= lowest && value <= highest)) {
+            throw new UnusableInputException(
+                    String.format(
+                            Locale.ROOT,
+                            "\"%s\" is %s; it must lie between %s and %s %s.",
+                            name,
+                            plain(value),
+                            plain(lowest),
+                            plain(highest),
+                            unit));
+        }
+        return value;
+    }
+
+    /** A name that can stand in a report, or what stands for it. */
+    static String name(String name, String otherwise) {
+        if (name == null || name.isBlank()) {
+            return otherwise;
+        }
+        require(name.length() <= 40, "\"name\" has more than 40 letters.");
+        require(!name.matches("(?s).*\\p{Cntrl}.*"), "\"name\" must be one line of text.");
+        return name.strip();
+    }
+
+    /** An unchangeable copy, empty where the list is absent. */
+    static <T> List<T> copy(String name, List<T> list) {
+        if (list == null) {
+            return List.of();
+        }
+        require(
+                list.size() <= MOST_ENTRIES,
+                "\"" + name + "\" has more than " + MOST_ENTRIES + " entries.");
+        require(
+                list.stream().noneMatch(Objects::isNull),
+                "\"" + name + "\" has an empty entry (null).");
+        return List.copyOf(list);
+    }
+
+    /** Refuses with a sentence unless {@code holds}. */
+    static void require(boolean holds, String sentence) {
+        if (!holds) {
+            throw new UnusableInputException(sentence);
+        }
+    }
+
+    private static String plain(double value) {
+        return value == Math.rint(value) && Math.abs(value) < 1e9
+                ? Long.toString((long) value)
+                : Double.toString(value);
+    }
+}

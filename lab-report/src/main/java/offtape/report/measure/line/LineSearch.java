@@ -1,0 +1,72 @@
+package offtape.report.measure.line;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The lines of a speed deviation: sines that noise does not explain. Below 4 Hz, where reels turn,
+ * a line may move.
+ *
+ * <p>Noise makes a line in fewer than one recording of a hundred ({@link FalseAlarm}), as long as
+ * its density is smooth over some thirty bins. What the tape does at random with a sharp resonance
+ * can pass for a line, and a line whose part slips is broad and may show as several.
+ */
+public final class LineSearch {
+
+    /** Lowest frequency that is looked at; slower is drift. */
+    public static final double LOWEST_HZ = 0.15;
+
+    /** Highest frequency that is looked at. */
+    public static final double HIGHEST_HZ = 200;
+
+    /** The beginning of a longer deviation is looked at for so long, seconds. */
+    public static final double LONGEST_S = 600;
+
+    /** Lines below are of no interest, percent. */
+    public static final double LEAST_PERCENT = 0.001;
+
+    private static final double REELS_TO_HZ = 4;
+    private static final double SHORTEST_FOR_REELS_S = 12;
+
+    /** Turns that a part has to make. */
+    private static final double FEWEST_TURNS = 6;
+
+    private static final double CHANCE = 0.01;
+
+    private LineSearch() {}
+
+    /**
+     * Finds lines.
+     *
+     * @param modulation deviation about its mean, percent; not modified
+     * @param rateHz samples a second, more than 400 for lines up to 200 Hz
+     * @return largest first
+     */
+    public static List<FoundLine> find(double[] modulation, double rateHz) {
+        double[] x = beginning(modulation, (int) (LONGEST_S * rateHz));
+        double seconds = x.length / rateHz;
+        double from = Math.max(LOWEST_HZ, FEWEST_TURNS / seconds);
+        double to = Math.min(HIGHEST_HZ, 0.45 * rateHz);
+        List<FoundLine> lines = new ArrayList<>();
+        double split = seconds < SHORTEST_FOR_REELS_S ? from : REELS_TO_HZ;
+        if (split > from) {
+            List<BendGrid> grids = BendGrid.octaves(from, split, seconds);
+            Stretch slow = LowBand.of(x, rateHz, split);
+            lines.addAll(new BandSearch(slow, grids, CHANCE / 2, LEAST_PERCENT).find());
+        }
+        if (to > split) {
+            List<BendGrid> grids = List.of(new BendGrid(split, to, new double[] {0}));
+            Stretch all = new Stretch(x, rateHz);
+            lines.addAll(new BandSearch(all, grids, CHANCE / 2, LEAST_PERCENT).find());
+        }
+        lines.sort(Comparator.comparingDouble(l -> -l.peakPercent()));
+        return lines;
+    }
+
+    /** The beginning of a deviation, no longer than so many samples. */
+    public static double[] beginning(double[] x, int most) {
+        return Arrays.copyOf(x, Math.min(x.length, most));
+    }
+}
