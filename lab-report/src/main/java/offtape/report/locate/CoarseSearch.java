@@ -28,7 +28,7 @@ final class CoarseSearch {
     /** Matches nearer than this in both are the same one. */
     private static final double SAME_S = 1;
 
-    private static final double SAME_SPEED = 0.03;
+    private static final double SAME_SPEED = 0.1;
 
     private final SpectralTrace programme;
     private final SpectralTrace recording;

@@ -45,14 +45,4 @@ public record Location(
         return from >= Math.max(0, heardFromSeconds - HEARD_S)
                 && to <= Math.min(recordingSeconds, heardToSeconds + HEARD_S);
     }
-
-    /** Tape speed over nominal, in the middle of the programme. */
-    public double speedRatio(double programmeSeconds) {
-        return map.speedRatio(programmeSeconds / 2);
-    }
-
-    /** Whether the recording itself ends before the programme does. */
-    public boolean cutShort(double programmeSeconds) {
-        return map.recordingSeconds(programmeSeconds) > recordingSeconds;
-    }
 }

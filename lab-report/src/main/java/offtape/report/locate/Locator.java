@@ -36,7 +36,7 @@ public final class Locator {
     private static final int COARSER = 8;
 
     /** A part of the programme is heard enough if it sounds this long, or for this share of it. */
-    private static final double ENOUGH_S = 6;
+    private static final double ENOUGH_S = 3;
 
     private static final double ENOUGH_SHARE = 0.25;
 

@@ -44,10 +44,17 @@ final class StartTime {
     /** A tone of this length tells the wow of a machine well enough. */
     private static final double WELL_KNOWN_S = 8;
 
+    /** So much the mean speed may differ in a stretch that no tone shows. */
+    private static final double UNSEEN_SLOPE = 2e-5;
+
     private static final double PHASE_SIGMA = 100;
     private static final double PLACE_SIGMA_S = 0.01;
     private static final double ANCHOR_SIGMA_S = 3e-5;
-    private static final double OWN_SIGMA_S = 1e-6;
+
+    /**
+     * The path's own filters delay by some microseconds, which the phase cannot tell from place.
+     */
+    private static final double OWN_SIGMA_S = 8e-6;
 
     private final Placement placement;
     private final CueSheet sheet;
@@ -244,8 +251,16 @@ final class StartTime {
         return wander + slope * slope * a * b + PLACE_SIGMA_S * PLACE_SIGMA_S;
     }
 
-    /** How well the profile knows the speed about the anchor, one standard deviation. */
+    /**
+     * How well the profile knows the speed before the anchor, one standard deviation: worse the
+     * longer the beginning in which no tone shows it.
+     */
     private double slopeSigma() {
-        return 3 * placement.scatter() / Math.sqrt(Math.max(1, placement.readings().size())) + 2e-6;
+        List<ToneStretches.Reading> readings = placement.readings();
+        double scatter = placement.scatter();
+        double length = sheet.seconds(sheet.frames());
+        double first = readings.isEmpty() ? length : readings.get(0).programmeSeconds();
+        double inside = 3 * scatter / Math.sqrt(Math.max(1, readings.size())) + 2e-6;
+        return Math.max(inside, (scatter + UNSEEN_SLOPE) * Math.min(1, 2 * first / length));
     }
 }

@@ -45,11 +45,7 @@ final class TakeSearch {
      */
     List<Take> takes(CoarseSearch.Match found) {
         List<CoarseSearch.Match> places = beginnings(found);
-        boolean known =
-                places.stream()
-                        .anyMatch(
-                                p -> Math.abs(p.offsetSeconds() - found.offsetSeconds()) < SAME_S);
-        if (!known) {
+        if (places.stream().noneMatch(p -> same(p, found))) {
             places.add(found);
         }
         places.sort(Comparator.comparingDouble(CoarseSearch.Match::offsetSeconds));
@@ -79,12 +75,16 @@ final class TakeSearch {
             if (like[h] >= LIKE && isPeak(like, h, apart)) {
                 CoarseSearch.Match place =
                         new CoarseSearch.Match(h * hop, found.stretch(), like[h]);
-                if (check.heard(place)) {
+                if (same(place, found) || check.heard(place)) {
                     places.add(place);
                 }
             }
         }
         return places;
+    }
+
+    private static boolean same(CoarseSearch.Match a, CoarseSearch.Match b) {
+        return Math.abs(a.offsetSeconds() - b.offsetSeconds()) < SAME_S;
     }
 
     private static boolean isPeak(double[] like, int at, int apart) {
