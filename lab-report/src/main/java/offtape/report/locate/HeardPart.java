@@ -8,6 +8,7 @@ package offtape.report.locate;
  * @param toSeconds where it ends in the recording
  * @param soundingSeconds how much of it sounds, in seconds of the programme
  * @param share the same as a share of all that sounds in the programme
+ * @param coveredShare the same as a share of what the recording has room for
  * @param likeness how like the programme it is, 0 to 1
  * @param toEnd whether it goes on to the last sound of the programme
  */
@@ -16,6 +17,7 @@ record HeardPart(
         double toSeconds,
         double soundingSeconds,
         double share,
+        double coveredShare,
         double likeness,
         boolean toEnd) {
 
@@ -40,12 +42,14 @@ record HeardPart(
         Run best = new Run(0, 0, 0, 0, 0);
         Run run = best;
         int sounding = 0;
+        int covered = 0;
         int last = 0;
         for (int h = 0; h < wanted.hops(); h++) {
             if (!wanted.sounds(h)) {
                 continue;
             }
             sounding++;
+            covered += h + lag >= 0 && h + lag < recording.hops() ? 1 : 0;
             last = h;
             double likeness = wanted.likeness(h, recording, h + lag);
             run = run.gain() < 0 ? new Run(h, h, 0, 0, 0) : run;
@@ -57,6 +61,7 @@ record HeardPart(
                 match.offsetSeconds() + (best.last() + 1) * hop,
                 best.count() * hop / match.stretch(),
                 (double) best.count() / Math.max(1, sounding),
+                (double) best.count() / Math.max(1, covered),
                 best.sum() / Math.max(1, best.count()),
                 (last - best.last()) * hop < END_S * match.stretch());
     }

@@ -35,10 +35,13 @@ public final class Locator {
     /** Vectors of the fine traces that make one of the coarse ones. */
     private static final int COARSER = 8;
 
-    /** A part of the programme is heard enough if it sounds this long, or for this share of it. */
+    /** This share of the programme is enough to know it, though the tape was broken off. */
+    private static final double ENOUGH_SHARE = 0.25;
+
+    /** Of a recording that is cut this much is enough, if it fills the recording. */
     private static final double ENOUGH_S = 3;
 
-    private static final double ENOUGH_SHARE = 0.25;
+    private static final double FILLED_SHARE = 0.6;
 
     private final Programme programme;
     private final AudioSource recording;
@@ -97,12 +100,15 @@ public final class Locator {
     }
 
     private Candidate follow(CoarseSearch.Match rough) {
-        CoarseSearch.Match match = new FineSearch(fineProgramme, fineRecording).near(rough);
+        FineSearch fine = new FineSearch(fineProgramme, fineRecording);
+        CoarseSearch.Match match = fine.near(rough);
         HeardPart part = HeardPart.of(coarseProgramme, coarseRecording, match);
-        boolean enough = part.soundingSeconds() >= ENOUGH_S || part.share() >= ENOUGH_SHARE;
-        boolean like = enough && part.likeness() >= LIKE;
+        boolean filled = part.soundingSeconds() >= ENOUGH_S && part.coveredShare() >= FILLED_SHARE;
+        boolean like = part.likeness() >= LIKE && (filled || part.share() >= ENOUGH_SHARE);
         return new Candidate(
-                match, part, like ? Placement.of(programme, recording, match) : Optional.empty());
+                match,
+                part,
+                like ? Placement.of(programme, recording, match, fine::at) : Optional.empty());
     }
 
     private UnusableInputException no(List<Candidate> tried) {

@@ -33,31 +33,52 @@ record Placement(
     /** Tones may show another speed than the match; this far, they are no tones of it. */
     private static final double TOO_FAR = 0.03;
 
+    /** A speed this near to what the tones say needs no second look. */
+    private static final double SETTLED = 0.0006;
+
+    private static final int MOST_ROUNDS = 3;
     private static final double ANCHOR_LIKE = 0.5;
     private static final double SWEEP_ANCHOR_S = 0.4;
     private static final double SWEEP_ANCHOR_HZ = 1200;
     private static final double KNOT_S = 0.5;
     static final double MARKER_TOP_HZ = 5000;
 
+    /** Finds the place of a match again once its speed is known better. */
+    @FunctionalInterface
+    interface Replacing {
+        CoarseSearch.Match at(CoarseSearch.Match known, double stretch);
+    }
+
     /** Places a programme, or nothing if its tones do not bear the match out. */
     static Optional<Placement> of(
-            Programme programme, AudioSource recording, CoarseSearch.Match match) {
+            Programme programme, AudioSource recording, CoarseSearch.Match match, Replacing again) {
         CueSheet sheet = programme.sheet();
         double length = sheet.seconds(sheet.frames());
-        TimeMap coarse = TimeMap.straight(match.offsetSeconds(), match.stretch(), length);
-        List<ToneStretches.Reading> readings =
-                new ToneStretches(sheet, recording, coarse)
-                        .read().stream()
-                                .filter(r -> Math.abs(r.stretch() / match.stretch() - 1) < TOO_FAR)
-                                .toList();
-        StretchProfile profile = StretchProfile.fit(readings, match.stretch(), length);
-        if (Math.abs(profile.at(length / 2) / match.stretch() - 1) > TOO_FAR) {
-            return Optional.empty();
+        CoarseSearch.Match known = match;
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            TimeMap coarse = TimeMap.straight(known.offsetSeconds(), known.stretch(), length);
+            double stretch = known.stretch();
+            List<ToneStretches.Reading> readings =
+                    new ToneStretches(sheet, recording, coarse)
+                            .read().stream()
+                                    .filter(r -> Math.abs(r.stretch() / stretch - 1) < TOO_FAR)
+                                    .toList();
+            double middle = covered(recording, coarse, length);
+            StretchProfile profile = StretchProfile.fit(readings, stretch, length);
+            double off = Math.abs(profile.at(middle) / stretch - 1);
+            if (off > TOO_FAR) {
+                return Optional.empty();
+            }
+            if (off < SETTLED || round == MOST_ROUNDS - 1) {
+                double start = startOf(coarse, profile, middle);
+                TimeMap smooth = integrate(profile, start, length, List.of());
+                List<Anchor> markers = markers(programme, recording, smooth);
+                return Optional.of(
+                        new Placement(programme, recording, profile, smooth, markers, readings));
+            }
+            known = again.at(known, profile.at(middle));
         }
-        double start = startOf(coarse, profile, covered(recording, coarse, length));
-        TimeMap smooth = integrate(profile, start, length, List.of());
-        List<Anchor> markers = markers(programme, recording, smooth);
-        return Optional.of(new Placement(programme, recording, profile, smooth, markers, readings));
+        return Optional.empty();
     }
 
     /** Middle of the part of the programme that lies in the recording, programme seconds. */

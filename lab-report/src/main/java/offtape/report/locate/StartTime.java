@@ -42,7 +42,7 @@ final class StartTime {
     private static final double LONG_TONE_S = 1;
 
     /** A tone of this length tells the wow of a machine well enough. */
-    private static final double WELL_KNOWN_S = 8;
+    private static final double WELL_KNOWN_S = 30;
 
     /** So much the mean speed may differ in a stretch that no tone shows. */
     private static final double UNSEEN_SLOPE = 2e-5;

@@ -2,6 +2,7 @@ package offtape.report.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import offtape.core.machine.spec.MachineSpec;
 import offtape.core.programme.ProgrammePlan;
 import offtape.core.unit.TapeSpeed;
@@ -96,6 +97,40 @@ final class TrialMachines {
                         + percent
                         + "}]";
         return machine(name, 48_000, 190.5, transport, "tanh", -58, false, hz, percent);
+    }
+
+    /** Machines made for another mains frequency, on the brief programme. */
+    static List<Machine> farOffSpeed() {
+        return Stream.of(-16.7, 20.0)
+                .map(
+                        percent ->
+                                machine(
+                                        percent + " %",
+                                        48_000,
+                                        190.5,
+                                        "\"speedDeviationPercent\": "
+                                                + percent
+                                                + ", \"components\": [{\"frequencyHz\": 4,"
+                                                + " \"peakPercent\": 0.12}]",
+                                        "tanh",
+                                        -58,
+                                        false,
+                                        4,
+                                        0.12))
+                .map(
+                        m ->
+                                new Machine(
+                                        m.name(),
+                                        new ProgrammePlan(
+                                                new TapeSpeed(190.5),
+                                                48_000,
+                                                ProgrammePlan.DEFAULT_REFERENCE_DBFS,
+                                                true),
+                                        m.spec(),
+                                        false,
+                                        m.peakHz(),
+                                        m.peakPercent()))
+                .toList();
     }
 
     private static Machine moving(String name, String transport) {
