@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Returns that can be measured, though something is odd about them. */
@@ -160,6 +161,42 @@ class ReturnsTest {
         double[] gain = Lab.noise(seed + 100, 0.5, seconds);
         Arrays.setAll(x, i -> x[i] * gain[i / 12_000]);
         return x;
+    }
+
+    /** A header that names another rate: 44.1 for 48 kHz plays at 0.91875 of the speed. */
+    @ParameterizedTest
+    @CsvSource({
+        "44100, -8.125, warning far-off-speed, is taken for one of 48 kHz",
+        "40000, -16.6667, warning mains-frequency, made for 60 Hz mains",
+        "57600, 20, warning mains-frequency, made for 50 Hz mains",
+        "96000, 100, blocking wrong-speed, was made for 19.05 cm/s and ran at 38.1 cm/s",
+        "24000, -50, blocking wrong-speed, was made for 19.05 cm/s and ran at 9.53 cm/s",
+    })
+    void farOffItsSpeed(int rate, double percent, String remark, String words) {
+        byte[] relabelled = Lab.patched(good, Wav.RATE_OFFSET, rate);
+        JsonNode results = lab.results(lab.file("rate" + rate + ".wav", relabelled));
+        assertEquals(percent, value(results, "/speed/deviation"), 0.0005);
+        assertEquals(0, value(results, "/timing/delay"), 0.005);
+        assertTrue(remarks(results).contains(remark), results.get("health").toString());
+        assertTrue(
+                results.get("health").toString().contains(words), results.get("health").toString());
+    }
+
+    /** A false start of 9 s, a pause, and the whole programme 12 s into the recording. */
+    @Test
+    void aFalseStartIsLeftOut() {
+        double[][] whole = Mini.sound();
+        double[][] both = new double[2][12 * Mini.RATE + whole[0].length];
+        for (int c = 0; c < 2; c++) {
+            System.arraycopy(whole[c], 0, both[c], 0, 9 * Mini.RATE);
+            System.arraycopy(whole[c], 0, both[c], 12 * Mini.RATE, whole[c].length);
+        }
+        JsonNode results = lab.results(lab.wav("false-start.wav", both));
+        assertEquals(12_000, value(results, "/timing/delay"), 0.005);
+        assertEquals(Set.of("note several-takes"), remarks(results));
+        String message = results.at("/health/0/message").asText();
+        assertTrue(message.contains("2 times: from 0.0 s to "), message);
+        assertTrue(message.contains("from 12.0 s whole"), message);
     }
 
     /** The clean machine of the accuracy table: ± 0.0005 %. */

@@ -31,6 +31,12 @@ public record ProgrammePlan(
 
     private static final double GAP_S = 0.3;
 
+    /**
+     * What lies before the first marker. Short, since wow in it cannot be seen, and long enough
+     * that a recording trimmed to where sound begins keeps the marker.
+     */
+    private static final double LEAD_S = 0.02;
+
     private static final double[] CHECK_TONES_HZ = {
         40, 63, 125, 250, 500, 1000, 2000, 4000, 6300, 8000, 10_000, 12_500, 16_000
     };
@@ -62,9 +68,8 @@ public record ProgrammePlan(
     /** The finished cue sheet. */
     public CueSheet sheet() {
         Tape t = new Tape();
-        t.gap(0.5);
+        t.gap(LEAD_S);
         t.marker(ProgrammeSignal.START_MARKER);
-        t.gap(0.5);
         t.tone("reference", ChannelSet.BOTH, brief ? 2 : 5, midHz(), 0);
         t.tone("lineup-low", ChannelSet.BOTH, brief ? 0.8 : 3, 100, -20);
         t.tone("lineup-mid", ChannelSet.BOTH, brief ? 0.8 : 3, 1000, -20);

@@ -4,9 +4,10 @@ import java.util.Arrays;
 
 /**
  * The sound of a programme made from its cue sheet, block by block. Every part begins and ends with
- * a raised-cosine fade so that nothing clicks. Markers are a pair of exponential chirps, rising
- * then falling at the start and the other way round at the end: their place is sharp, and the pair
- * tells an error of place from an error of speed, which a single chirp confuses.
+ * a raised-cosine fade so that nothing clicks. Markers are a pair of exponential chirps, falling
+ * then rising at the start and the other way round at the end: their place is sharp, and the pair
+ * tells an error of place from an error of speed, which a single chirp confuses. The high end comes
+ * first because it tells time best, and the first frame is near.
  */
 public final class ProgrammeSignal {
 
@@ -94,7 +95,7 @@ public final class ProgrammeSignal {
 
     /** Phase of a marker: out to the far frequency by its middle, and back the same way. */
     private double chirp(Cue.Marker marker, long n) {
-        boolean rising = !marker.id().equals(END_MARKER);
+        boolean rising = marker.id().equals(END_MARKER);
         double half = seconds(marker.frames()) / 2;
         double t = seconds(n) - half;
         ExponentialSweep arm = new ExponentialSweep(MARKER_LOW_HZ, MARKER_HIGH_HZ, half);

@@ -133,11 +133,11 @@ class ProgrammeSignalTest {
         }
     }
 
-    /** Upward zero crossings tell the frequency: 6 kHz mid-way at the start, 700 Hz at the end. */
+    /** Upward zero crossings tell the frequency: 700 Hz mid-way at the start, 6 kHz at the end. */
     @Test
     void markersRiseAndFall() {
-        assertEquals(6000, crossingsHz(cue("start"), 0.5), 150);
-        assertEquals(700, crossingsHz(cue("end"), 0.5), 40);
+        assertEquals(700, crossingsHz(cue("start"), 0.5), 40);
+        assertEquals(6000, crossingsHz(cue("end"), 0.5), 150);
         // A quarter in: √(700 · 6000) = 2049 Hz in both.
         assertEquals(2049, crossingsHz(cue("start"), 0.25), 60);
         assertEquals(2049, crossingsHz(cue("end"), 0.25), 60);

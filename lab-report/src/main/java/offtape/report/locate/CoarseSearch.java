@@ -1,88 +1,140 @@
 package offtape.report.locate;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
 import offtape.core.dsp.RealFft;
 import offtape.core.dsp.Spectrum;
 
-/** Finds a programme in a recording by its {@link SpectralTrace}, over place and speed together. */
+/**
+ * Finds a programme in a recording by its {@link SpectralTrace}, over place and speed together: all
+ * places of one speed at once by a transform, speed after speed.
+ */
 final class CoarseSearch {
 
     /**
-     * The best place.
+     * A place and a speed at which the recording resembles the programme.
      *
      * @param offsetSeconds where the programme begins in the recording; may be negative
      * @param stretch length in the recording over length of the programme
-     * @param likeness 1 if every sounding moment has the colour it should, 0 if none
+     * @param likeness 1 if every sounding moment of the programme is there and has the colour it
+     *     should, 0 if none
      */
     record Match(double offsetSeconds, double stretch, double likeness) {}
 
-    private static final double COARSE_STEP = 0.004;
-    private static final double FINE_STEP = 0.0005;
+    private static final double STEP = 0.004;
+
+    /** Matches nearer than this in both are the same one. */
+    private static final double SAME_S = 1;
+
+    private static final double SAME_SPEED = 0.1;
 
     private final SpectralTrace programme;
     private final SpectralTrace recording;
-    private final RealFft fft;
-    private final Spectrum[] recordingBands;
+    private final double longest;
 
+    /**
+     * Prepares a search.
+     *
+     * @param programme without its silence
+     * @param recording with vectors as far apart
+     */
     CoarseSearch(SpectralTrace programme, SpectralTrace recording) {
-        this.programme = programme.withoutSilence();
+        this.programme = programme;
         this.recording = recording;
-        int length = recording.hops() + (int) (2.2 * programme.hops()) + 2;
-        this.fft = RealFft.ofSize(RealFft.nextPowerOfTwo(length));
-        this.recordingBands = new Spectrum[recording.bandCount()];
-        for (int b = 0; b < recordingBands.length; b++) {
-            recordingBands[b] = fft.forward(recording.band(b));
-        }
+        this.longest = programme.hops();
     }
 
     /**
-     * The best match among speeds around a ratio.
+     * The best matches, one a speed, of different speed or place, the most like first.
      *
-     * @param stretch middle of the search
-     * @param range how far to either side, as a share of {@code stretch}
+     * @param lowest smallest stretch that is tried
+     * @param highest largest stretch
+     * @param count how many at most
      */
-    Match best(double stretch, double range) {
-        Match best = scan(stretch, range, COARSE_STEP);
-        return scan(best.stretch(), COARSE_STEP, FINE_STEP);
+    List<Match> best(double lowest, double highest, int count) {
+        Heard heard = Heard.of(recording, (int) (longest * highest) + 2);
+        int steps = (int) Math.ceil(Math.log(highest / lowest) / STEP);
+        List<Match> all =
+                IntStream.rangeClosed(0, steps)
+                        .mapToObj(i -> lowest * Math.pow(highest / lowest, (double) i / steps))
+                        .toList()
+                        .parallelStream()
+                        .map(stretch -> at(heard, stretch))
+                        .toList();
+        List<Match> kept = new ArrayList<>();
+        all.stream()
+                .sorted(Comparator.comparingDouble(Match::likeness).reversed())
+                .filter(m -> kept.stream().noneMatch(k -> same(k, m)))
+                .limit(count)
+                .forEach(kept::add);
+        return kept;
     }
 
-    private Match scan(double stretch, double range, double step) {
-        int steps = (int) Math.round(range / step);
-        Match best = new Match(0, stretch, -1);
-        for (int i = -steps; i <= steps; i++) {
-            Match match = at(stretch * (1 + i * step));
-            if (match.likeness() > best.likeness()) {
-                best = match;
-            }
-        }
-        return best;
+    private boolean same(Match a, Match b) {
+        double middle = longest * programme.hopSeconds() / 2;
+        double apart = a.offsetSeconds() - b.offsetSeconds() + middle * (a.stretch() - b.stretch());
+        return Math.abs(Math.log(a.stretch() / b.stretch())) < SAME_SPEED
+                && Math.abs(apart) < SAME_S + SAME_SPEED * middle;
     }
 
-    private Match at(double stretch) {
+    private Match at(Heard heard, double stretch) {
         SpectralTrace wanted = programme.stretched(stretch);
-        double[] sum = correlation(wanted);
-        int n = sum.length;
+        double[] sum = heard.correlation(wanted);
         int bestLag = 0;
         for (int lag = -wanted.hops() + 1; lag < recording.hops(); lag++) {
-            if (sum[Math.floorMod(lag, n)] > sum[Math.floorMod(bestLag, n)]) {
+            if (sum[Math.floorMod(lag, sum.length)] > sum[Math.floorMod(bestLag, sum.length)]) {
                 bestLag = lag;
             }
         }
-        int sounding = wanted.sounding(-bestLag, recording.hops() - bestLag);
-        int least = wanted.sounding(0, wanted.hops()) / 4;
-        double likeness = sum[Math.floorMod(bestLag, n)] / Math.max(1, Math.max(least, sounding));
-        return new Match(bestLag * SpectralTrace.HOP_S, stretch, likeness);
+        double most = sum[Math.floorMod(bestLag, sum.length)];
+        return new Match(
+                bestLag * recording.hopSeconds(),
+                stretch,
+                most / Math.max(1, wanted.sounding(0, wanted.hops())));
     }
 
-    private double[] correlation(SpectralTrace wanted) {
-        double[] re = new double[fft.size() / 2 + 1];
-        double[] im = new double[re.length];
-        for (int b = 0; b < recordingBands.length; b++) {
-            Spectrum product = recordingBands[b].timesConjugate(fft.forward(wanted.band(b)));
-            for (int k = 0; k < re.length; k++) {
-                re[k] += product.re(k);
-                im[k] += product.im(k);
-            }
+    /**
+     * How like the programme's beginning the recording is, by place.
+     *
+     * @param beginning the vectors that are sought
+     * @return one value a vector of the recording
+     */
+    double[] likenessOfBeginning(SpectralTrace beginning, double stretch) {
+        SpectralTrace wanted = beginning.stretched(stretch);
+        double[] sum = Heard.of(recording, wanted.hops()).correlation(wanted);
+        double[] out = new double[recording.hops()];
+        int sounding = Math.max(1, wanted.sounding(0, wanted.hops()));
+        for (int lag = 0; lag < out.length; lag++) {
+            out[lag] = sum[lag] / sounding;
         }
-        return fft.inverse(Spectrum.of(fft.size(), re, im));
+        return out;
+    }
+
+    /** The recording's bands, transformed with room for a programme of so many vectors. */
+    private record Heard(RealFft fft, Spectrum[] bands) {
+
+        static Heard of(SpectralTrace recording, int room) {
+            RealFft fft = RealFft.ofSize(RealFft.nextPowerOfTwo(recording.hops() + room));
+            Spectrum[] bands = new Spectrum[recording.bandCount()];
+            for (int b = 0; b < bands.length; b++) {
+                bands[b] = fft.forward(recording.band(b));
+            }
+            return new Heard(fft, bands);
+        }
+
+        double[] correlation(SpectralTrace wanted) {
+            double[] re = new double[fft.size() / 2 + 1];
+            double[] im = new double[re.length];
+            for (int b = 0; b < bands.length; b++) {
+                Spectrum product = bands[b].timesConjugate(fft.forward(wanted.band(b)));
+                for (int k = 0; k < re.length; k++) {
+                    re[k] += product.re(k);
+                    im[k] += product.im(k);
+                }
+            }
+            return fft.inverse(Spectrum.of(fft.size(), re, im));
+        }
     }
 }

@@ -13,6 +13,9 @@ import offtape.core.programme.Cue;
  * @param signs for each channel +1 upright, −1 inverted, 0 not heard
  * @param startMarkerFound whether the first marker was heard
  * @param endMarkerFound whether the last marker was heard
+ * @param heardFromSeconds before this time of the recording the programme is not heard
+ * @param heardToSeconds after this time of the recording the programme is not heard
+ * @param takes all takes of the programme in order if there are several, else empty
  */
 public record Location(
         TimeMap map,
@@ -21,16 +24,25 @@ public record Location(
         double delayUncertaintySeconds,
         List<Integer> signs,
         boolean startMarkerFound,
-        boolean endMarkerFound) {
+        boolean endMarkerFound,
+        double heardFromSeconds,
+        double heardToSeconds,
+        List<Take> takes) {
 
-    /** Copies the list so that the location cannot change. */
+    /** How sharply the end of what is heard is known. */
+    private static final double HEARD_S = 0.35;
+
+    /** Copies the lists so that the location cannot change. */
     public Location {
         signs = List.copyOf(signs);
+        takes = List.copyOf(takes);
     }
 
     /** Whether the recording holds the whole of a cue. */
     public boolean covers(Cue cue, double sheetRateHz) {
-        return map.recordingSeconds(cue.startFrame() / sheetRateHz) >= 0
-                && map.recordingSeconds(cue.endFrame() / sheetRateHz) <= recordingSeconds;
+        double from = map.recordingSeconds(cue.startFrame() / sheetRateHz);
+        double to = map.recordingSeconds(cue.endFrame() / sheetRateHz);
+        return from >= Math.max(0, heardFromSeconds - HEARD_S)
+                && to <= Math.min(recordingSeconds, heardToSeconds + HEARD_S);
     }
 }

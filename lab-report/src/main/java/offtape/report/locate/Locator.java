@@ -1,14 +1,12 @@
 package offtape.report.locate;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import offtape.core.audio.AudioSource;
+import offtape.core.fault.Background;
 import offtape.core.fault.UnusableInputException;
-import offtape.core.programme.Cue;
-import offtape.core.programme.CueSheet;
-import offtape.core.programme.ExponentialSweep;
 import offtape.core.programme.Programme;
 
 /**
@@ -17,32 +15,50 @@ import offtape.core.programme.Programme;
  */
 public final class Locator {
 
-    /** Speed errors up to this share are measured. */
-    static final double SPEED_RANGE = 0.04;
-
-    /** The least likeness in colour at which a recording may be the programme. */
+    /** The least likeness in colour at which a part of a recording may be the programme. */
     static final double LIKE = 0.6;
 
-    /** The tones may show a larger error than was looked for; this far, it is a mistake. */
-    private static final double TOO_FAR = 0.06;
+    /** The longest and shortest that the programme may have become, over its own length. */
+    static final double LOWEST_STRETCH = 0.38;
 
-    private static final double MARKER_LIKE = 0.4;
-    private static final double ANCHOR_LIKE = 0.5;
-    private static final double SWEEP_ANCHOR_S = 0.4;
-    private static final double SWEEP_ANCHOR_HZ = 1200;
-    private static final double KNOT_S = 0.5;
-    private static final double MARKER_TOP_HZ = 5000;
+    static final double HIGHEST_STRETCH = 2.65;
+
+    /** Speed errors that are usual are looked for first. */
+    private static final double USUAL = 0.045;
+
+    /** At this likeness of the whole programme no other speed is tried. */
+    private static final double SURE = 0.75;
+
+    /** So many matches of different speed are followed up. */
+    private static final int CANDIDATES = 5;
+
+    /** Vectors of the fine traces that make one of the coarse ones. */
+    private static final int COARSER = 8;
+
+    /** This share of the programme is enough to know it, though the tape was broken off. */
+    private static final double ENOUGH_SHARE = 0.25;
+
+    /** Of a recording that is cut this much is enough, if it fills the recording. */
+    private static final double ENOUGH_S = 3;
+
+    private static final double FILLED_SHARE = 0.6;
 
     private final Programme programme;
     private final AudioSource recording;
-    private final CueSheet sheet;
-    private final double length;
+    private final SpectralTrace fineProgramme;
+    private final SpectralTrace fineRecording;
+    private final SpectralTrace coarseProgramme;
+    private final SpectralTrace coarseRecording;
 
     private Locator(Programme programme, AudioSource recording) {
         this.programme = programme;
         this.recording = recording;
-        this.sheet = programme.sheet();
-        this.length = sheet.seconds(sheet.frames());
+        CompletableFuture<SpectralTrace> sent =
+                Background.start(() -> SpectralTrace.of(programme.audio()).withoutSilence());
+        this.fineRecording = SpectralTrace.of(recording);
+        this.fineProgramme = Background.result(sent);
+        this.coarseProgramme = fineProgramme.coarser(COARSER);
+        this.coarseRecording = fineRecording.coarser(COARSER);
     }
 
     /**
@@ -54,64 +70,89 @@ public final class Locator {
         return new Locator(programme, recording).locate();
     }
 
+    /** A match that was followed up. */
+    private record Candidate(
+            CoarseSearch.Match match, HeardPart part, Optional<Placement> placement) {
+
+        boolean heard() {
+            return placement.filter(Placement::markerHeard).isPresent();
+        }
+    }
+
     private Location locate() {
-        CoarseSearch search =
-                new CoarseSearch(SpectralTrace.of(programme.audio()), SpectralTrace.of(recording));
-        CoarseSearch.Match match = search.best(1, SPEED_RANGE);
-        if (match.likeness() < LIKE) {
-            throw new NotFound(programme, recording, search).refusal();
+        CoarseSearch search = new CoarseSearch(coarseProgramme, coarseRecording);
+        List<Candidate> tried = new ArrayList<>();
+        CoarseSearch.Match usual = search.best(1 / (1 + USUAL), 1 + USUAL, 1).get(0);
+        if (usual.likeness() >= SURE) {
+            tried.add(follow(usual));
         }
-        TimeMap coarse = TimeMap.straight(match.offsetSeconds(), match.stretch(), length);
-        List<ToneStretches.Reading> readings = new ToneStretches(sheet, recording, coarse).read();
-        StretchProfile profile = StretchProfile.fit(readings, match.stretch(), length);
-        double stretch = profile.at(length / 2);
-        if (Math.abs(stretch - 1) > TOO_FAR) {
-            throw NotFound.otherSpeed(recording, stretch);
+        if (tried.stream().noneMatch(Candidate::heard)) {
+            for (CoarseSearch.Match m : search.best(LOWEST_STRETCH, HIGHEST_STRETCH, CANDIDATES)) {
+                tried.add(follow(m));
+                if (tried.get(tried.size() - 1).heard()) {
+                    break;
+                }
+            }
         }
-        TimeMap sloped = integrate(profile, middleOffset(coarse, profile), List.of());
-        List<Anchor> markers = markers(sloped);
-        if (markers.stream().allMatch(a -> a.likeness() < MARKER_LIKE)) {
-            throw new NotFound(programme, recording, search).withoutMarkers(match, markers);
-        }
-        return finish(profile, sloped, markers, readings);
+        Candidate found =
+                tried.stream().filter(Candidate::heard).findFirst().orElseThrow(() -> no(tried));
+        return choose(found);
     }
 
-    private Location finish(
-            StretchProfile profile,
-            TimeMap sloped,
-            List<Anchor> markers,
-            List<ToneStretches.Reading> readings) {
-        List<Anchor> anchors = new ArrayList<>(markers);
-        anchors.addAll(sweeps(sloped));
-        anchors.removeIf(a -> a.likeness() < ANCHOR_LIKE);
-        anchors.sort(Comparator.comparingDouble(Anchor::programmeSeconds));
-        TimeMap map = integrate(profile, sloped.recordingSeconds(0), anchors);
-        double wow =
-                Math.sqrt(
-                        readings.stream()
-                                .mapToDouble(r -> r.stretch() - profile.at(r.programmeSeconds()))
-                                .map(d -> d * d)
-                                .average()
-                                .orElse(0));
-        Anchor first = markers.get(0);
-        Anchor last = markers.get(markers.size() - 1);
-        double delay = map.recordingSeconds(0);
+    private Candidate follow(CoarseSearch.Match rough) {
+        FineSearch fine = new FineSearch(fineProgramme, fineRecording);
+        CoarseSearch.Match match = fine.near(rough);
+        HeardPart part = HeardPart.of(coarseProgramme, coarseRecording, match);
+        boolean filled = part.soundingSeconds() >= ENOUGH_S && part.coveredShare() >= FILLED_SHARE;
+        boolean like = part.likeness() >= LIKE && (filled || part.share() >= ENOUGH_SHARE);
+        return new Candidate(
+                match,
+                part,
+                like ? Placement.of(programme, recording, match, fine::at) : Optional.empty());
+    }
+
+    private UnusableInputException no(List<Candidate> tried) {
+        NotFound words = new NotFound(programme, recording);
+        return tried.stream()
+                .filter(c -> c.placement().isPresent() && c.part().share() >= LIKE)
+                .findFirst()
+                .map(c -> words.withoutMarkers(c.match(), c.placement().get().markers()))
+                .orElseGet(words::refusal);
+    }
+
+    /** Of several takes the one to measure. */
+    private Location choose(Candidate found) {
+        MarkerCheck check = new MarkerCheck(programme, recording);
+        List<Take> takes =
+                new TakeSearch(coarseProgramme, coarseRecording, check::heard).takes(found.match());
+        Take take = TakeSearch.choice(takes);
+        Candidate best = found;
+        if (Math.abs(take.fromSeconds() - found.match().offsetSeconds()) > TakeSearch.SAME_S) {
+            double stretch = found.match().stretch();
+            Candidate other = follow(new CoarseSearch.Match(take.fromSeconds(), stretch, 1));
+            best = other.heard() ? other : found;
+        }
+        return location(best, takes);
+    }
+
+    private Location location(Candidate found, List<Take> takes) {
+        Placement placement = found.placement().orElseThrow();
+        List<Anchor> anchors = placement.anchors();
+        StartTime.Estimate start = StartTime.of(placement, anchors.get(0));
+        double length = (double) recording.frames() / recording.sampleRateHz();
+        boolean first = placement.markerHeardAt(true);
+        boolean last = placement.markerHeardAt(false);
         return new Location(
-                map,
-                (double) recording.frames() / recording.sampleRateHz(),
-                delay,
-                2 * wow * first.programmeSeconds() + 1.0 / recording.sampleRateHz(),
+                placement.through(anchors),
+                length,
+                start.seconds(),
+                start.uncertaintySeconds(),
                 signs(anchors, recording.channels()),
-                first.likeness() >= MARKER_LIKE && isFirst(first),
-                last.likeness() >= MARKER_LIKE && isLast(last));
-    }
-
-    private boolean isFirst(Anchor anchor) {
-        return anchor.programmeSeconds() < length / 2;
-    }
-
-    private boolean isLast(Anchor anchor) {
-        return anchor.programmeSeconds() > length / 2;
+                first,
+                last,
+                first ? 0 : Math.max(0, found.part().fromSeconds()),
+                last || found.part().toEnd() ? length : Math.min(length, found.part().toSeconds()),
+                takes.size() > 1 ? takes : List.of());
     }
 
     private static List<Integer> signs(List<Anchor> anchors, int channels) {
@@ -124,84 +165,5 @@ public final class Locator {
             signs.add(Integer.signum(sum));
         }
         return signs;
-    }
-
-    /** The coarse search is best in the middle of the programme; the start follows from there. */
-    private double middleOffset(TimeMap coarse, StretchProfile profile) {
-        double middle = length / 2;
-        double fromStart = 0;
-        int steps = (int) Math.ceil(middle / KNOT_S);
-        for (int i = 0; i < steps; i++) {
-            fromStart += profile.at((i + 0.5) * middle / steps) * middle / steps;
-        }
-        return coarse.recordingSeconds(middle) - fromStart;
-    }
-
-    private List<Anchor> markers(TimeMap map) {
-        AnchorSearch search = new AnchorSearch(programme.audio(), recording, map);
-        List<Anchor> found = new ArrayList<>();
-        sheet.cues(Cue.Marker.class).toList().parallelStream()
-                .map(
-                        m ->
-                                search.find(
-                                        sheet.seconds(m.startFrame()),
-                                        sheet.seconds(m.frames()),
-                                        MARKER_TOP_HZ))
-                .toList()
-                .forEach(a -> a.ifPresent(found::add));
-        return found;
-    }
-
-    private List<Anchor> sweeps(TimeMap map) {
-        AnchorSearch search = new AnchorSearch(programme.audio(), recording, map);
-        List<Anchor> found = new ArrayList<>();
-        for (Cue.Sweep s : sheet.cues(Cue.Sweep.class).toList()) {
-            ExponentialSweep sweep = ExponentialSweep.of(s, sheet.sampleRateHz());
-            double seconds = Math.min(SWEEP_ANCHOR_S, sweep.seconds() / 4);
-            double hz = Math.min(SWEEP_ANCHOR_HZ, Math.sqrt(s.startHz() * s.endHz()));
-            double at = sweep.timeSeconds(hz) - seconds / 2;
-            Optional<Anchor> anchor = search.find(sheet.seconds(s.startFrame()) + at, seconds, 0);
-            anchor.ifPresent(found::add);
-        }
-        return found;
-    }
-
-    /** The profile's integral from a start, bent to pass through the anchors. */
-    private TimeMap integrate(StretchProfile profile, double start, List<Anchor> anchors) {
-        int knots = (int) Math.ceil(length / KNOT_S) + 1;
-        double[] p = new double[knots];
-        double[] t = new double[knots];
-        t[0] = start;
-        for (int i = 1; i < knots; i++) {
-            p[i] = length * i / (knots - 1);
-            double step = p[i] - p[i - 1];
-            t[i] = t[i - 1] + step * profile.at(p[i] - step / 2);
-        }
-        TimeMap plain = new TimeMap(p, t);
-        for (int i = 0; i < knots; i++) {
-            t[i] += correction(plain, anchors, p[i]);
-        }
-        return new TimeMap(p, t);
-    }
-
-    private static double correction(TimeMap plain, List<Anchor> anchors, double at) {
-        Anchor before = null;
-        for (Anchor a : anchors) {
-            if (a.programmeSeconds() > at) {
-                if (before == null) {
-                    return miss(plain, a);
-                }
-                double part =
-                        (at - before.programmeSeconds())
-                                / (a.programmeSeconds() - before.programmeSeconds());
-                return (1 - part) * miss(plain, before) + part * miss(plain, a);
-            }
-            before = a;
-        }
-        return before == null ? 0 : miss(plain, before);
-    }
-
-    private static double miss(TimeMap plain, Anchor a) {
-        return a.recordingSeconds() - plain.recordingSeconds(a.programmeSeconds());
     }
 }

@@ -1,6 +1,9 @@
 package offtape.report.locate;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.function.Predicate;
 import offtape.core.audio.AudioSource;
 import offtape.core.programme.Cue;
 import offtape.core.programme.CueSheet;
@@ -40,6 +43,40 @@ public record ProgrammeReturn(Programme programme, AudioSource recording, Locati
     /** The cues of one kind that lie wholly in the recording, in order. */
     public <T extends Cue> List<T> cues(Class<T> kind) {
         return sheet().cues(kind).filter(c -> location.covers(c, sheet().sampleRateHz())).toList();
+    }
+
+    /**
+     * Why nothing is known of a kind of cue, in a sentence: the programme has none, or where the
+     * recording begins or ends short of it.
+     *
+     * @param which of that kind those that would tell
+     * @param otherwise the sentence if the programme has no such cue or the recording holds it
+     */
+    public <T extends Cue> String whyMissing(Class<T> kind, Predicate<T> which, String otherwise) {
+        return sheet().cues(kind)
+                .filter(which)
+                .filter(c -> !location.covers(c, sheet().sampleRateHz()))
+                .max(Comparator.comparingLong(Cue::frames))
+                .map(this::whyMissing)
+                .orElse(otherwise);
+    }
+
+    /** Why a cue is not whole in the recording, in a sentence. */
+    public String whyMissing(Cue cue) {
+        double to = map().recordingSeconds(sheet().seconds(cue.endFrame()));
+        double end = Math.min(location.heardToSeconds(), location.recordingSeconds());
+        if (to <= end) {
+            return "The recording begins after the part \"" + cue.id() + "\" of the programme.";
+        }
+        return String.format(
+                Locale.ROOT,
+                end < location.recordingSeconds()
+                        ? "The programme breaks off at %.1f s of the recording, before the end of its"
+                                + " part \"%s\"."
+                        : "The recording ends at %.1f s, before the end of the part \"%s\" of the"
+                                + " programme.",
+                end,
+                cue.id());
     }
 
     /** Where a stretch of the programme lies in the recording, less a margin at both ends. */

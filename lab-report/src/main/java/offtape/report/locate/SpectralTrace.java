@@ -22,12 +22,14 @@ final class SpectralTrace {
     /** Parts this far under the loudest part of a programme count as silence, dB. */
     private static final double SILENCE_DB = 75;
 
-    private final double[][] bands;
-    private final double[] power;
+    private final float[][] bands;
+    private final float[] power;
+    private final double hopSeconds;
 
-    private SpectralTrace(double[][] bands, double[] power) {
+    private SpectralTrace(float[][] bands, float[] power, double hopSeconds) {
         this.bands = bands;
         this.power = power;
+        this.hopSeconds = hopSeconds;
     }
 
     /** The trace of a recording, all channels added in power. */
@@ -36,8 +38,8 @@ final class SpectralTrace {
         int n = RealFft.nextPowerOfTwo((int) (0.04 * rate));
         int hops = (int) (source.frames() / (HOP_S * rate)) + 1;
         BandShape shape = new BandShape(n, rate);
-        double[][] bands = new double[shape.count()][hops];
-        double[] power = new double[hops];
+        float[][] bands = new float[shape.count()][hops];
+        float[] power = new float[hops];
         double[] window = hann(n);
         RealFft fft = RealFft.ofSize(n);
         for (int h = 0; h < hops; h++) {
@@ -48,12 +50,13 @@ final class SpectralTrace {
                 }
                 shape.add(fft.forward(x), sums);
             }
-            power[h] = Arrays.stream(sums).sum();
-            for (int b = 0; b < sums.length && power[h] > 0; b++) {
-                bands[b][h] = Math.sqrt(sums[b] / power[h]);
+            double all = Arrays.stream(sums).sum();
+            power[h] = (float) all;
+            for (int b = 0; b < sums.length && all > 0; b++) {
+                bands[b][h] = (float) Math.sqrt(sums[b] / all);
             }
         }
-        return new SpectralTrace(bands, power);
+        return new SpectralTrace(bands, power, HOP_S);
     }
 
     private static double[] hann(int n) {
@@ -74,16 +77,52 @@ final class SpectralTrace {
         return bands.length;
     }
 
-    /** One band over time; not to be modified. */
+    /** Time between vectors, seconds. */
+    double hopSeconds() {
+        return hopSeconds;
+    }
+
+    /** One band over time. */
     double[] band(int b) {
-        return bands[b];
+        double[] out = new double[hops()];
+        for (int h = 0; h < out.length; h++) {
+            out[h] = bands[b][h];
+        }
+        return out;
+    }
+
+    /** The same sound in fewer vectors, each the direction of the mean of as many as named. */
+    SpectralTrace coarser(int factor) {
+        int length = (hops() + factor - 1) / factor;
+        float[][] out = new float[bands.length][length];
+        float[] sums = new float[length];
+        for (int h = 0; h < length; h++) {
+            int to = Math.min(hops(), (h + 1) * factor);
+            double squares = 0;
+            for (int b = 0; b < bands.length; b++) {
+                for (int i = h * factor; i < to; i++) {
+                    out[b][h] += bands[b][i];
+                }
+                squares += (double) out[b][h] * out[b][h];
+            }
+            for (int b = 0; b < bands.length && squares > 0; b++) {
+                out[b][h] /= (float) Math.sqrt(squares);
+            }
+            for (int i = h * factor; i < to; i++) {
+                sums[h] += power[i];
+            }
+        }
+        return new SpectralTrace(out, sums, factor * hopSeconds);
     }
 
     /** The same sound without its silent parts: their vectors become zero. */
     SpectralTrace withoutSilence() {
-        double loudest = Arrays.stream(power).max().orElse(0);
+        double loudest = 0;
+        for (float p : power) {
+            loudest = Math.max(loudest, p);
+        }
         double least = loudest * Math.pow(10, -SILENCE_DB / 10);
-        double[][] kept = new double[bands.length][];
+        float[][] kept = new float[bands.length][];
         for (int b = 0; b < kept.length; b++) {
             kept[b] = bands[b].clone();
             for (int h = 0; h < power.length; h++) {
@@ -92,44 +131,67 @@ final class SpectralTrace {
                 }
             }
         }
-        return new SpectralTrace(kept, power);
+        return new SpectralTrace(kept, power, hopSeconds);
+    }
+
+    /** The first so many vectors. */
+    SpectralTrace beginning(int count) {
+        float[][] kept = new float[bands.length][];
+        for (int b = 0; b < kept.length; b++) {
+            kept[b] = Arrays.copyOf(bands[b], count);
+        }
+        return new SpectralTrace(kept, Arrays.copyOf(power, count), hopSeconds);
     }
 
     /** The same sound stretched in time by a factor and, as tape does, lowered by it in pitch. */
     SpectralTrace stretched(double factor) {
         double shift = BANDS_PER_OCTAVE * Math.log(factor) / Math.log(2);
         int length = (int) Math.ceil(hops() * factor);
-        double[][] out = new double[bands.length][length];
+        float[][] out = new float[bands.length][length];
         for (int b = 0; b < bands.length; b++) {
+            int lower = (int) Math.floor(b + shift);
+            float part = (float) (b + shift - lower);
             for (int h = 0; h < length; h++) {
-                out[b][h] = between(b + shift, h / factor);
+                int from = Math.min(hops() - 1, (int) Math.rint(h / factor));
+                out[b][h] = (1 - part) * value(lower, from) + part * value(lower + 1, from);
             }
         }
-        return new SpectralTrace(out, new double[length]);
+        return new SpectralTrace(out, new float[length], hopSeconds);
     }
 
-    private double between(double band, double hop) {
-        int b = (int) Math.floor(band);
-        double part = band - b;
-        int h = Math.min(hops() - 1, (int) Math.rint(hop));
-        return (1 - part) * value(b, h) + part * value(b + 1, h);
-    }
-
-    private double value(int b, int h) {
+    private float value(int b, int h) {
         return b < 0 || b >= bands.length ? 0 : bands[b][h];
+    }
+
+    /** Whether a vector is not zero. */
+    boolean sounds(int hop) {
+        for (float[] band : bands) {
+            if (band[hop] > 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Number of vectors that are not zero, from one to another (exclusive). */
     int sounding(int from, int to) {
         int count = 0;
         for (int h = Math.max(0, from); h < Math.min(to, hops()); h++) {
-            double sum = 0;
-            for (double[] band : bands) {
-                sum += band[h];
-            }
-            count += sum > 0 ? 1 : 0;
+            count += sounds(h) ? 1 : 0;
         }
         return count;
+    }
+
+    /** Cosine between a vector of this trace and one of another; 0 where there is none. */
+    double likeness(int hop, SpectralTrace other, int otherHop) {
+        if (hop < 0 || hop >= hops() || otherHop < 0 || otherHop >= other.hops()) {
+            return 0;
+        }
+        double sum = 0;
+        for (int b = 0; b < bands.length; b++) {
+            sum += bands[b][hop] * other.bands[b][otherHop];
+        }
+        return sum;
     }
 
     /** Which bands a bin of the transform belongs to, in triangles over the logarithm. */

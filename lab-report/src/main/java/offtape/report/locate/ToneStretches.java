@@ -74,7 +74,7 @@ final class ToneStretches {
         double start = map.recordingSeconds(from);
         double end = map.recordingSeconds(from + length);
         double expectedHz = hz * map.speedRatio(from + length / 2);
-        double pass = 0.012 * hz + 8;
+        double pass = 0.012 * expectedHz + 8;
         if (expectedHz + 2 * pass > recording.sampleRateHz() / 2.0
                 || start < 0
                 || end > (double) recording.frames() / recording.sampleRateHz()) {

@@ -3,9 +3,7 @@ package offtape.report.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import offtape.core.programme.Cue;
 import offtape.core.unit.Decibels;
-import offtape.report.locate.Location;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.measure.channel.CrosstalkMeasure;
 import offtape.report.measure.channel.Polarity;
@@ -35,7 +33,7 @@ final class HealthCheck {
     /** All notes, the most severe first. */
     List<HealthNote> notes(
             ReferenceLevels reference, Speed speed, Polarity polarity, CrosstalkMeasure crosstalk) {
-        whole();
+        notes.addAll(new PlaceNotes(ret).notes());
         levels(reference);
         clipping();
         polarity(polarity);
@@ -68,32 +66,6 @@ final class HealthCheck {
 
     private void add(String severity, String code, String message) {
         notes.add(new HealthNote(severity, code, message));
-    }
-
-    private void whole() {
-        Location location = ret.location();
-        if (!location.startMarkerFound()) {
-            add(
-                    "warning",
-                    "no-start-marker",
-                    "The marker at the start of the programme was not heard, so the delay is less"
-                            + " sure. Start recording before the programme.");
-        }
-        List<Cue> missing =
-                ret.sheet().cues().stream()
-                        .filter(c -> !location.covers(c, ret.sheet().sampleRateHz()))
-                        .toList();
-        if (!missing.isEmpty()) {
-            add(
-                    "warning",
-                    "incomplete",
-                    "The recording does not hold the whole programme; missing from \""
-                            + missing.get(0).id()
-                            + "\": what they would tell is unknown. Record from before the first"
-                            + " marker to after the last.");
-        } else if (!location.endMarkerFound()) {
-            add("note", "no-end-marker", "The marker at the end of the programme was not heard.");
-        }
     }
 
     private void levels(ReferenceLevels reference) {

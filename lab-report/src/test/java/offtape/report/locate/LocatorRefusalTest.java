@@ -2,19 +2,20 @@ package offtape.report.locate;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import offtape.core.audio.MemoryAudio;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 import offtape.core.programme.CueSheet;
 import offtape.core.programme.Programme;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class LocatorRefusalTest {
@@ -22,7 +23,7 @@ class LocatorRefusalTest {
     private static final String NOT_FOUND =
             "The programme was not found in x.wav. Check that this is the return of the programme in"
                     + " the folder given with --programme, that its level is not too low, and that"
-                    + " the tape ran within 3 % of its speed.";
+                    + " the tape ran within 20 % of its speed or at half or twice that.";
 
     private static final String NO_MARKER =
             "x.wav sounds like the programme, but none of its markers is in it. Record the whole"
@@ -66,13 +67,13 @@ class LocatorRefusalTest {
         assertRefused(NOT_FOUND, tone);
     }
 
-    /** The same parts in the opposite order: the long tones are in it, the markers are not. */
+    /** The same parts in the opposite order: the long tones are in it, in the wrong places. */
     @Test
     void theProgrammeBackwardsIsNoReturn() {
         double[] sound = returns.sound()[0];
         double[] reversed = new double[sound.length];
         Arrays.setAll(reversed, i -> sound[sound.length - 1 - i]);
-        assertRefused(NO_MARKER, reversed);
+        assertRefused(NOT_FOUND, reversed);
     }
 
     /** Tones that rise by a third every second, at the level of the programme. */
@@ -109,18 +110,30 @@ class LocatorRefusalTest {
                 Arrays.copyOfRange(sound, 2 * Returns.RATE, sound.length - 2 * Returns.RATE));
     }
 
-    /** A header that names another rate plays at rate / 48000 of the speed. */
-    @ParameterizedTest
-    @CsvSource({"44100, 0.92", "24000, 0.50", "96000, 2.00"})
-    void aWrongSampleRateIsNamed(int rate, String times) {
-        MemoryAudio wrong = new MemoryAudio("x.wav", rate, returns.sound());
-        assertEquals(
-                "x.wav holds the programme "
-                        + times
-                        + " times as fast as it was made: a wrong tape speed, or a file whose header"
-                        + " names the wrong sample rate. Set the machine or the file right and record"
-                        + " again.",
-                refusal(returns.programme(), wrong));
+    /**
+     * Another programme of ours, for slow tape: the same kinds of parts, but tones of 315 Hz for 1
+     * kHz and in another order.
+     */
+    @Test
+    void anotherProgrammeIsNoReturn() {
+        List<Cue> cues =
+                List.of(
+                        new Cue.Marker("start", ChannelSet.BOTH, 960, 24_000),
+                        new Cue.Sweep("sweep", ChannelSet.BOTH, 40_000, 192_000, 16, 22_000, 0),
+                        new Cue.Tone("reference", ChannelSet.BOTH, 250_000, 240_000, 315, 0),
+                        new Cue.Tone("right", ChannelSet.BOTH, 500_000, 96_000, 400, -20),
+                        new Cue.Tone("speed", ChannelSet.BOTH, 610_000, 200_000, 3000, 0),
+                        new Cue.Marker("end", ChannelSet.BOTH, 820_000, 24_000));
+        Returns other = Returns.of(new CueSheet(Returns.RATE, 850_000, -18, null, cues));
+        MemoryAudio recording = new MemoryAudio("x.wav", Returns.RATE, other.sound());
+        assertTrue(refusal(returns.programme(), recording).contains("not found in x.wav"));
+    }
+
+    /** A minute of chords in which nothing is the programme. */
+    @Test
+    void musicIsNoReturn() {
+        double[][] music = returns.of(Returns.RATE, 60, 0, 1, 0, 0).read(0, 59 * Returns.RATE);
+        assertRefused(NOT_FOUND, music);
     }
 
     @Test

@@ -100,6 +100,16 @@ class LocatorTest {
         assertTrue(found.covers(cue("reference"), Returns.RATE));
     }
 
+    /** A minute and more of other material on both sides, four times the programme's own length. */
+    @Test
+    void otherMaterialOnBothSidesDoesNotMislead() {
+        Returns small = Returns.ofSmall();
+        MemoryAudio recording = small.of(Returns.RATE, 65.4321, 40, 0.997, 0.2, 0.2);
+        Location found = Locator.locate(small.programme(), recording);
+        assertEquals(65.4321, found.delaySeconds(), CLEAN_S);
+        assertEquals(0, found.takes().size());
+    }
+
     /**
      * Wow of 0.3 % peak at 0.6 Hz moves time by 0.003 / (2π · 0.6) = 0.8 ms and bends the readings
      * of speed. The measures leave 30 ms at either end of a part; a sixth of it may be used up.

@@ -40,6 +40,11 @@ final class Returns {
         return new Returns(new CueSheet(RATE, 790_000, -18, null, cues));
     }
 
+    /** Of any programme. */
+    static Returns of(CueSheet sheet) {
+        return new Returns(sheet);
+    }
+
     private Returns(CueSheet sheet) {
         sound = new ProgrammeSignal(sheet).read(0, (int) sheet.frames());
         programme = new Programme(sheet, new MemoryAudio("programme", RATE, sound));

@@ -42,6 +42,12 @@ final class Trial {
 
     private static final int SILENCE_S = 6;
 
+    /**
+     * 0.005 ms is allowed on a path without filters; the trial machines' own upper edge delays by
+     * 1/(2π · 17 kHz) = 0.0094 ms.
+     */
+    private static final double CLEAN_DELAY_MS = 0.005 + 0.0094;
+
     private final TrialMachines.Machine machine;
     private final MachineRun run;
     private final MachineTruth truth;
@@ -114,6 +120,8 @@ final class Trial {
         if (!machine.clean()) {
             dropouts();
         }
+        double delay = results.timing().delay().value() - truth.timing().delayMs();
+        add("delay", delay, 0.05, CLEAN_DELAY_MS, "ms");
         boolean inverted = machine.spec().electronics().polarityInverted();
         boolean right = results.timing().polarity().equals(inverted ? "inverted" : "normal");
         add("polarity", right ? 0 : 1, 0.5, 0.5, "");

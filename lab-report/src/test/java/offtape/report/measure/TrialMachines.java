@@ -61,6 +61,8 @@ final class TrialMachines {
                 all.add(brief(name, draft, mmPerS, 48_000, false));
             }
         }
+        all.add(farOff(-16.7));
+        all.add(farOff(20));
         all.addAll(DrawnMachines.draw(24));
         return all;
     }
@@ -112,6 +114,18 @@ final class TrialMachines {
                         .with("transport.components", line);
         Machine m = brief(name, draft, 190.5, 48_000, false);
         return new Machine(name, m.sheet(), m.midHz(), m.spec(), false, hz, percent);
+    }
+
+    /** As a machine made for another mains frequency runs. */
+    private static Machine farOff(double deviationPercent) {
+        String name = "other mains, " + deviationPercent + " %";
+        MachineDraft draft =
+                hissy(name)
+                        .with("transport.speedDeviationPercent", deviationPercent)
+                        .with(
+                                "transport.components",
+                                "[{\"frequencyHz\": 4, \"peakPercent\": 0.12}]");
+        return brief(name, draft, 190.5, 48_000, false);
     }
 
     private static MachineDraft hissy(String name) {

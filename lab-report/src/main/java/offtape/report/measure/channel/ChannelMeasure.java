@@ -1,5 +1,7 @@
 package offtape.report.measure.channel;
 
+import offtape.core.programme.ChannelSet;
+import offtape.core.programme.Cue;
 import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
@@ -33,7 +35,12 @@ public final class ChannelMeasure {
             Quantity one = Quantity.unknown("The recording has one channel only.");
             return new Channels(one, one, one, one, one, one);
         }
-        Quantity delay = Quantity.unknown("The programme has no sweep on both channels.");
+        Quantity delay =
+                Quantity.unknown(
+                        ret.whyMissing(
+                                Cue.Sweep.class,
+                                s -> s.channels() == ChannelSet.BOTH,
+                                "The programme has no sweep on both channels."));
         Quantity loss = delay;
         if (sweep != null) {
             double speed = ret.speedRatio(sweep.cue().startFrame(), sweep.cue().frames());

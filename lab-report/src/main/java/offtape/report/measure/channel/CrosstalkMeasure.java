@@ -115,9 +115,12 @@ public final class CrosstalkMeasure {
                         .map(s -> new SweepFollower(s, ret.sheet().sampleRateHz()).follow(ret));
         if (sweep.isEmpty()) {
             return Alone.unknown(
-                    "The recording holds nothing near 1 kHz on the "
-                            + side.key()
-                            + " channel alone.");
+                    ret.whyMissing(
+                            Cue.Tone.class,
+                            t -> t.channels() == side,
+                            "The recording holds nothing near 1 kHz on the "
+                                    + side.key()
+                                    + " channel alone."));
         }
         FollowedSweep s = sweep.get();
         int middle = s.index(1000);

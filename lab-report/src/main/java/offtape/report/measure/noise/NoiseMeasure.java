@@ -3,6 +3,7 @@ package offtape.report.measure.noise;
 import java.util.List;
 import java.util.Locale;
 import offtape.core.dsp.PowerDensity;
+import offtape.core.programme.Cue;
 import offtape.core.standard.Iec61260;
 import offtape.core.standard.Iec61672;
 import offtape.core.standard.ItuBs468;
@@ -37,7 +38,12 @@ public final class NoiseMeasure {
     public Noise measure(int channel, List<Distortion> ladders) {
         String name = ProgrammeReturn.channelName(channel);
         if (noise == null) {
-            return unknown(name, "The recording holds no recorded silence long enough.");
+            return unknown(
+                    name,
+                    ret.whyMissing(
+                            Cue.Silence.class,
+                            s -> true,
+                            "The recording holds no recorded silence long enough."));
         }
         if (reference == null || !reference.heard(channel)) {
             return unknown(name, "The reference tone was not heard on this channel.");

@@ -26,7 +26,11 @@ public final class SpeedTone {
                         .filter(t -> ret.sheet().seconds(t.frames()) >= SHORTEST_S)
                         .max(Comparator.comparingLong(Cue::frames));
         if (tone.isEmpty()) {
-            return SpeedMeasure.unknown("The recording holds no steady tone of 2 s or more.");
+            return SpeedMeasure.unknown(
+                    ret.whyMissing(
+                            Cue.Tone.class,
+                            t -> t.channels() == ChannelSet.BOTH,
+                            "The recording holds no steady tone of 2 s or more."));
         }
         Cue.Tone t = tone.get();
         ProgrammeReturn.Span span = ret.span(t.startFrame(), t.frames(), MARGIN_S);

@@ -1,0 +1,87 @@
+package offtape.report.locate;
+
+import java.util.Comparator;
+import java.util.stream.IntStream;
+
+/** Sharpens a match that is known to some tenths of a second and some tenths of a percent. */
+final class FineSearch {
+
+    private static final double WIDE_STEP = 0.003;
+    private static final int WIDE_STEPS = 14;
+    private static final double STEP = 0.0005;
+    private static final int STEPS = 6;
+    private static final double REACH_S = 0.4;
+
+    /** The wide search looks at so many moments of the programme, evenly spread. */
+    private static final int WIDE_MOMENTS = 1200;
+
+    private final SpectralTrace programme;
+    private final SpectralTrace recording;
+
+    /**
+     * Prepares a search.
+     *
+     * @param programme without its silence
+     * @param recording with vectors as far apart
+     */
+    FineSearch(SpectralTrace programme, SpectralTrace recording) {
+        this.programme = programme;
+        this.recording = recording;
+    }
+
+    /** The best match near one that is roughly right. */
+    CoarseSearch.Match near(CoarseSearch.Match rough) {
+        int every = Math.max(1, programme.hops() / WIDE_MOMENTS);
+        return among(among(rough, WIDE_STEP, WIDE_STEPS, every), STEP, STEPS, 1);
+    }
+
+    /** The same match at a speed that is known better. */
+    CoarseSearch.Match at(CoarseSearch.Match known, double stretch) {
+        double middle = middleSeconds(known);
+        double inProgramme = (middle - known.offsetSeconds()) / known.stretch();
+        return at(stretch, middle - stretch * inProgramme, 1);
+    }
+
+    private CoarseSearch.Match among(CoarseSearch.Match rough, double step, int steps, int every) {
+        double middle = middleSeconds(rough);
+        double inProgramme = (middle - rough.offsetSeconds()) / rough.stretch();
+        return IntStream.rangeClosed(-steps, steps)
+                .mapToDouble(i -> rough.stretch() * (1 + i * step))
+                .boxed()
+                .toList()
+                .parallelStream()
+                .map(stretch -> at(stretch, middle - stretch * inProgramme, every))
+                .max(Comparator.comparingDouble(CoarseSearch.Match::likeness))
+                .orElseThrow();
+    }
+
+    /** Middle of what the recording holds of the programme, seconds of the recording. */
+    private double middleSeconds(CoarseSearch.Match match) {
+        double hop = programme.hopSeconds();
+        double from = Math.max(0, match.offsetSeconds());
+        double length = programme.hops() * hop * match.stretch();
+        double to = Math.min(recording.hops() * hop, match.offsetSeconds() + length);
+        return (from + to) / 2;
+    }
+
+    private CoarseSearch.Match at(double stretch, double expectedSeconds, int every) {
+        SpectralTrace wanted = programme.stretched(stretch);
+        double hop = programme.hopSeconds();
+        int expected = (int) Math.rint(expectedSeconds / hop);
+        int reach = (int) Math.ceil(REACH_S / hop);
+        double most = -1;
+        int best = expected;
+        for (int lag = expected - reach; lag <= expected + reach; lag++) {
+            double sum = 0;
+            for (int h = 0; h < wanted.hops(); h += every) {
+                sum += wanted.likeness(h, recording, h + lag);
+            }
+            if (sum > most) {
+                most = sum;
+                best = lag;
+            }
+        }
+        int sounding = Math.max(1, wanted.sounding(0, wanted.hops()));
+        return new CoarseSearch.Match(best * hop, stretch, every * most / sounding);
+    }
+}
