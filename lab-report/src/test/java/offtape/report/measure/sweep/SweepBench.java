@@ -65,7 +65,10 @@ record SweepBench(ProgrammeReturn ret, MachineRun run) {
                         0.001,
                         List.of(1, 1),
                         true,
-                        true);
+                        true,
+                        0,
+                        (double) out[0].length / RATE,
+                        List.of());
         MemoryAudio recording = new MemoryAudio("r.wav", RATE, out);
         return new SweepBench(new ProgrammeReturn(programme, recording, place), run);
     }

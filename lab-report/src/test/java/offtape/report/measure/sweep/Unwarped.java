@@ -54,7 +54,10 @@ final class Unwarped {
                         0,
                         List.of(1),
                         true,
-                        true));
+                        true,
+                        0,
+                        (double) out.length / SweepBench.RATE,
+                        List.of()));
     }
 
     private static final double GRID_HZ = 500;
