@@ -43,6 +43,18 @@ final class SpeedCommand implements Callable<Integer> {
                             + " nearest: 3150, 3000, 1000, 10000 …).")
     private Double frequencyHz;
 
+    @Option(
+            names = "--from",
+            paramLabel = "SECONDS",
+            description = "Where in the recording to begin (default: its start).")
+    private double fromSeconds;
+
+    @Option(
+            names = "--to",
+            paramLabel = "SECONDS",
+            description = "Where in the recording to stop (default: its end).")
+    private Double toSeconds;
+
     @Option(names = "--json", description = "Print the figures as JSON to standard output.")
     private boolean json;
 
@@ -52,12 +64,16 @@ final class SpeedCommand implements Callable<Integer> {
             throw new CommandLine.ParameterException(
                     spec.commandLine(), "--frequency must lie between 300 and 12000 Hz.");
         }
+        if (!(fromSeconds >= 0 && toSeconds() > fromSeconds)) {
+            throw new CommandLine.ParameterException(
+                    spec.commandLine(), "--from must not be negative, and --to must lie after it.");
+        }
         Terminal terminal = common.terminal();
         try (WavFile sound = AudioFiles.open(file)) {
             sound.notes().forEach(n -> terminal.message(sound.name() + ": " + n + "."));
             OptionalDouble nominal =
                     frequencyHz == null ? OptionalDouble.empty() : OptionalDouble.of(frequencyHz);
-            Speed speed = BareTone.measure(sound, nominal);
+            Speed speed = BareTone.measure(sound, nominal, fromSeconds, toSeconds());
             if (json) {
                 terminal.raw(ResultsJson.write(speed));
             } else {
@@ -65,5 +81,9 @@ final class SpeedCommand implements Callable<Integer> {
             }
         }
         return ExitCodes.DONE;
+    }
+
+    private double toSeconds() {
+        return toSeconds == null ? Double.POSITIVE_INFINITY : toSeconds;
     }
 }

@@ -40,6 +40,7 @@ class SessionJsonTest {
                     "ladder.csv",
                     "noise.csv",
                     "speed.csv",
+                    "speed-readings.csv",
                     "speed-spectrum.csv",
                     ".offtape-manifest.json");
 

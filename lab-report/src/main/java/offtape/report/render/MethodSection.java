@@ -10,7 +10,8 @@ final class MethodSection {
                     "Response: an exponential sweep is followed in time as it comes back, so that"
                             + " unsteady speed does not disturb it; 0 dB is the level at 1 kHz.",
                     "Speed: a steady tone is demodulated in frequency. Wow and flutter is the"
-                            + " deviation weighted by rate and read as a quasi-peak.",
+                            + " deviation weighted by rate and read as a quasi-peak; what the noise of the"
+                            + " recording alone would read stands beside each reading.",
                     "Distortion: a ladder of steady tones. K3 is the third harmonic against the"
                             + " tone itself, with the noise beside it taken out; readings near the"
                             + " noise are not drawn.",

@@ -18,7 +18,13 @@ public final class SessionFiles {
     public static final String REPORT = "report.html";
 
     private static final List<String> TABLES =
-            List.of("response.csv", "ladder.csv", "noise.csv", "speed.csv", "speed-spectrum.csv");
+            List.of(
+                    "response.csv",
+                    "ladder.csv",
+                    "noise.csv",
+                    "speed.csv",
+                    "speed-readings.csv",
+                    "speed-spectrum.csv");
 
     private SessionFiles() {}
 

@@ -125,6 +125,7 @@ final class ReportWriterTest {
         assertEquals(
                 List.of(
                         "Frequency response of both channels",
+                        "Wow and flutter over time",
                         "Speed deviation over time",
                         "Spectrum of the speed deviation",
                         "Third harmonic (K3) against record level",

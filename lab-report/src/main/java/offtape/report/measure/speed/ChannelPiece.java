@@ -1,0 +1,118 @@
+package offtape.report.measure.speed;
+
+import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
+import offtape.core.dsp.Baseband;
+import offtape.core.dsp.Differentiator;
+
+/**
+ * A piece of one channel: the slope of the tone's phase, and where it can be trusted. It cannot
+ * where the tone is gone (a dropout), nor where phase and level jump together (a click); changes of
+ * tape speed leave the level alone.
+ */
+final class ChannelPiece {
+
+    private static final int HALF = Differentiator.HALF;
+
+    /** The tone is gone below this share of its usual level (−12 dB). */
+    private static final double GONE = 0.25;
+
+    /** A click rises this many times above the median of its kind, in phase and in level. */
+    private static final double STRUCK = 15;
+
+    /** Least jerk of the level in a click, re the level. */
+    private static final double LEAST_JERK = 0.01;
+
+    /** A click is as long as the band is narrow; half of that, in samples. */
+    private static final int REACH = 6;
+
+    private final double[] slope;
+    private final boolean[] spoilt;
+
+    private ChannelPiece(double[] slope, boolean[] spoilt) {
+        this.slope = slope;
+        this.spoilt = spoilt;
+    }
+
+    /**
+     * Looks through a piece; the result lacks {@link Differentiator#HALF} samples at either end.
+     */
+    static ChannelPiece of(Baseband base) {
+        double[] slope = Differentiator.apply(base.unwrappedPhase(), base.rateHz());
+        double[] modulus = new double[base.size()];
+        Arrays.setAll(modulus, k -> Math.sqrt(base.power(k)));
+        boolean[] spoilt = new boolean[slope.length];
+        markGone(modulus, spoilt);
+        markClicks(slope, modulus, spoilt);
+        return new ChannelPiece(slope, spoilt);
+    }
+
+    /** Slope of the phase, rad/s. */
+    double slope(int k) {
+        return slope[k];
+    }
+
+    boolean isClear(int k) {
+        return !spoilt[k];
+    }
+
+    boolean isAllClear() {
+        for (boolean s : spoilt) {
+            if (s) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static void markGone(double[] modulus, boolean[] spoilt) {
+        double least = GONE * median(modulus.length, k -> modulus[k]);
+        for (int k = 0; k < modulus.length; k++) {
+            if (modulus[k] < least) {
+                mark(spoilt, k - HALF);
+            }
+        }
+    }
+
+    private static void markClicks(double[] slope, double[] modulus, boolean[] spoilt) {
+        double leastPhase = STRUCK * median(slope.length, k -> jerk(slope, k));
+        double leastLevel =
+                Math.max(
+                        STRUCK * median(modulus.length, k -> jerk(modulus, k)),
+                        LEAST_JERK * median(modulus.length, k -> modulus[k]));
+        for (int k = REACH; k < slope.length - REACH; k++) {
+            if (jerk(slope, k) > leastPhase && jerkNear(modulus, k + HALF) > leastLevel) {
+                mark(spoilt, k);
+            }
+        }
+    }
+
+    private static double jerkNear(double[] x, int at) {
+        double most = 0;
+        for (int k = at - REACH; k <= at + REACH; k++) {
+            most = Math.max(most, jerk(x, k));
+        }
+        return most;
+    }
+
+    /** How far a value lies off the line between its neighbours. */
+    private static double jerk(double[] x, int k) {
+        boolean inside = k >= REACH && k < x.length - REACH;
+        return inside ? Math.abs(x[k] - 0.5 * (x[k - REACH] + x[k + REACH])) : 0;
+    }
+
+    private static void mark(boolean[] spoilt, int k) {
+        int from = Math.max(0, k - HALF);
+        int to = Math.min(spoilt.length, k + HALF + 1);
+        for (int i = from; i < to; i++) {
+            spoilt[i] = true;
+        }
+    }
+
+    private static double median(int count, IntToDoubleFunction value) {
+        double[] sorted = new double[count];
+        Arrays.setAll(sorted, value);
+        Arrays.sort(sorted);
+        return sorted[count / 2];
+    }
+}
