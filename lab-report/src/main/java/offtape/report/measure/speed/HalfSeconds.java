@@ -86,11 +86,16 @@ final class HalfSeconds {
         lastSquares[(int) (blocks % TEN_SECONDS)] = square;
         lastPeaks[(int) (blocks % TEN_SECONDS)] = peak;
         blocks++;
-        if (blocks >= TEN_SECONDS && mean() > worstSquare) {
+        if (blocks >= TEN_SECONDS && isWorst()) {
             worstSquare = mean();
             worstPeak = highest();
             worstFrom = blocks - TEN_SECONDS;
         }
+    }
+
+    private boolean isWorst() {
+        double highest = highest();
+        return highest > worstPeak || highest == worstPeak && mean() > worstSquare;
     }
 
     private double mean() {

@@ -33,7 +33,7 @@ class BareToneTest {
 
     @Test
     void aStretchMayBeChosen() {
-        MemoryAudio audio = Tones.audio(16, t -> t >= 6 && t < 7 ? 0 : TONE.applyAsDouble(t));
+        MemoryAudio audio = audio(16, t -> t >= 6 && t < 7 ? 0 : TONE.applyAsDouble(t));
         Speed s = BareTone.measure(audio, OptionalDouble.empty(), 0, 6);
         assertEquals(0.2, s.fromSeconds(), 0.1);
         assertEquals(5.5, s.seconds(), 0.2);
@@ -63,7 +63,7 @@ class BareToneTest {
         DoubleUnaryOperator level = Tones.steady(1000);
         DoubleUnaryOperator highs = Tones.steady(10_000);
         MemoryAudio audio =
-                Tones.audio(26, t -> (t < 12 ? level : t < 20 ? highs : TONE).applyAsDouble(t));
+                audio(26, t -> (t < 12 ? level : t < 20 ? highs : TONE).applyAsDouble(t));
         Speed s = BareTone.measure(audio, OptionalDouble.empty(), 0, 99);
         assertEquals(3150, s.toneFrequencyHz());
         assertEquals(0.2, s.deviation().value(), 0.001);
@@ -127,7 +127,7 @@ class BareToneTest {
     @ParameterizedTest
     @CsvSource({"2625, -16.6667", "3780, 20", "2520, -20"})
     void farOffSpeedIsReadOnceTheFrequencyIsNamed(double hz, double percent) {
-        MemoryAudio audio = Tones.audio(8, Tones.wavering(hz, 0, 0.1, 4));
+        MemoryAudio audio = audio(8, Tones.wavering(hz, 0, 0.1, 4));
         Speed s = BareTone.measure(audio, OptionalDouble.of(3150), 0, 99);
         assertEquals(percent, s.deviation().value(), 0.001);
         // The deviation is of the tone that sounds, read in shares of the nominal one.
@@ -162,14 +162,19 @@ class BareToneTest {
 
     private static Speed read(double seconds, DoubleUnaryOperator sound) {
         return BareTone.measure(
-                Tones.audio(seconds, sound), OptionalDouble.empty(), 0, Double.POSITIVE_INFINITY);
+                audio(seconds, sound), OptionalDouble.empty(), 0, Double.POSITIVE_INFINITY);
     }
 
     private static String refusal(
             double seconds, DoubleUnaryOperator sound, OptionalDouble nominal) {
-        MemoryAudio audio = Tones.audio(seconds, sound);
+        MemoryAudio audio = audio(seconds, sound);
         return assertThrows(
                         UnusableInputException.class, () -> BareTone.measure(audio, nominal, 0, 99))
                 .getMessage();
+    }
+
+    /** At 24 kHz, which is quick and holds every tone in use. */
+    private static MemoryAudio audio(double seconds, DoubleUnaryOperator sound) {
+        return Tones.audio(24_000, seconds, sound);
     }
 }

@@ -47,17 +47,25 @@ final class Tones {
     }
 
     static double[] samples(double seconds, DoubleUnaryOperator sound) {
-        return IntStream.range(0, (int) (seconds * RATE))
-                .mapToDouble(i -> sound.applyAsDouble((double) i / RATE))
+        return samples(RATE, seconds, sound);
+    }
+
+    private static double[] samples(int rate, double seconds, DoubleUnaryOperator sound) {
+        return IntStream.range(0, (int) (seconds * rate))
+                .mapToDouble(i -> sound.applyAsDouble((double) i / rate))
                 .toArray();
     }
 
     static MemoryAudio audio(double seconds, DoubleUnaryOperator... channels) {
+        return audio(RATE, seconds, channels);
+    }
+
+    static MemoryAudio audio(int rate, double seconds, DoubleUnaryOperator... channels) {
         double[][] x = new double[channels.length][];
         for (int c = 0; c < x.length; c++) {
-            x[c] = samples(seconds, channels[c]);
+            x[c] = samples(rate, seconds, channels[c]);
         }
-        return new MemoryAudio("tone", RATE, x);
+        return new MemoryAudio("tone", rate, x);
     }
 
     /** The stretch of a tone without its first and last fifth of a second. */
