@@ -17,6 +17,11 @@ final class ChannelPiece {
     /** The tone is gone below this share of its usual level (−12 dB). */
     private static final double GONE = 0.25;
 
+    /**
+     * Share of a piece that may lie above what counts as its level, so that it may be mostly gone.
+     */
+    private static final double LOUDEST = 0.1;
+
     /** A click rises this many times above the median of its kind, in phase and in level. */
     private static final double STRUCK = 15;
 
@@ -28,23 +33,33 @@ final class ChannelPiece {
 
     private final double[] slope;
     private final boolean[] spoilt;
+    private final double level;
 
-    private ChannelPiece(double[] slope, boolean[] spoilt) {
+    private ChannelPiece(double[] slope, boolean[] spoilt, double level) {
         this.slope = slope;
         this.spoilt = spoilt;
+        this.level = level;
     }
 
     /**
      * Looks through a piece; the result lacks {@link Differentiator#HALF} samples at either end.
+     *
+     * @param levelBefore level of the piece before it, 0 for the first
      */
-    static ChannelPiece of(Baseband base) {
+    static ChannelPiece of(Baseband base, double levelBefore) {
         double[] slope = Differentiator.apply(base.unwrappedPhase(), base.rateHz());
         double[] modulus = new double[base.size()];
         Arrays.setAll(modulus, k -> Math.sqrt(base.power(k)));
         boolean[] spoilt = new boolean[slope.length];
-        markGone(modulus, spoilt);
+        double level = Math.max(usual(modulus), GONE * levelBefore);
+        markGone(modulus, GONE * level, spoilt);
         markClicks(slope, modulus, spoilt);
-        return new ChannelPiece(slope, spoilt);
+        return new ChannelPiece(slope, spoilt, level);
+    }
+
+    /** Level of the tone, to be handed to the next piece. */
+    double level() {
+        return level;
     }
 
     /** Slope of the phase, rad/s. */
@@ -65,8 +80,14 @@ final class ChannelPiece {
         return true;
     }
 
-    private static void markGone(double[] modulus, boolean[] spoilt) {
-        double least = GONE * median(modulus.length, k -> modulus[k]);
+    /** The median, unless more than half of the piece is without the tone. */
+    private static double usual(double[] modulus) {
+        double median = median(modulus.length, k -> modulus[k]);
+        double loud = ranked(modulus.length, LOUDEST, k -> modulus[k]);
+        return median < GONE * loud ? loud : median;
+    }
+
+    private static void markGone(double[] modulus, double least, boolean[] spoilt) {
         for (int k = 0; k < modulus.length; k++) {
             if (modulus[k] < least) {
                 mark(spoilt, k - HALF);
@@ -110,9 +131,14 @@ final class ChannelPiece {
     }
 
     private static double median(int count, IntToDoubleFunction value) {
+        return ranked(count, 0.5, value);
+    }
+
+    /** The value that a share of all values exceeds. */
+    private static double ranked(int count, double share, IntToDoubleFunction value) {
         double[] sorted = new double[count];
         Arrays.setAll(sorted, value);
         Arrays.sort(sorted);
-        return sorted[count / 2];
+        return sorted[(int) ((1 - share) * count)];
     }
 }

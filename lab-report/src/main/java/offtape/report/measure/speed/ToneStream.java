@@ -33,6 +33,9 @@ final class ToneStream {
     /** Share of the channels' weight that must tell, else the gap is bridged. */
     private static final double ENOUGH = 0.2;
 
+    /** Weight that is enough in any case: the weighted floor is then some 0.0006 % at 3150 Hz. */
+    private static final double CLEAR = 1e8;
+
     private final AudioSource recording;
     private final ToneBand band;
     private final Downconverter converter;
@@ -107,8 +110,9 @@ final class ToneStream {
      */
     Summary read(Consumer<double[]> sink) {
         Bridge bridge = new Bridge();
+        double[] levels = new double[recording.channels()];
         for (int i = 0; i < pieces(); i++) {
-            sink.accept(bridge.next(percent(piece(i))));
+            sink.accept(bridge.next(percent(piece(i), levels)));
         }
         sink.accept(bridge.rest());
         return new Summary(
@@ -127,13 +131,18 @@ final class ToneStream {
         return converter.convert(recording, from, first, count, PhaseLaw.steady(expectedHz));
     }
 
-    /** The deviation of a piece; not a number where no channel tells it. */
-    private double[] percent(List<Baseband> bases) {
+    /**
+     * The deviation of a piece; not a number where no channel tells it.
+     *
+     * @param levels level of each channel in the piece before; receives those of this one
+     */
+    private double[] percent(List<Baseband> bases, double[] levels) {
         double[] sum = new double[bases.get(0).size() - 2 * Differentiator.HALF];
         double[] told = new double[sum.length];
         for (int c = 0; c < bases.size(); c++) {
             if (weights.of(c) > 0) {
-                ChannelPiece piece = ChannelPiece.of(bases.get(c));
+                ChannelPiece piece = ChannelPiece.of(bases.get(c), levels[c]);
+                levels[c] = piece.level();
                 boolean isTone = weights.note(c, bases.get(c), piece.isAllClear());
                 for (int k = 0; k < sum.length; k++) {
                     double weight = isTone && piece.isClear(k) ? weights.of(c) : 0;
@@ -142,7 +151,7 @@ final class ToneStream {
                 }
             }
         }
-        double enough = ENOUGH * weights.sum();
+        double enough = Math.min(CLEAR, ENOUGH * weights.sum());
         Arrays.setAll(sum, k -> told[k] < enough ? Double.NaN : percent(sum[k] / told[k]));
         return sum;
     }

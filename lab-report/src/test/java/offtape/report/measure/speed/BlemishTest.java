@@ -10,6 +10,8 @@ import offtape.reference.ReferenceTable;
 import offtape.reference.Source;
 import offtape.report.result.Speed;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Dropouts and clicks within the tone, and what must not be taken for them. */
 class BlemishTest {
@@ -32,6 +34,19 @@ class BlemishTest {
         MemoryAudio audio = Tones.audio(14, holed(WOW, 1), Tones.sum(WOW, Tones.noise(1e-4, 2)));
         Speed s = Tones.speed(audio, TONE);
         assertEquals(0.1, s.weightedPeak().value(), 0.01 * 0.1);
+        assertEquals(List.of(), s.notes());
+    }
+
+    /** The right channel is cut off from 4.5 s to 6.8 s, to digital silence or to hiss. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 1e-4, 1e-3})
+    void aChannelMayBeAbsentForSeconds(double sigma) {
+        DoubleUnaryOperator hiss = Tones.noise(sigma, 5);
+        DoubleUnaryOperator cut =
+                t -> (t > 4.5 && t < 6.8 ? 0 : WOW.applyAsDouble(t)) + hiss.applyAsDouble(t);
+        MemoryAudio audio = Tones.audio(12, Tones.sum(WOW, Tones.noise(3e-5, 6)), cut);
+        Speed s = Tones.speed(audio, TONE);
+        assertEquals(0.1 * Math.sqrt(0.5), s.weightedRms().value(), 0.005 * 0.07);
         assertEquals(List.of(), s.notes());
     }
 
