@@ -69,6 +69,18 @@ final class SpeedCommand implements Callable<Integer> {
                             + " that file).")
     private TapeSpeed tapeSpeed;
 
+    @Option(
+            names = "--from",
+            paramLabel = "SECONDS",
+            description = "Where in the recording to begin (default: its start).")
+    private double fromSeconds;
+
+    @Option(
+            names = "--to",
+            paramLabel = "SECONDS",
+            description = "Where in the recording to stop (default: its end).")
+    private Double toSeconds;
+
     @Option(names = "--json", description = "Print the figures as JSON to standard output.")
     private boolean json;
 
@@ -78,13 +90,19 @@ final class SpeedCommand implements Callable<Integer> {
             throw new CommandLine.ParameterException(
                     spec.commandLine(), "--frequency must lie between 300 and 12000 Hz.");
         }
+        if (!(fromSeconds >= 0 && toSeconds() > fromSeconds)) {
+            throw new CommandLine.ParameterException(
+                    spec.commandLine(), "--from must not be negative, and --to must lie after it.");
+        }
         Terminal terminal = common.terminal();
         TransportDescription parts = parts(terminal);
         try (AudioFile sound = AudioFiles.open(file)) {
             sound.notes().forEach(n -> terminal.message(sound.name() + ": " + n + "."));
             OptionalDouble nominal =
                     frequencyHz == null ? OptionalDouble.empty() : OptionalDouble.of(frequencyHz);
-            Speed speed = named(BareTone.measure(chosen(sound, terminal), nominal), parts);
+            AudioSource pair = chosen(sound, terminal);
+            Speed heard = BareTone.measure(pair, nominal, fromSeconds, toSeconds());
+            Speed speed = named(heard, parts);
             if (json) {
                 terminal.raw(ResultsJson.write(speed));
             } else {
@@ -125,5 +143,9 @@ final class SpeedCommand implements Callable<Integer> {
                             + " --channels, such as --channels 3,4.");
         }
         return chosen;
+    }
+
+    private double toSeconds() {
+        return toSeconds == null ? Double.POSITIVE_INFINITY : toSeconds;
     }
 }

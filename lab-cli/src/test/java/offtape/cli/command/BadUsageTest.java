@@ -3,6 +3,7 @@ package offtape.cli.command;
 import static offtape.cli.command.Lab.Case.of;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
@@ -153,6 +154,20 @@ class BadUsageTest {
                                 + "speed --help\".",
                         l -> speed(l.path("x.wav"), "--frequency", "NaN")),
                 of(
+                        "a stretch that ends before it begins",
+                        2,
+                        "--from must not be negative, and --to must lie after it. See \"offtape "
+                                + "speed --help\".",
+                        l -> speed(l.path("x.wav"), "--from", "20", "--to", "10")),
+                of(
+                        "two tones at once",
+                        3,
+                        "No steady tone of five seconds or more between 300 Hz and 12 kHz was found"
+                                + " in pair.wav. Two tones sound at once, 1000 Hz and 3150 Hz, and"
+                                + " neither rules. Record the tone alone, half a minute or more,"
+                                + " without speech or music over it.",
+                        l -> speed(l.wav("pair.wav", pair()))),
+                of(
                         "a name that no file can have",
                         2,
                         "Invalid value for positional parameter at index 0 (FILE): \"a?b.wav\" is no"
@@ -182,8 +197,8 @@ class BadUsageTest {
                         "tone of three seconds",
                         3,
                         "No steady tone of five seconds or more between 300 Hz and 12 "
-                                + "kHz was found in brief.wav. Record the tone alone, half a "
-                                + "minute or more, without speech or music over it.",
+                                + "kHz was found in brief.wav. The longest tone heard has 3150 Hz and "
+                                + "lasts 3.0 s. Record the tone alone, half a minute or more, without speech or music over it.",
                         l -> speed(l.wav("brief.wav", Lab.tone(3150, 0.1, 3)))),
                 of(
                         "tone too low",
@@ -196,13 +211,15 @@ class BadUsageTest {
                         "tone of no usual frequency",
                         3,
                         "The tone in odd.wav has 1999.8 Hz, which is near no usual "
-                                + "test tone. Say with --frequency what it should have.",
+                                + "test tone. It could be 1000 Hz at twice the speed. Say with "
+                                + "--frequency what it should have.",
                         l -> speed(l.wav("odd.wav", Lab.tone(2000, 0.1, 8)))),
                 of(
                         "tone far from what was said",
                         3,
                         "No steady tone of five seconds or more near 1000 Hz was found "
-                                + "in far.wav. Record the tone alone, half a minute or more, "
+                                + "in far.wav. The longest tone heard has 3150 Hz and lasts 8.0 s. "
+                                + "Record the tone alone, half a minute or more, "
                                 + "without speech or music over it.",
                         l ->
                                 speed(
@@ -224,5 +241,12 @@ class BadUsageTest {
 
     private static Object[] speed(Path file, String... more) {
         return Stream.concat(Stream.of("speed", file), Stream.of(more)).toArray();
+    }
+
+    private static double[] pair() {
+        double[] low = Lab.tone(1000, 0.1, 8);
+        double[] high = Lab.tone(3150, 0.1, 8);
+        Arrays.setAll(low, i -> low[i] + high[i]);
+        return low;
     }
 }

@@ -237,9 +237,13 @@ class ReturnsTest {
         double[] short3k = Lab.tone(3150, 0.1, 6);
         System.arraycopy(short3k, 0, tape, 11 * Mini.RATE, short3k.length);
         Path file = lab.wav("two-tones.wav", tape);
-        assertTrue(Tool.run("speed", file).out().contains("1000 Hz nominal"));
-        Tool.Outcome meant = Tool.run("speed", file, "--frequency", "3150");
-        assertTrue(meant.out().contains("3150 Hz nominal"), meant.out());
+        Tool.Outcome flutter = Tool.run("speed", file);
+        assertTrue(flutter.out().contains("3150 Hz nominal"), flutter.out());
+        assertTrue(flutter.out().contains("Other tones in the recording: 1000 Hz."), flutter.out());
+        Tool.Outcome meant = Tool.run("speed", file, "--frequency", "1000");
+        assertTrue(meant.out().contains("1000 Hz nominal"), meant.out());
         assertTrue(meant.out().contains("Speed deviation         0.0000 %"), meant.out());
+        Tool.Outcome early = Tool.run("speed", file, "--to", "11");
+        assertTrue(early.out().contains("1000 Hz nominal, 9."), early.out());
     }
 }

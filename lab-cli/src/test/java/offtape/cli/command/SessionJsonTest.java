@@ -44,6 +44,7 @@ class SessionJsonTest {
                     "ladder.csv",
                     "noise.csv",
                     "speed.csv",
+                    "speed-readings.csv",
                     "speed-spectrum.csv",
                     "speed-components.csv",
                     ".offtape-manifest.json");

@@ -69,6 +69,16 @@ public final class Downconverter {
         return sharp.noiseBandwidthHz();
     }
 
+    /** Gain for what lies so many hertz from the carrier. */
+    public double gain(double offsetHz) {
+        return coarse.gain(offsetHz) * sharp.gain(offsetHz);
+    }
+
+    /** Samples a second of the results. */
+    public double rateHz() {
+        return (double) sampleRateHz / (coarseStep * sharpStep);
+    }
+
     /**
      * Converts a stretch of every channel.
      *
@@ -93,31 +103,63 @@ public final class Downconverter {
      */
     public List<List<Baseband>> convert(
             AudioSource source, double fromSeconds, double toSeconds, PhaseLaw law, int orders) {
+        int count = (int) Math.min(Integer.MAX_VALUE, outputs(fromSeconds, toSeconds));
+        return convert(source, fromSeconds, 0, count, law, orders);
+    }
+
+    /** How many samples a stretch gives. */
+    public long outputs(double fromSeconds, double toSeconds) {
+        double frames = toSeconds * sampleRateHz - firstFrame(fromSeconds);
+        return (long) Math.max(0, Math.ceil(frames / (coarseStep * sharpStep)));
+    }
+
+    /**
+     * Converts a part of a stretch, for stretches too long to be held at once.
+     *
+     * @param fromSeconds start of the whole stretch
+     * @param first number of the part's first sample within the whole
+     * @param count samples of the part
+     */
+    public List<Baseband> convert(
+            AudioSource source, double fromSeconds, long first, int count, PhaseLaw law) {
+        return convert(source, fromSeconds, first, count, law, 1).get(0);
+    }
+
+    private List<List<Baseband>> convert(
+            AudioSource source,
+            double fromSeconds,
+            long first,
+            int count,
+            PhaseLaw law,
+            int orders) {
         if (source.sampleRateHz() != sampleRateHz) {
             throw new IllegalArgumentException("made for another sample rate");
         }
         int step = coarseStep * sharpStep;
-        long firstFrame = (long) Math.ceil(fromSeconds * sampleRateHz);
-        int outputs = (int) Math.max(0, Math.ceil((toSeconds * sampleRateHz - firstFrame) / step));
+        long firstFrame = firstFrame(fromSeconds) + first * step;
         List<List<Baseband>> bands = new ArrayList<>();
         for (int order = 1; order <= orders; order++) {
             List<Baseband> channels = new ArrayList<>();
             for (int c = 0; c < source.channels(); c++) {
                 channels.add(
                         new Baseband(
-                                new double[outputs],
-                                new double[outputs],
-                                (double) sampleRateHz / step,
+                                new double[count],
+                                new double[count],
+                                rateHz(),
                                 (double) firstFrame / sampleRateHz));
             }
             bands.add(channels);
         }
         int perBlock = Math.max(1, BLOCK / step);
-        for (int k = 0; k < outputs; k += perBlock) {
-            int count = Math.min(perBlock, outputs - k);
-            block(source, firstFrame + (long) k * step, k, count, law, bands);
+        for (int k = 0; k < count; k += perBlock) {
+            int some = Math.min(perBlock, count - k);
+            block(source, firstFrame + (long) k * step, k, some, law, bands);
         }
         return bands;
+    }
+
+    private long firstFrame(double fromSeconds) {
+        return (long) Math.ceil(fromSeconds * sampleRateHz);
     }
 
     private void block(

@@ -38,21 +38,42 @@ final class FlutterQuasiPeak {
         pointer = -Math.expm1(-1 / (POINTER_SECONDS * sampleRateHz));
     }
 
-    /** The reading at each sample; a steady height reads itself. */
-    double[] reading(double[] x) {
-        double[] reading = new double[x.length];
-        double[] shifted = quadrature.applyCentred(x);
+    /** Starts reading one signal; a steady height reads itself. */
+    RunningFilter start() {
+        return new Run();
+    }
+
+    private final class Run implements RunningFilter {
+
+        private final RunningFilter shifted = quadrature.startCentred();
+        private final SampleQueue waiting = new SampleQueue();
+
         // The store of a steady height h rests at h·charge / (1 − keep·(1 − charge)).
-        double gain = (1 - keep * (1 - charge)) / charge;
-        double store = 0;
-        double shown = 0;
-        for (int i = 0; i < x.length; i++) {
-            store *= keep;
-            store += charge * Math.max(0, Math.hypot(x[i], shifted[i]) - store);
-            shown += pointer * (gain * store - shown);
-            reading[i] = shown;
+        private final double gain = (1 - keep * (1 - charge)) / charge;
+        private double store;
+        private double shown;
+
+        @Override
+        public double[] next(double[] x) {
+            waiting.add(x);
+            return read(shifted.next(x));
         }
-        return reading;
+
+        @Override
+        public double[] rest() {
+            return read(shifted.rest());
+        }
+
+        private double[] read(double[] turned) {
+            double[] reading = waiting.take(turned.length);
+            for (int i = 0; i < reading.length; i++) {
+                store *= keep;
+                store += charge * Math.max(0, Math.hypot(reading[i], turned[i]) - store);
+                shown += pointer * (gain * store - shown);
+                reading[i] = shown;
+            }
+            return reading;
+        }
     }
 
     /** Turns every component by 90 degrees: 2/(πk) at odd k from the middle, windowed. */

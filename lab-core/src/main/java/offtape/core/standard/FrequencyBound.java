@@ -25,4 +25,17 @@ public final class FrequencyBound {
         double variance = 12 / (Decibels.toPower(signalToNoiseDb) * n * (n * n - 1));
         return Math.sqrt(variance) * sampleRateHz / (2 * Math.PI);
     }
+
+    /**
+     * Lowest density of the phase noise that any demodulator of a real tone can show, one-sided,
+     * rad²/Hz: 2 / (SNR · fs). The slope of a straight line through N samples of such a phase
+     * scatters by just the bound above, for white noise of variance 1/SNR a sample fills the band
+     * up to fs/2.
+     *
+     * @param signalToNoiseDb tone re the noise in the whole band up to half the sample rate
+     * @param sampleRateHz sample rate
+     */
+    public static double phaseDensity(double signalToNoiseDb, double sampleRateHz) {
+        return 2 / (Decibels.toPower(signalToNoiseDb) * sampleRateHz);
+    }
 }

@@ -23,7 +23,8 @@ class FirFiltersTest {
         System.arraycopy(whole, 2, centred, 0, length);
         BlockFilter filter = new BlockFilter(taps);
         assertArrayEquals(causal, filter.apply(x), 1e-14);
-        assertArrayEquals(centred, filter.applyCentred(x), 1e-14);
+        assertArrayEquals(causal, Signals.through(filter.start(), x), 1e-14);
+        assertArrayEquals(centred, Signals.through(filter.startCentred(), x), 1e-14);
     }
 
     /**

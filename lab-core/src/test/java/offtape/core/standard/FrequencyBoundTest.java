@@ -22,6 +22,22 @@ class FrequencyBoundTest {
         }
     }
 
+    /**
+     * A straight line by least squares through N samples of white phase noise of variance s² has a
+     * slope of variance 12·s² / (N·(N² − 1)); s² is the density times fs/2. That must be the bound.
+     */
+    @Test
+    @Source({"Rife and Boorstyn 1974", "Kay 1993"})
+    void densityAttainsTheBound() {
+        ReferenceTable table = ReferenceTable.load("crlb");
+        for (int row = 0; row < table.size(); row++) {
+            double n = Math.round(48000 * table.number(row, "duration"));
+            double variance = FrequencyBound.phaseDensity(table.number(row, "snr"), 48000) * 24000;
+            double slope = Math.sqrt(12 * variance / (n * (n * n - 1)));
+            assertRounded(table.number(row, "deviation"), slope * 48000 / (2 * Math.PI));
+        }
+    }
+
     private static void assertRounded(double published, double actual) {
         double unit = Math.pow(10, Math.floor(Math.log10(published)) - 2);
         assertEquals(published, actual, 0.5001 * unit);

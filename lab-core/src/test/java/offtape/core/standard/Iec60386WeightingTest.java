@@ -68,7 +68,7 @@ class Iec60386WeightingTest {
     private static double gainDb(Iec60386 meter, double f, double fs) {
         double period = fs / f;
         int tail = (int) Math.round(Math.max(1, Math.floor(20 * f)) * period);
-        double[] out = meter.weight(Signals.sine(f, 40, fs));
+        double[] out = Signals.weighted(meter, Signals.sine(f, 40, fs));
         double squares = 0;
         for (int i = out.length - tail; i < out.length; i++) {
             squares += out[i] * out[i];

@@ -23,6 +23,7 @@ final class CsvFiles {
         files.put("ladder.csv", ladder(results));
         files.put("noise.csv", noise(results));
         files.put("speed.csv", speed(results.speed()));
+        files.put("speed-readings.csv", speedReadings(results.speed()));
         files.put("speed-spectrum.csv", speedSpectrum(results.speed()));
         files.put("speed-components.csv", SpeedComponents.csv(results.speed()));
         files.putAll(SweepCsv.of(results));
@@ -116,6 +117,18 @@ final class CsvFiles {
                 table.number(speed.trace().seconds()[i], 3)
                         .number(speed.trace().lowestPercent()[i], 5)
                         .number(speed.trace().highestPercent()[i], 5)
+                        .end();
+            }
+        }
+        return table.toString();
+    }
+
+    private static String speedReadings(Speed speed) {
+        CsvTable table = new CsvTable("time (s)", "highest weighted quasi-peak reading (%)");
+        if (speed != null && speed.readings() != null) {
+            for (int i = 0; i < speed.readings().seconds().length; i++) {
+                table.number(speed.readings().seconds()[i], 3)
+                        .number(speed.readings().weightedPeakPercent()[i], 5)
                         .end();
             }
         }

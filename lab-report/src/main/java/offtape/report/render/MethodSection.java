@@ -11,7 +11,8 @@ final class MethodSection {
                             + " unsteady speed does not disturb it; 0 dB is the level at 1 kHz. Its harmonics are"
                             + " followed in the same way, turned back by the sweep's own phase.",
                     "Speed: a steady tone is demodulated in frequency. Wow and flutter is the"
-                            + " deviation weighted by rate and read as a quasi-peak.",
+                            + " deviation weighted by rate and read as a quasi-peak; what the noise of the"
+                            + " recording alone would read stands beside each reading.",
                     "Distortion: a ladder of steady tones. K3 is the third harmonic against the"
                             + " tone itself, with the noise beside it taken out; readings near the"
                             + " noise are not drawn.",

@@ -53,8 +53,9 @@ public final class ReportWriter {
      * The measured curves as tables: file names and the text of each file (RFC 4180, UTF-8, units
      * in the heads). {@code response.csv}, {@code response-bands.csv}, {@code
      * response-contour.csv}, {@code response-level.csv}, {@code sweep-harmonics.csv}, {@code
-     * ladder.csv}, {@code noise.csv}, {@code speed.csv}, {@code speed-spectrum.csv} and {@code
-     * speed-components.csv} are always there, with heads only if nothing was measured.
+     * ladder.csv}, {@code noise.csv}, {@code speed.csv}, {@code speed-readings.csv}, {@code
+     * speed-spectrum.csv} and {@code speed-components.csv} are always there, with heads only if
+     * nothing was measured.
      */
     public static Map<String, String> csv(Results results) {
         return CsvFiles.of(results);

@@ -27,6 +27,7 @@ public final class SessionFiles {
                     "ladder.csv",
                     "noise.csv",
                     "speed.csv",
+                    "speed-readings.csv",
                     "speed-spectrum.csv",
                     "speed-components.csv");
 

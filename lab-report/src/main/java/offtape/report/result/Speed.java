@@ -11,7 +11,7 @@ import offtape.core.unit.Quantity;
  * @param drift change slower than 0.2 Hz, from the lowest to the highest value
  * @param weightedPeak weighted quasi-peak reading, IEC 60386
  * @param weightedTwoSigma weighted value exceeded 4.55 % of the time (AES6-2008)
- * @param weightedRms weighted root mean square
+ * @param weightedRms weighted root mean square, Japanese practice (WRMS) and American weighted
  * @param unweightedPeak quasi-peak reading of 0.2 Hz to 200 Hz without weighting
  * @param unweightedRms root mean square of 0.2 Hz to 200 Hz
  * @param wowRms root mean square of 0.2 Hz to 6 Hz
@@ -21,6 +21,14 @@ import offtape.core.unit.Quantity;
  * @param components lines of the deviation, steady or slowly moving, largest first
  * @param trace deviation over time for charts, null if there was no tone
  * @param spectrum spectrum of the deviation for charts, null if there was no tone
+ * @param fromSeconds where the tone that was read begins in the recording, null if there was none
+ * @param seconds how long it was read, null if there was none
+ * @param bandHz fastest change of speed that the tone can show, null if there was none
+ * @param americanRms root mean square of 0.5 Hz to 200 Hz, American practice (NAB)
+ * @param floors what the noise of the recording alone would read, null if there was no tone
+ * @param readings weighted quasi-peak reading over time, null if the tone was too short
+ * @param worstTenSeconds where wow and flutter is worst, null if the tone was too short
+ * @param notes what else is to be known of the tone and its readings, plain sentences
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Speed(
@@ -37,11 +45,28 @@ public record Speed(
         Double toneFrequencyHz,
         List<SpeedComponent> components,
         SpeedTrace trace,
-        SpeedSpectrum spectrum) {
+        SpeedSpectrum spectrum,
+        Double fromSeconds,
+        Double seconds,
+        Double bandHz,
+        Quantity americanRms,
+        SpeedFloors floors,
+        SpeedReadings readings,
+        WorstTenSeconds worstTenSeconds,
+        List<String> notes) {
 
-    /** Copies the list so that the record cannot change. */
+    /** Copies the lists so that the record cannot change. */
     public Speed {
         components = List.copyOf(components);
+        notes = List.copyOf(notes);
+    }
+
+    /** No tone was read; every figure gives the reason. */
+    public static Speed unknown(String reason) {
+        Quantity q = Quantity.unknown(reason);
+        return new Speed(
+                q, q, q, q, q, q, q, q, q, q, null, List.of(), null, null, null, null, null, q,
+                null, null, null, List.of());
     }
 
     /** The same figures with other components. */
@@ -60,6 +85,14 @@ public record Speed(
                 toneFrequencyHz,
                 others,
                 trace,
-                spectrum);
+                spectrum,
+                fromSeconds,
+                seconds,
+                bandHz,
+                americanRms,
+                floors,
+                readings,
+                worstTenSeconds,
+                notes);
     }
 }

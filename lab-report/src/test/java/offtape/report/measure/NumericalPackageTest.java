@@ -211,7 +211,11 @@ class NumericalPackageTest {
             tone[i] = level * Math.sin(phase) + 0.0003 * source.next();
         }
         Speed speed =
-                BareTone.measure(new MemoryAudio("tone", RATE, tone), OptionalDouble.of(3150));
+                BareTone.measure(
+                        new MemoryAudio("tone", RATE, tone),
+                        OptionalDouble.of(3150),
+                        0,
+                        Double.POSITIVE_INFINITY);
         assertEquals(figure("speed", "deviation"), speed.deviation().value(), 0.0005);
         reading("weightedRms", speed.weightedRms().value());
         reading("unweightedRms", speed.unweightedRms().value());

@@ -54,6 +54,7 @@ final class CsvFilesTest {
                         "ladder.csv",
                         "noise.csv",
                         "speed.csv",
+                        "speed-readings.csv",
                         "speed-spectrum.csv",
                         "speed-components.csv"),
                 files.keySet());
@@ -75,6 +76,7 @@ final class CsvFilesTest {
         assertEquals(1 + 4 * 17, files.get("ladder.csv").lines().count());
         assertEquals(1 + 2 * 31 + 3, files.get("noise.csv").lines().count());
         assertEquals(1 + 600, files.get("speed.csv").lines().count());
+        assertEquals(1 + 110, files.get("speed-readings.csv").lines().count());
         assertEquals(1 + 2000, files.get("speed-spectrum.csv").lines().count());
         assertEquals(1 + 4, files.get("speed-components.csv").lines().count());
     }

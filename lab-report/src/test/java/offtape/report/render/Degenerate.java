@@ -64,7 +64,15 @@ final class Degenerate {
                         3150.0,
                         List.of(SpeedComponent.steady(2, 0.1, HOSTILE, 0, 0)),
                         speed.trace(),
-                        speed.spectrum());
+                        speed.spectrum(),
+                        speed.fromSeconds(),
+                        speed.seconds(),
+                        speed.bandHz(),
+                        speed.americanRms(),
+                        speed.floors(),
+                        speed.readings(),
+                        speed.worstTenSeconds(),
+                        List.of(HOSTILE));
         return Scenario.with(
                 session,
                 whole.timing(),
@@ -185,6 +193,8 @@ final class Degenerate {
     }
 
     private static Speed speed(SpeedTrace trace, SpeedSpectrum spectrum) {
-        return new Speed(NO, NO, NO, NO, NO, NO, NO, NO, NO, NO, null, List.of(), trace, spectrum);
+        return new Speed(
+                NO, NO, NO, NO, NO, NO, NO, NO, NO, NO, null, List.of(), trace, spectrum, null,
+                null, null, NO, null, null, null, List.of());
     }
 }

@@ -127,6 +127,7 @@ final class ReportWriterTest {
                         "Frequency response of both channels",
                         "Widest bands around 1 kHz",
                         "Response of the louder sweep less that of the quiet one",
+                        "Wow and flutter over time",
                         "Speed deviation over time",
                         "Spectrum of the speed deviation",
                         "Third harmonic (K3) against record level",

@@ -22,10 +22,13 @@ import offtape.report.result.Results;
 import offtape.report.result.Session;
 import offtape.report.result.Speed;
 import offtape.report.result.SpeedComponent;
+import offtape.report.result.SpeedFloors;
+import offtape.report.result.SpeedReadings;
 import offtape.report.result.SpeedSpectrum;
 import offtape.report.result.SpeedTrace;
 import offtape.report.result.Timing;
 import offtape.report.result.Verdict;
+import offtape.report.result.WorstTenSeconds;
 
 /** Invented sessions of an invented machine, smooth enough to look like measured ones. */
 final class Scenario {
@@ -314,7 +317,20 @@ final class Scenario {
                         seconds,
                         DoubleStream.of(middle).map(m -> m - 0.06).toArray(),
                         DoubleStream.of(middle).map(m -> m + 0.055).toArray()),
-                new SpeedSpectrum(rates, peaks));
+                new SpeedSpectrum(rates, peaks),
+                12.4,
+                60.0,
+                257.8,
+                known(0.1, "%", 0.004),
+                new SpeedFloors(0.0034, 0.0032, 0.0016, 0.0058, 0.0026, 0.0001, 0.0026, 0.0026),
+                new SpeedReadings(
+                        IntStream.range(0, 110).mapToDouble(i -> 3.25 + i * 0.5).toArray(),
+                        IntStream.range(0, 110)
+                                .mapToDouble(i -> wow * (1.2 + 0.3 * Math.sin(0.21 * i)))
+                                .toArray()),
+                new WorstTenSeconds(
+                        41.5, known(0.163 - 0.09 * repaired, "%", 0.005), known(0.09, "%", 0.003)),
+                List.of("The tone was gone or struck by clicks in 1 place, 0.06 s in all."));
     }
 
     private static double line(double f, double at, double height) {

@@ -1,6 +1,7 @@
 package offtape.report.measure.speed;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
@@ -26,7 +27,7 @@ public final class SpeedTone {
                         .filter(t -> ret.sheet().seconds(t.frames()) >= SHORTEST_S)
                         .max(Comparator.comparingLong(Cue::frames));
         if (tone.isEmpty()) {
-            return SpeedMeasure.unknown(
+            return Speed.unknown(
                     ret.whyMissing(
                             Cue.Tone.class,
                             t -> t.channels() == ChannelSet.BOTH,
@@ -35,10 +36,10 @@ public final class SpeedTone {
         Cue.Tone t = tone.get();
         ProgrammeReturn.Span span = ret.span(t.startFrame(), t.frames(), MARGIN_S);
         double expected = t.frequencyHz() * ret.speedRatio(t.startFrame(), t.frames());
-        SpeedSignal signal =
-                SpeedSignal.of(ret.recording(), span.from(), span.to(), t.frequencyHz(), expected);
-        return signal == null
-                ? SpeedMeasure.unknown("The speed tone was not heard in the recording.")
-                : new SpeedMeasure(signal).measure();
+        ToneStream stream =
+                ToneStream.of(ret.recording(), span.from(), span.to(), t.frequencyHz(), expected);
+        return stream == null
+                ? Speed.unknown("The speed tone was not heard in the recording.")
+                : SpeedMeasure.of(stream, List.of());
     }
 }

@@ -56,7 +56,7 @@ class MachineLinesTest {
     @Test
     void reelsAreFollowedAndNamedAmongRollers() {
         Speed speed =
-                SpeedMeasure.unknown("Motion alone.")
+                Speed.unknown("Motion alone.")
                         .withComponents(new SpeedLines(modulation(), RATE).components());
         TransportDescription parts = TransportDescription.fromJson(PARTS);
         List<SpeedComponent> lines = NamedParts.name(speed, parts, null).components();

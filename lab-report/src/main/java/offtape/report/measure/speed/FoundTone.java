@@ -1,0 +1,29 @@
+package offtape.report.measure.speed;
+
+/**
+ * A steady tone in a recording, or two tones at once.
+ *
+ * @param fromSeconds start
+ * @param toSeconds end
+ * @param frequencyHz its frequency, within about 0.1 %; of two the lower
+ * @param secondHz frequency of the strongest other tone that sounds along
+ * @param secondDb level of that one re the tone, dB; very low if there is none
+ * @param fadeDb how far the tone lies at its end below its mean level, dB
+ */
+record FoundTone(
+        double fromSeconds,
+        double toSeconds,
+        double frequencyHz,
+        double secondHz,
+        double secondDb,
+        double fadeDb) {
+
+    double seconds() {
+        return toSeconds - fromSeconds;
+    }
+
+    /** Whether the frequencies lie within a share of each other. */
+    boolean isNear(double hz, double share) {
+        return Math.abs(Math.log(frequencyHz / hz)) <= Math.log1p(share);
+    }
+}

@@ -1,0 +1,152 @@
+package offtape.report.measure.speed;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
+import offtape.core.standard.FlutterBand;
+import offtape.core.standard.Iec60386;
+import offtape.core.standard.RunningFilter;
+import offtape.core.standard.TwoSigma;
+import offtape.report.measure.line.LineSearch;
+import offtape.report.result.SpeedReadings;
+import offtape.report.result.SpeedTrace;
+
+/** Takes a deviation as it comes and keeps what its readings need: a bounded amount. */
+final class SpeedReader {
+
+    /** The lines of the spectrum come from no more than this much of the beginning. */
+    static final double LINES_S = LineSearch.LONGEST_S;
+
+    private static final double STRETCH_S = 0.05;
+    private static final int MOST_STRETCHES = 1200;
+
+    private final double rateHz;
+    private final Map<FlutterBand, RunningFilter> bands = new EnumMap<>(FlutterBand.class);
+    private final Map<FlutterBand, SettledRms> rms = new EnumMap<>(FlutterBand.class);
+    private final PeakReading weightedPeak;
+    private final PeakReading unweightedPeak;
+    private final TwoSigma twoSigma = new TwoSigma();
+    private final HalfSeconds halfSeconds;
+    private final Extremes trace;
+    private final Drift drift;
+    private final MeanDeviation mean;
+    private final double[] beginning;
+    private int begun;
+
+    /**
+     * What the filters see as zero: the mean of the first values, so that they start in the middle.
+     */
+    private double offset = Double.NaN;
+
+    SpeedReader(double rateHz, long samples) {
+        this.rateHz = rateHz;
+        Iec60386 meter = Iec60386.atRate(rateHz);
+        for (FlutterBand band : FlutterBand.values()) {
+            bands.put(band, meter.band(band));
+            rms.put(band, new SettledRms(meter));
+        }
+        halfSeconds = new HalfSeconds(rateHz);
+        rms.put(FlutterBand.WEIGHTED, new SettledRms(meter, this::weighted));
+        weightedPeak = new PeakReading(meter, halfSeconds::reading);
+        unweightedPeak = new PeakReading(meter);
+        trace = new Extremes(Math.round(STRETCH_S * rateHz), MOST_STRETCHES);
+        drift = new Drift(rateHz);
+        mean = new MeanDeviation(rateHz);
+        beginning = new double[(int) Math.min(samples, (long) (LINES_S * rateHz))];
+    }
+
+    /** Takes the next values, percent. */
+    void next(double[] percent) {
+        if (percent.length == 0) {
+            return;
+        }
+        if (Double.isNaN(offset)) {
+            offset = Arrays.stream(percent).average().orElseThrow();
+        }
+        double[] x = new double[percent.length];
+        Arrays.setAll(x, k -> percent[k] - offset);
+        mean.next(x);
+        drift.next(x);
+        int some = Math.min(x.length, beginning.length - begun);
+        System.arraycopy(x, 0, beginning, begun, some);
+        begun += some;
+        bands.forEach((band, filter) -> filtered(band, filter.next(x)));
+    }
+
+    /** After the last value. */
+    void end() {
+        bands.forEach((band, filter) -> filtered(band, filter.rest()));
+        weightedPeak.end();
+        unweightedPeak.end();
+    }
+
+    private void filtered(FlutterBand band, double[] x) {
+        rms.get(band).next(x);
+        switch (band) {
+            case WEIGHTED -> weightedPeak.next(x);
+            case UNWEIGHTED -> unweightedPeak.next(x);
+            case CHARTED -> Arrays.stream(x).forEach(trace::add);
+            default -> {
+                // read as rms alone
+            }
+        }
+    }
+
+    private void weighted(double[] settled) {
+        twoSigma.add(settled);
+        halfSeconds.weighted(settled);
+    }
+
+    double mean() {
+        return offset + mean.value();
+    }
+
+    double meanUncertainty() {
+        return mean.uncertainty();
+    }
+
+    double drift() {
+        return drift.reach();
+    }
+
+    double rms(FlutterBand band) {
+        return rms.get(band).value();
+    }
+
+    double weightedPeak() {
+        return weightedPeak.highest();
+    }
+
+    double unweightedPeak() {
+        return unweightedPeak.highest();
+    }
+
+    double twoSigma() {
+        return twoSigma.value();
+    }
+
+    HalfSeconds halfSeconds() {
+        return halfSeconds;
+    }
+
+    SpeedReadings readings() {
+        return halfSeconds.readings();
+    }
+
+    /** The lines of the beginning, or of all of a tone that is shorter. */
+    SpeedLines lines() {
+        double middle = Arrays.stream(beginning, 0, begun).average().orElse(0);
+        double[] modulation = new double[begun];
+        Arrays.setAll(modulation, k -> beginning[k] - middle);
+        return new SpeedLines(modulation, rateHz);
+    }
+
+    /** The deviation from the mean over time, up to 200 Hz. */
+    SpeedTrace trace() {
+        double middle = mean.value();
+        return new SpeedTrace(
+                Arrays.stream(trace.middles()).map(k -> k / rateHz).toArray(),
+                Arrays.stream(trace.lowest()).map(v -> v - middle).toArray(),
+                Arrays.stream(trace.highest()).map(v -> v - middle).toArray());
+    }
+}

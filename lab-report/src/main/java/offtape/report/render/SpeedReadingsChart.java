@@ -1,0 +1,75 @@
+package offtape.report.render;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import offtape.report.result.Speed;
+import offtape.report.result.SpeedReadings;
+import offtape.report.result.WorstTenSeconds;
+
+/** The weighted reading over time, with the worst ten seconds marked. */
+final class SpeedReadingsChart {
+
+    private static final int HEIGHT = 260;
+    private static final int TABLE_ROWS = 30;
+    private static final double WORST_S = 10;
+
+    private SpeedReadingsChart() {}
+
+    /** Whether there is a reading over time to draw. */
+    static boolean isThere(Speed speed) {
+        SpeedReadings readings = speed.readings();
+        return readings != null && readings.seconds().length > 1;
+    }
+
+    /** The chart. */
+    static Chart of(Speed speed, String caption) {
+        SpeedReadings readings = speed.readings();
+        double[] seconds = readings.seconds();
+        double high = Math.max(Arrays.stream(readings.weightedPeakPercent()).max().orElse(0), 1e-4);
+        double step = Axis.niceStep(high / 3);
+        return Chart.of(
+                        "speed-readings",
+                        "Wow and flutter over time",
+                        caption,
+                        Axis.linear("Time, s", 0, Math.max(1, seconds[seconds.length - 1])),
+                        Axis.linear("Weighted peak, %", 0, step * Math.ceil(1.05 * high / step)),
+                        List.of(
+                                new Series(
+                                        "", Look.WHOLE, seconds, readings.weightedPeakPercent())))
+                .withHeight(HEIGHT)
+                .withBands(worst(speed.worstTenSeconds()));
+    }
+
+    private static List<Chart.Band> worst(WorstTenSeconds worst) {
+        return worst == null
+                ? List.of()
+                : List.of(
+                        new Chart.Band(
+                                worst.fromSeconds(),
+                                worst.fromSeconds() + WORST_S,
+                                "worst ten seconds"));
+    }
+
+    /** The reading over time in some thirty rows. */
+    static DataTable table(Speed speed) {
+        List<List<String>> rows = new ArrayList<>();
+        if (isThere(speed)) {
+            double[] seconds = speed.readings().seconds();
+            double[] percent = speed.readings().weightedPeakPercent();
+            int join = (seconds.length + TABLE_ROWS - 1) / TABLE_ROWS;
+            for (int i = 0; i < seconds.length; i += join) {
+                int end = Math.min(seconds.length, i + join);
+                double highest = Arrays.stream(percent, i, end).max().orElseThrow();
+                rows.add(
+                        List.of(
+                                Numbers.decimal((seconds[i] + seconds[end - 1]) / 2, 1),
+                                Numbers.decimal(highest, 4)));
+            }
+        }
+        return new DataTable(
+                "weighted reading over time",
+                List.of("Middle of stretch, s", "Highest weighted peak, %"),
+                rows);
+    }
+}
