@@ -18,6 +18,7 @@ import offtape.report.measure.channel.ChannelMeasure;
 import offtape.report.measure.channel.CrosstalkMeasure;
 import offtape.report.measure.channel.DropoutSearch;
 import offtape.report.measure.channel.Polarity;
+import offtape.report.measure.distortion.LadderHealth;
 import offtape.report.measure.distortion.LadderMeasure;
 import offtape.report.measure.noise.NoiseDensities;
 import offtape.report.measure.noise.NoiseMeasure;
@@ -89,6 +90,7 @@ public final class Measurement {
         List<Response> responses = responses(sweeps, noise, crosstalk.leakage());
         List<HealthNote> health =
                 new ArrayList<>(new HealthCheck(ret).notes(reference, speed, polarity, crosstalk));
+        health.addAll(LadderHealth.notes(ladders));
         fileNotes.forEach(n -> health.add(new HealthNote("warning", "file", n)));
         health.addAll(Background.result(selfCheck).notes(responses, crosstalk.leakage()));
         return new Results(

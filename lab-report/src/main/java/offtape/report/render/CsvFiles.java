@@ -60,7 +60,13 @@ final class CsvFiles {
                         "all harmonics (%)",
                         "compression (dB)",
                         "K3 floor (%)",
-                        "limited by noise");
+                        "limited by noise",
+                        "K2 below (%)",
+                        "K3 below (%)",
+                        "all harmonics below (%)",
+                        "K3 uncertainty k=2 (%)",
+                        "replay level uncertainty k=2 (dB)",
+                        "left out of the curve");
         for (Distortion d : results.distortion()) {
             d.steps().forEach(step -> ladderRow(table, d, step));
         }
@@ -78,6 +84,12 @@ final class CsvFiles {
                 .number(s.compressionDb(), 3)
                 .number(s.k3FloorPercent(), 5)
                 .text(s.limitedByNoise() ? "yes" : "no")
+                .number(s.noise().k2BelowPercent(), 5)
+                .number(s.noise().k3BelowPercent(), 5)
+                .number(s.noise().thdBelowPercent(), 5)
+                .number(s.noise().k3UncertaintyPercent(), 5)
+                .number(s.noise().replayUncertaintyDb(), 4)
+                .text(s.noise().leftOut() ? "yes" : "no")
                 .end();
     }
 

@@ -17,6 +17,7 @@ import offtape.report.result.Speed;
 import offtape.report.result.SpeedComponent;
 import offtape.report.result.SpeedSpectrum;
 import offtape.report.result.SpeedTrace;
+import offtape.report.result.StepNoise;
 import offtape.report.result.Timing;
 import offtape.report.result.Verdict;
 
@@ -90,15 +91,29 @@ final class Degenerate {
     }
 
     private static Results everythingUnknown() {
-        LadderStep lost = new LadderStep(0, null, null, null, null, null, null, true);
+        LadderStep lost =
+                new LadderStep(0, null, null, null, null, null, null, true, StepNoise.NOT_HEARD);
         return Scenario.with(
                 Scenario.before().session(),
                 new Timing(NO, NO, NO, null, NO),
                 speed(null, null),
                 List.of(new Response("left", -20, NONE, NONE, NONE, NO, NO, NO, 0, 0)),
                 List.of(
-                        new Distortion("left", 1000, List.of(lost, lost), NO, NO, NO, NO, NO),
-                        new Distortion("right", 1000, List.of(), NO, NO, NO, NO, NO)),
+                        new Distortion(
+                                "left",
+                                1000,
+                                List.of(lost, lost),
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                null,
+                                null),
+                        new Distortion(
+                                "right", 1000, List.of(), NO, NO, NO, NO, NO, NO, NO, null, null)),
                 List.of(new Noise("left", NO, NO, NO, NO, List.of(), null)),
                 new Channels(NO, NO, NO, NO, NO, NO),
                 List.of());
@@ -107,13 +122,27 @@ final class Degenerate {
     private static Results onePointCurves(Quantity edge) {
         double[] one = {1000};
         double[] zero = {0};
-        LadderStep step = new LadderStep(0, 0.0, 0.1, 0.5, 0.51, 0.0, 0.01, false);
+        LadderStep step =
+                new LadderStep(0, 0.0, 0.1, 0.5, 0.51, 0.0, 0.01, false, StepNoise.NOT_HEARD);
         return Scenario.with(
                 Scenario.before().session(),
                 null,
                 speed(new SpeedTrace(zero, zero, zero), new SpeedSpectrum(one, one)),
                 List.of(new Response("left", -20, one, zero, zero, edge, edge, NO, 0, 0)),
-                List.of(new Distortion("left", 1000, List.of(step), NO, NO, NO, NO, NO)),
+                List.of(
+                        new Distortion(
+                                "left",
+                                1000,
+                                List.of(step),
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                null,
+                                null)),
                 List.of(
                         new Noise(
                                 "left",
@@ -129,15 +158,40 @@ final class Degenerate {
 
     private static Results allZero() {
         double[] zero = {0, 0, 0};
-        LadderStep step = new LadderStep(0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, false);
+        LadderStep step =
+                new LadderStep(0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, false, StepNoise.NOT_HEARD);
         return Scenario.with(
                 Scenario.before().session(),
                 null,
                 speed(new SpeedTrace(zero, zero, zero), new SpeedSpectrum(zero, zero)),
                 List.of(new Response("right", 0, zero, zero, zero, NO, NO, NO, 0, 0)),
                 List.of(
-                        new Distortion("right", 0, List.of(step, step), NO, NO, NO, NO, NO),
-                        new Distortion("right", 10_000, List.of(step, step), NO, NO, NO, NO, NO)),
+                        new Distortion(
+                                "right",
+                                0,
+                                List.of(step, step),
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                null,
+                                null),
+                        new Distortion(
+                                "right",
+                                10_000,
+                                List.of(step, step),
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                null,
+                                null)),
                 List.of(
                         new Noise(
                                 "right", NO, NO, NO, NO, List.of(), new NoiseSpectrum(zero, zero))),

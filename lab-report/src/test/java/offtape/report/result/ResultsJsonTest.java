@@ -117,7 +117,8 @@ class ResultsJsonTest {
     void whatIsNotFiniteIsRefused(double value) {
         HumLine line = new HumLine(50, value);
         assertThrows(IllegalStateException.class, () -> ResultsJson.write(line));
-        LadderStep step = new LadderStep(0, value, null, null, null, null, null, true);
+        LadderStep step =
+                new LadderStep(0, value, null, null, null, null, null, true, StepNoise.NOT_HEARD);
         assertThrows(IllegalStateException.class, () -> ResultsJson.write(step));
         SpeedSpectrum spectrum = new SpeedSpectrum(new double[] {1, value}, new double[] {1, 1});
         assertThrows(IllegalStateException.class, () -> ResultsJson.write(spectrum));
