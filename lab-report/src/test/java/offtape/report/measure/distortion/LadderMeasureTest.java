@@ -79,9 +79,9 @@ class LadderMeasureTest {
     }
 
     /**
-     * Noise of −27 dB re the reference tone, far more than any tape's, on steps of ¼ s: 120 draws of short ladders.
-     * What lies within its stated uncertainty in 90 % of the cases or more does so by what an
-     * expanded uncertainty (k = 2, 95 %) promises, less the scatter of 120 draws.
+     * Noise of −27 dB re the reference tone, far more than any tape's, on steps of ¼ s: 120 draws
+     * of short ladders. What lies within its stated uncertainty in 90 % of the cases or more does
+     * so by what an expanded uncertainty (k = 2, 95 %) promises, less the scatter of 120 draws.
      */
     @Test
     void uncertaintiesHold() {
@@ -249,8 +249,8 @@ class LadderMeasureTest {
 
     /**
      * sgn(x)·|x|^1.2 is a share |x|^0.2 of x, so that its harmonics rise by 0.2 dB per dB of level;
-     * the third of sgn(s)·|s|^p with a sine s is (p − 1)/(p + 3) of the first, 4.76 %, and the first
-     * 2/√π·Γ(p/2 + 1)/Γ(p/2 + 3/2) = 0.963.
+     * the third of sgn(s)·|s|^p with a sine s is (p − 1)/(p + 3) of the first, 4.76 %, and the
+     * first 2/√π·Γ(p/2 + 1)/Γ(p/2 + 3/2) = 0.963.
      */
     @Test
     void distortionThatDoesNotGrowLikeTapeIsNamed() {
