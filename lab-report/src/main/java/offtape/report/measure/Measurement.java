@@ -20,6 +20,7 @@ import offtape.report.measure.channel.DropoutSearch;
 import offtape.report.measure.channel.Polarity;
 import offtape.report.measure.distortion.LadderHealth;
 import offtape.report.measure.distortion.LadderMeasure;
+import offtape.report.measure.noise.ModulationNoise;
 import offtape.report.measure.noise.NoiseDensities;
 import offtape.report.measure.noise.NoiseMeasure;
 import offtape.report.measure.speed.SpeedTone;
@@ -169,7 +170,8 @@ public final class Measurement {
 
     private List<Noise> noises(
             ReferenceLevels reference, NoiseDensities noise, List<Distortion> ladders) {
-        NoiseMeasure measure = new NoiseMeasure(ret, reference, noise);
+        NoiseMeasure measure =
+                new NoiseMeasure(ret, reference, noise, ModulationNoise.of(ret, noise));
         List<Noise> result = new ArrayList<>();
         for (int c = 0; c < ret.channels(); c++) {
             result.add(measure.measure(c, ladders));

@@ -95,13 +95,19 @@ final class CsvFiles {
 
     private static String noise(Results results) {
         CsvTable table =
-                new CsvTable("channel", "kind", "frequency (Hz)", "level (dB re reference)");
+                new CsvTable(
+                        "channel",
+                        "kind",
+                        "frequency (Hz)",
+                        "level (dB re reference)",
+                        "uncertainty k=2 (dB)");
         for (Noise n : results.noise()) {
             for (int i = 0; n.spectrum() != null && i < n.spectrum().frequencyHz().length; i++) {
                 table.text(n.channel())
                         .text("third-octave band")
                         .number(n.spectrum().frequencyHz()[i], 2)
                         .number(n.spectrum().levelDb()[i], 2)
+                        .number(null, 2)
                         .end();
             }
             for (HumLine hum : n.hum()) {
@@ -109,6 +115,7 @@ final class CsvFiles {
                         .text("mains line")
                         .number(hum.frequencyHz(), 2)
                         .number(hum.levelDb(), 2)
+                        .number(hum.uncertaintyDb(), 2)
                         .end();
             }
         }

@@ -114,7 +114,7 @@ final class Degenerate {
                                 null),
                         new Distortion(
                                 "right", 1000, List.of(), NO, NO, NO, NO, NO, NO, NO, null, null)),
-                List.of(new Noise("left", NO, NO, NO, NO, List.of(), null)),
+                List.of(new Noise("left", NO, NO, NO, NO, List.of(), null, null, NO, NO, NO)),
                 new Channels(NO, NO, NO, NO, NO, NO),
                 List.of());
     }
@@ -150,8 +150,12 @@ final class Degenerate {
                                 NO,
                                 NO,
                                 NO,
-                                List.of(new HumLine(0, -60), new HumLine(50, -300)),
-                                new NoiseSpectrum(one, new double[] {-70}))),
+                                List.of(new HumLine(0, -60, 0), new HumLine(50, -300, 0)),
+                                new NoiseSpectrum(one, new double[] {-70}),
+                                one,
+                                NO,
+                                NO,
+                                NO)),
                 null,
                 List.of());
     }
@@ -194,7 +198,17 @@ final class Degenerate {
                                 null)),
                 List.of(
                         new Noise(
-                                "right", NO, NO, NO, NO, List.of(), new NoiseSpectrum(zero, zero))),
+                                "right",
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                List.of(),
+                                new NoiseSpectrum(zero, zero),
+                                zero,
+                                NO,
+                                NO,
+                                NO)),
                 null,
                 List.of());
     }

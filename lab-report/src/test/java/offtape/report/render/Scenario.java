@@ -297,9 +297,15 @@ final class Scenario {
                 hum50Db < -75
                         ? List.of()
                         : List.of(
-                                new HumLine(50, hum50Db),
-                                new HumLine(150, hum50Db - 7),
-                                new HumLine(100, hum50Db - 4)),
-                new NoiseSpectrum(f, level));
+                                new HumLine(50, hum50Db, 0.4),
+                                new HumLine(150, hum50Db - 7, 0.4),
+                                new HumLine(100, hum50Db - 4, 0.4)),
+                new NoiseSpectrum(f, level),
+                new double[] {22.4, 22_050},
+                hum50Db < -75
+                        ? Quantity.unknown("No hum stands out of the noise.")
+                        : known(50.01, "Hz", 0.01),
+                known(-88, "dB", 1),
+                known(-52.3, "dB", 0.4));
     }
 }
