@@ -172,7 +172,7 @@ final class DistortionSection {
     /** A share, or what it is below if noise hides it. */
     private static String percent(Double value, Double below) {
         if (value == null) {
-            return below == null ? DataTable.NOTHING : "< " + percent(below, null);
+            return below == null ? DataTable.NOTHING : "<\u00a0" + percent(below, null);
         }
         return Numbers.decimal(value, value < 0.1 ? 3 : 2);
     }

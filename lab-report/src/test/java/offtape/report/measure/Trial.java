@@ -205,8 +205,8 @@ final class Trial {
         for (int c = 0; c < 2; c++) {
             var found = results.noise().get(c);
             var right = truth.noise().get(c);
-            double flat = found.unweighted().value() - right.unweighted();
-            double a = found.aWeighted().value() - right.aWeighted();
+            double flat = found.unweighted().value() - right.unweighted() + referenceDb(c);
+            double a = found.aWeighted().value() - right.aWeighted() + referenceDb(c);
             add("noise unweighted, " + found.channel(), flat, 0.3, 0.3, "dB");
             add("noise A, " + found.channel(), a, 0.3, 0.3, "dB");
         }

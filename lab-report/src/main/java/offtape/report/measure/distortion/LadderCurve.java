@@ -20,17 +20,15 @@ final class LadderCurve {
 
     /**
      * A characteristic that ends in a square wave comes near its highest level as the inverse
-     * square of the amplitude: what is still to come, in dB, is 10/ln 10 of the slope in dB per dB.
+     * square of the amplitude: what is still to come, in dB, is 10/ln 10 of the slope in dB per dB;
+     * a quarter is added for the slope's own doubt.
      */
-    private static final double TO_COME = 10 / Math.log(10);
+    private static final double TO_COME = 1.25 * 10 / Math.log(10);
 
     /** Steps that tell the slope of K3. */
     private static final int SLOPE_STEPS = 3;
 
     private static final double SLOPE_HIGHEST_PERCENT = 3;
-
-    /** Less than this is no distortion that anyone would look for the cause of. */
-    private static final double SLOPE_LOWEST_PERCENT = 0.01;
 
     private final List<LadderStep> steps;
     private final double frequencyHz;
@@ -80,7 +78,8 @@ final class LadderCurve {
         return none
                 ? "The third harmonic lies above the band of this recording."
                 : fit.clear().isEmpty()
-                        ? "The third harmonic stays under the noise at every level of the ladder."
+                        ? "The third harmonic stays under the noise, or under 0.005 %, at every level"
+                                + " of the ladder."
                         : "Only one level of the ladder has its third harmonic clear of the noise.";
     }
 
@@ -161,10 +160,12 @@ final class LadderCurve {
     Quantity k3Slope() {
         List<LadderStep> small =
                 fit.clear().stream()
-                        .filter(s -> s.k3Percent() >= SLOPE_LOWEST_PERCENT)
                         .filter(s -> s.k3Percent() <= SLOPE_HIGHEST_PERCENT)
                         .filter(s -> !fit.standsOff(s))
                         .toList();
+        if (fit.clear().isEmpty()) {
+            return Quantity.unknown(k3Unknown());
+        }
         if (small.size() < SLOPE_STEPS) {
             return Quantity.unknown(
                     "Too few levels have a third harmonic that is small and clear of the noise.");

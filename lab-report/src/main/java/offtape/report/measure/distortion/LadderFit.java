@@ -13,6 +13,9 @@ import offtape.report.result.LadderStep;
  */
 final class LadderFit {
 
+    /** Less is not tape's but rounding's, and tells nothing. */
+    static final double LOWEST_PERCENT = 0.005;
+
     /** K3 up to here is fitted, percent: all that figures need, below where a curve may break. */
     private static final double HIGHEST_PERCENT = 10;
 
@@ -35,7 +38,12 @@ final class LadderFit {
     /** Fits the steps, which are in order of record level. */
     LadderFit(List<LadderStep> steps) {
         heard = steps.stream().filter(s -> s.replayLevelDb() != null).toList();
-        clear = lower(heard.stream().filter(LadderStep::k3StandsOut).toList());
+        clear =
+                lower(
+                        heard.stream()
+                                .filter(LadderStep::k3StandsOut)
+                                .filter(s -> s.k3Percent() >= LOWEST_PERCENT)
+                                .toList());
         k3 =
                 RobustFit.of(
                         clear,

@@ -76,7 +76,7 @@ final class HumSearch {
         if (silence.length < SHORTEST_S * sampleRateHz) {
             return Hum.unknown("The recorded silence is too short to tell hum: 1 s is needed.");
         }
-        LineSpectrum spectrum = new LineSpectrum(silence, sampleRateHz);
+        LineSpectrum spectrum = LineSpectrum.ofLows(silence, (int) Math.round(sampleRateHz));
         if (!(spectrum.noise(2 * NOMINAL_HZ[0]) > 0)) {
             return Hum.unknown("The silence of the recording is digital silence.");
         }

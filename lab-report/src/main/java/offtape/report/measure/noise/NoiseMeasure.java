@@ -15,7 +15,14 @@ import offtape.report.result.Distortion;
 import offtape.report.result.Noise;
 import offtape.report.result.NoiseSpectrum;
 
-/** Noise of recorded silence against the reference tone, on one channel. */
+/**
+ * Noise of recorded silence against the reference tone, on one channel.
+ *
+ * <p>Unweighted and A-weighted noise are read between 22.4 Hz and 22.4 kHz at every sample rate (or
+ * up to half of it), with edges as sharp as the spectrum; a filter with slopes of 24 dB an octave
+ * (Butterworth) passes (π/8)/sin(π/8) of white noise, 0.11 dB more. What a recorder's own filter
+ * takes away below half the sample rate is missing.
+ */
 public final class NoiseMeasure {
 
     private static final double LOWEST_HZ = 22.4;
@@ -63,7 +70,7 @@ public final class NoiseMeasure {
         NoiseScatter scatter = new NoiseScatter(density, x.length / rate, hum.lines());
         double sure = 2 * Decibels.ofAmplitude(1 + reference.relativeUncertainty()[channel]);
         Level level = new Level(density, scatter, zero, OWN_UNCERTAINTY_DB + sure);
-        Quantity a = level.of(0, rate / 2, NoiseMeasure::aWeighting);
+        Quantity a = level.of(LOWEST_HZ, top, NoiseMeasure::aWeighting);
         return new Noise(
                 name,
                 level.of(LOWEST_HZ, top, f -> 1),

@@ -79,9 +79,9 @@ class LadderMeasureTest {
     }
 
     /**
-     * Noise of −27 dB re the reference tone, far more than any tape's, on steps of ¼ s: 120 draws
+     * Noise of −27 dB re the reference tone, far more than any tape's, on steps of ¼ s: 100 draws
      * of short ladders. What lies within its stated uncertainty in 90 % of the cases or more does
-     * so by what an expanded uncertainty (k = 2, 95 %) promises, less the scatter of 120 draws.
+     * so by what an expanded uncertainty (k = 2, 95 %) promises, less the scatter of 100 draws.
      */
     @Test
     void uncertaintiesHold() {
@@ -91,7 +91,7 @@ class LadderMeasureTest {
         double one = levelAtK3(0.01);
         double squeezed = levelAt((1 - Math.pow(10, -1 / 20.0)) / 0.75);
         List<List<Quantity>> found =
-                IntStream.range(0, 60)
+                IntStream.range(0, 50)
                         .parallel()
                         .mapToObj(
                                 i -> ladders.measure(noisy(clean, 2 * i), noisy(clean, 2 * i + 1)))
@@ -123,7 +123,7 @@ class LadderMeasureTest {
             System.out.printf(
                     "%s: %d of %d within their uncertainty, at most ±%.2f dB%n",
                     name[figure], held, known, widest);
-            assertTrue(known >= 110, name[figure] + " known in " + known);
+            assertTrue(known >= 95, name[figure] + " known in " + known);
             assertTrue(held >= 0.9 * known, name[figure] + ": " + held + " of " + known);
             assertTrue(widest < 0.6, name[figure] + ": ±" + widest);
         }
@@ -275,6 +275,19 @@ class LadderMeasureTest {
         List<String> codes = codes(ladders, x -> Math.max(-top, Math.min(top, x)));
         assertTrue(codes.contains("distortion-abrupt"), codes.toString());
         assertEquals(List.of(), codes(ladders, x -> x), "no distortion, no word");
+    }
+
+    /** Rounding to 16 bits distorts by its own rules, of which nothing is said. */
+    @Test
+    void roundingIsNoDistortion() {
+        Ladders ladders = new Ladders(ChannelSet.BOTH, 1000, 0.4, USUAL);
+        double[] rounded =
+                Arrays.stream(ladders.sound(x -> x, 0, 1))
+                        .map(x -> Math.rint(x * 32_768) / 32_768)
+                        .toArray();
+        List<Distortion> found = ladders.measure(rounded);
+        assertEquals(List.of(), LadderHealth.notes(found));
+        assertFalse(found.get(0).levelAtK3OnePercent().isKnown());
     }
 
     private static List<String> codes(Ladders ladders, DoubleUnaryOperator characteristic) {
