@@ -3,6 +3,7 @@ package offtape.core.machine;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import offtape.core.machine.spec.HumSpec;
+import offtape.core.machine.spec.ModulationNoiseSpec;
 import offtape.core.standard.Iec61672;
 import offtape.core.unit.Decibels;
 
@@ -15,8 +16,18 @@ import offtape.core.unit.Decibels;
  *     noise
  * @param aWeighted the same behind the A weighting of IEC 61672-1, or null
  * @param hum the mains lines
+ * @param modulationNoise rms fluctuation of the level of what is recorded, at rates from 10 Hz to 1
+ *     kHz, dB re that level, or null
  */
-public record NoiseTruth(String channel, Double unweighted, Double aWeighted, List<HumLine> hum) {
+public record NoiseTruth(
+        String channel,
+        Double unweighted,
+        Double aWeighted,
+        List<HumLine> hum,
+        Double modulationNoise) {
+
+    private static final double MODULATION_LOW_HZ = 10;
+    private static final double MODULATION_HIGH_HZ = 1000;
 
     static NoiseTruth of(String channel, MachineRun run, int index, SteadyTone tone) {
         ChannelNoise noise = ChannelNoise.of(run, index);
@@ -30,7 +41,13 @@ public record NoiseTruth(String channel, Double unweighted, Double aWeighted, Li
                 channel,
                 levelDb(noise, f -> 1, tone),
                 levelDb(noise, f -> Decibels.toPower(Iec61672.aWeightingDb(f)), tone),
-                lines);
+                lines,
+                run.hasTape() ? modulationDb(run.spec().modulationNoise()) : null);
+    }
+
+    private static Double modulationDb(ModulationNoiseSpec spec) {
+        double share = spec == null ? 0 : spec.share(MODULATION_LOW_HZ, MODULATION_HIGH_HZ);
+        return share > 0 ? spec.levelDb() + Decibels.ofPower(share) : null;
     }
 
     private static HumLine line(ChannelNoise noise, HumSpec.Line line, SteadyTone tone) {

@@ -25,7 +25,9 @@ final class ReturnStream {
         this.run = run;
         double first = run.timeMap().programmeSeconds(0) * run.programmeRateHz();
         LeadInSpec leadIn = spec.recorder().leadIn();
-        this.tape = new Tape(audio, leadIn, run.referencePeak(), run.chains(), first);
+        this.tape =
+                new Tape(
+                        audio, leadIn, run.referencePeak(), run.chains(), fluctuations(run), first);
         this.channels = IntStream.range(0, 2).mapToObj(c -> new ReplayChannel(run, c)).toList();
         this.hum =
                 Hum.of(
@@ -36,6 +38,17 @@ final class ReturnStream {
         CrosstalkSpec crosstalk = run.hasTape() ? spec.crosstalk() : CrosstalkSpec.NONE;
         this.leftToRight = ratio(crosstalk.leftToRightDb());
         this.rightToLeft = ratio(crosstalk.rightToLeftDb());
+    }
+
+    private static LevelFluctuation[] fluctuations(MachineRun run) {
+        MachineSpec spec = run.spec();
+        LevelFluctuation[] both = new LevelFluctuation[2];
+        for (int c = 0; c < 2 && run.hasTape(); c++) {
+            both[c] =
+                    LevelFluctuation.of(
+                            spec.modulationNoise(), spec.seed(), c, run.programmeRateHz());
+        }
+        return both;
     }
 
     void writeAll(FrameSink out) {

@@ -9,6 +9,7 @@ final class Seeds {
     private static final long HUM = 0x68756dL;
     private static final long INTERFACE = 0x69666163L;
     private static final long DITHER = 0x64697468L;
+    private static final long MODULATION = 0x6d6f6475L;
     private static final long TRANSPORT = 0x74726e73L;
 
     private Seeds() {}
@@ -19,6 +20,10 @@ final class Seeds {
 
     static SplittableRandom hiss(long seed, int channel) {
         return of(seed, HISS, channel);
+    }
+
+    static SplittableRandom modulation(long seed, int channel) {
+        return of(seed, MODULATION, channel);
     }
 
     static SplittableRandom hum(long seed) {

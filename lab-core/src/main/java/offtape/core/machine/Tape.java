@@ -23,12 +23,14 @@ final class Tape {
      * A tape to be read from a programme frame on.
      *
      * @param chains the channels' chains, left and right
+     * @param fluctuations the channels' modulation noise, null entries for none
      */
     Tape(
             AudioSource audio,
             LeadInSpec leadIn,
             double referencePeak,
             List<ChannelChain> chains,
+            LevelFluctuation[] fluctuations,
             double firstFrame) {
         int rateHz = audio.sampleRateHz();
         BlockGeometry blocks = BlockGeometry.at(rateHz);
@@ -37,7 +39,7 @@ final class Tape {
         reader = new ProgrammeReader(audio, leadIn, referencePeak, start, blocks.chunk());
         tracks = new Track[chains.size()];
         for (int c = 0; c < tracks.length; c++) {
-            tracks[c] = new Track(chains.get(c), blocks, start);
+            tracks[c] = new Track(chains.get(c), fluctuations[c], blocks, start);
         }
     }
 
@@ -62,11 +64,19 @@ final class Tape {
 
         private final double gain;
         private final Magnetisation.Running magnetisation;
+        private final LevelFluctuation fluctuation;
+        private long next;
         private final List<Section.Running> contour;
         private final Upsampler losses;
         private final TapeTrack track;
 
-        private Track(ChannelChain chain, BlockGeometry blocks, long start) {
+        private Track(
+                ChannelChain chain,
+                LevelFluctuation fluctuation,
+                BlockGeometry blocks,
+                long start) {
+            this.fluctuation = fluctuation;
+            next = start;
             gain = chain.recordGain();
             magnetisation =
                     chain.magnetisation() == null ? null : chain.magnetisation().start(blocks);
@@ -81,6 +91,10 @@ final class Tape {
                 chunk[i] *= gain;
             }
             double[] written = magnetisation == null ? chunk : magnetisation.next(chunk);
+            if (fluctuation != null) {
+                fluctuation.apply(written, next);
+                next += written.length;
+            }
             contour.forEach(section -> section.run(written, written.length));
             track.append(losses.next(written), keep);
         }

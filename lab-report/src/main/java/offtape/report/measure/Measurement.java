@@ -19,7 +19,9 @@ import offtape.report.measure.channel.ChannelMeasure;
 import offtape.report.measure.channel.CrosstalkMeasure;
 import offtape.report.measure.channel.DropoutSearch;
 import offtape.report.measure.channel.Polarity;
+import offtape.report.measure.distortion.LadderHealth;
 import offtape.report.measure.distortion.LadderMeasure;
+import offtape.report.measure.noise.ModulationNoise;
 import offtape.report.measure.noise.NoiseDensities;
 import offtape.report.measure.noise.NoiseMeasure;
 import offtape.report.measure.speed.SpeedTone;
@@ -99,6 +101,7 @@ public final class Measurement {
                         crosstalk.leakage());
         List<HealthNote> health =
                 new ArrayList<>(new HealthCheck(ret).notes(reference, speed, polarity, crosstalk));
+        health.addAll(LadderHealth.notes(ladders));
         fileNotes.forEach(n -> health.add(new HealthNote("warning", "file", n)));
         health.addAll(Background.result(selfCheck).notes(responses, crosstalk.leakage()));
         return new Results(
@@ -155,7 +158,8 @@ public final class Measurement {
 
     private List<Noise> noises(
             ReferenceLevels reference, NoiseDensities noise, List<Distortion> ladders) {
-        NoiseMeasure measure = new NoiseMeasure(ret, reference, noise);
+        NoiseMeasure measure =
+                new NoiseMeasure(ret, reference, noise, ModulationNoise.of(ret, noise));
         List<Noise> result = new ArrayList<>();
         for (int c = 0; c < ret.channels(); c++) {
             result.add(measure.measure(c, ladders));

@@ -63,7 +63,13 @@ final class CsvFiles {
                         "all harmonics (%)",
                         "compression (dB)",
                         "K3 floor (%)",
-                        "limited by noise");
+                        "limited by noise",
+                        "K2 below (%)",
+                        "K3 below (%)",
+                        "all harmonics below (%)",
+                        "K3 uncertainty k=2 (%)",
+                        "replay level uncertainty k=2 (dB)",
+                        "left out of the curve");
         for (Distortion d : results.distortion()) {
             d.steps().forEach(step -> ladderRow(table, d, step));
         }
@@ -81,18 +87,30 @@ final class CsvFiles {
                 .number(s.compressionDb(), 3)
                 .number(s.k3FloorPercent(), 5)
                 .text(s.limitedByNoise() ? "yes" : "no")
+                .number(s.noise().k2BelowPercent(), 5)
+                .number(s.noise().k3BelowPercent(), 5)
+                .number(s.noise().thdBelowPercent(), 5)
+                .number(s.noise().k3UncertaintyPercent(), 5)
+                .number(s.noise().replayUncertaintyDb(), 4)
+                .text(s.noise().leftOut() ? "yes" : "no")
                 .end();
     }
 
     private static String noise(Results results) {
         CsvTable table =
-                new CsvTable("channel", "kind", "frequency (Hz)", "level (dB re reference)");
+                new CsvTable(
+                        "channel",
+                        "kind",
+                        "frequency (Hz)",
+                        "level (dB re reference)",
+                        "uncertainty k=2 (dB)");
         for (Noise n : results.noise()) {
             for (int i = 0; n.spectrum() != null && i < n.spectrum().frequencyHz().length; i++) {
                 table.text(n.channel())
                         .text("third-octave band")
                         .number(n.spectrum().frequencyHz()[i], 2)
                         .number(n.spectrum().levelDb()[i], 2)
+                        .number(null, 2)
                         .end();
             }
             for (HumLine hum : n.hum()) {
@@ -100,6 +118,7 @@ final class CsvFiles {
                         .text("mains line")
                         .number(hum.frequencyHz(), 2)
                         .number(hum.levelDb(), 2)
+                        .number(hum.uncertaintyDb(), 2)
                         .end();
             }
         }

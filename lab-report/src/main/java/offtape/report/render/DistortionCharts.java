@@ -5,6 +5,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
 import offtape.report.result.Distortion;
+import offtape.report.result.FittedCurve;
 import offtape.report.result.LadderStep;
 import offtape.report.result.Results;
 
@@ -41,6 +42,7 @@ final class DistortionCharts {
                         k3Axis(ladders),
                         ladders.stream().map(d -> k3Series(d, channel(d), false)).toList())
                 .withRules(k3Rules())
+                .withMarks(leftOut(ladders, LadderStep::k3StandsOut, LadderStep::k3Percent))
                 .withBands(bands(results));
     }
 
@@ -49,9 +51,47 @@ final class DistortionCharts {
         return List.of(new Chart.Rule(3, "3 %"), new Chart.Rule(1, "1 %"));
     }
 
-    /** K3 of one ladder where it stands clear of the noise. */
+    /**
+     * K3 of one ladder where it stands clear of the noise: the fitted curve, and the steps above
+     * its end.
+     */
     static Series k3Series(Distortion ladder, String label, boolean second) {
-        return series(ladder, label, second, LadderStep::k3StandsOut, LadderStep::k3Percent);
+        FittedCurve curve = ladder.k3Curve();
+        if (curve == null) {
+            return series(ladder, label, second, LadderStep::k3StandsOut, LadderStep::k3Percent);
+        }
+        double last = curve.recordLevelDb()[curve.recordLevelDb().length - 1];
+        Series above =
+                series(
+                        ladder,
+                        label,
+                        second,
+                        s -> s.k3StandsOut() && s.recordLevelDb() > last,
+                        LadderStep::k3Percent);
+        return new Series(
+                label,
+                above.look(),
+                DoubleStream.concat(
+                                DoubleStream.of(curve.recordLevelDb()), DoubleStream.of(above.x()))
+                        .toArray(),
+                DoubleStream.concat(DoubleStream.of(curve.value()), DoubleStream.of(above.y()))
+                        .toArray());
+    }
+
+    private static List<Chart.Mark> leftOut(
+            List<Distortion> ladders, Predicate<LadderStep> shown, Function<LadderStep, Double> y) {
+        return ladders.stream()
+                .flatMap(
+                        d ->
+                                d.steps().stream()
+                                        .filter(s -> s.noise().leftOut() && shown.test(s))
+                                        .map(s -> leftOut(d, s, y)))
+                .toList();
+    }
+
+    private static Chart.Mark leftOut(Distortion d, LadderStep s, Function<LadderStep, Double> y) {
+        return new Chart.Mark(
+                s.recordLevelDb(), y.apply(s), "left out", Look.of(d.channel(), false), false);
     }
 
     /** A logarithmic axis that holds 1 % and 3 % and every reading above a hundredth percent. */
@@ -97,6 +137,8 @@ final class DistortionCharts {
                                 .toList())
                 .withHeight(LOWER_HEIGHT)
                 .withRules(List.of(new Chart.Rule(1, "1 dB")))
+                .withMarks(
+                        leftOut(ladders, s -> s.compressionDb() != null, LadderStep::compressionDb))
                 .withBands(bands(results));
     }
 
@@ -160,7 +202,8 @@ final class DistortionCharts {
             boolean second,
             Predicate<LadderStep> kept,
             Function<LadderStep, Double> y) {
-        List<LadderStep> steps = ladder.steps().stream().filter(kept).toList();
+        List<LadderStep> steps =
+                ladder.steps().stream().filter(kept).filter(s -> !s.noise().leftOut()).toList();
         return new Series(
                 label,
                 Look.of(ladder.channel(), second),

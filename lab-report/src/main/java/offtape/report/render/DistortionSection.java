@@ -113,11 +113,16 @@ final class DistortionSection {
                                 results,
                                 "Record level at 1 dB compression",
                                 Distortion::levelAtCompressionOneDb),
-                        row(results, "Maximum output level", Distortion::maximumOutputLevel),
                         row(
                                 results,
-                                "Saturation output level",
-                                Distortion::saturationOutputLevel)));
+                                "Replay level at 1 % K3",
+                                Distortion::maximumOutputLevelOnePercent),
+                        row(
+                                results,
+                                "Maximum output level (replay level at 3 % K3)",
+                                Distortion::maximumOutputLevel),
+                        row(results, "Saturation output level", Distortion::saturationOutputLevel),
+                        row(results, "How steeply small K3 rises", Distortion::k3Slope)));
     }
 
     private static List<String> row(
@@ -143,7 +148,8 @@ final class DistortionSection {
                         "All harmonics, %",
                         "Compression, dB",
                         "K3 floor, %",
-                        "K3 near its floor"),
+                        "K3 near its floor",
+                        "Left out of the curve"),
                 d.steps().stream().map(DistortionSection::step).toList());
     }
 
@@ -153,17 +159,22 @@ final class DistortionSection {
                 s.replayLevelDb() == null
                         ? DataTable.NOTHING
                         : Numbers.signed(s.replayLevelDb(), 2),
-                percent(s.k2Percent()),
-                percent(s.k3Percent()),
-                percent(s.thdPercent()),
+                percent(s.k2Percent(), s.noise().k2BelowPercent()),
+                percent(s.k3Percent(), s.noise().k3BelowPercent()),
+                percent(s.thdPercent(), s.noise().thdBelowPercent()),
                 s.compressionDb() == null
                         ? DataTable.NOTHING
                         : Numbers.decimal(s.compressionDb(), 2),
-                percent(s.k3FloorPercent()),
-                s.limitedByNoise() && s.k3Percent() != null ? "yes" : DataTable.NOTHING);
+                percent(s.k3FloorPercent(), null),
+                s.limitedByNoise() && s.k3FloorPercent() != null ? "yes" : DataTable.NOTHING,
+                s.noise().leftOut() ? "yes" : DataTable.NOTHING);
     }
 
-    private static String percent(Double value) {
-        return value == null ? DataTable.NOTHING : Numbers.decimal(value, value < 0.1 ? 3 : 2);
+    /** A share, or what it is below if noise hides it. */
+    private static String percent(Double value, Double below) {
+        if (value == null) {
+            return below == null ? DataTable.NOTHING : "<\u00a0" + percent(below, null);
+        }
+        return Numbers.decimal(value, value < 0.1 ? 3 : 2);
     }
 }

@@ -14,6 +14,9 @@ final class NoiseSection {
 
     private static final int LABELLED = 4;
 
+    /** Lines of both channels closer than this are one. */
+    private static final double SAME_LINE_HZ = 1;
+
     private NoiseSection() {}
 
     /** The section. */
@@ -32,6 +35,7 @@ final class NoiseSection {
         }
         if (!results.noise().isEmpty()) {
             body.add(levels(results).open());
+            body.add(beside(results).open());
         }
         body.add(hum(results).folded());
         body.add(NoiseTable.of(drawn).folded());
@@ -88,7 +92,7 @@ final class NoiseSection {
         return drawn.stream()
                 .filter(other -> other != noise)
                 .flatMap(other -> strongest(other).stream())
-                .filter(other -> other.frequencyHz() == hum.frequencyHz())
+                .filter(other -> Math.abs(other.frequencyHz() - hum.frequencyHz()) < SAME_LINE_HZ)
                 .noneMatch(
                         other ->
                                 other.levelDb() > hum.levelDb()
@@ -132,7 +136,9 @@ final class NoiseSection {
                     lines.isEmpty()
                             ? "No hum stands out of the hiss on the "
                                     + noise.channel()
-                                    + " channel."
+                                    + " channel"
+                                    + from(noise)
+                                    + "."
                             : "On the "
                                     + noise.channel()
                                     + " channel the strongest hum is "
@@ -142,6 +148,12 @@ final class NoiseSection {
                                     + ".");
         }
         return String.join(" ", sentences);
+    }
+
+    private static String from(Noise noise) {
+        return Find.value(noise.humThreshold()).isPresent()
+                ? "; a line from " + Numbers.level(noise.humThreshold().value()) + " up would"
+                : "";
     }
 
     private static DataTable levels(Results results) {
@@ -160,17 +172,54 @@ final class NoiseSection {
                 "Noise of recorded silence, re reference",
                 List.of(
                         "Channel",
-                        "22.4 Hz to 22.4 kHz, rms",
+                        band(results),
                         "A-weighted, rms",
                         "ITU-R BS.468, quasi-peak",
                         "Dynamic range"),
                 rows);
     }
 
+    /** The band that was measured, which the sample rate may cut short. */
+    private static String band(Results results) {
+        return results.noise().stream()
+                .map(Noise::unweightedBandHz)
+                .filter(b -> b != null && b.length == 2)
+                .findFirst()
+                .map(b -> ends(b) + ", rms")
+                .orElse("Unweighted, rms");
+    }
+
+    private static String ends(double[] band) {
+        return Numbers.frequency(band[0])
+                + " to "
+                + Numbers.withUnit(Numbers.significant(band[1] / 1000, 4), "kHz");
+    }
+
+    private static DataTable beside(Results results) {
+        return new DataTable(
+                "Noise beside a tone, and mains",
+                List.of(
+                        "Channel",
+                        "Modulation noise, 10 Hz to 1 kHz, re the tone",
+                        "Mains frequency",
+                        "Hum would have been found from"),
+                results.noise().stream()
+                        .map(
+                                n ->
+                                        List.of(
+                                                Words.sentence(n.channel()),
+                                                Numbers.full(
+                                                        Find.figure(n.modulationNoise()), true),
+                                                Numbers.full(
+                                                        Find.figure(n.mainsFrequency()), false),
+                                                Numbers.full(Find.figure(n.humThreshold()), true)))
+                        .toList());
+    }
+
     private static DataTable hum(Results results) {
         return new DataTable(
                 "mains lines",
-                List.of("Channel", "Frequency", "Level, dB re reference"),
+                List.of("Channel", "Frequency, Hz", "Level, dB re reference", "Uncertainty, dB"),
                 results.noise().stream()
                         .flatMap(
                                 n ->
@@ -179,10 +228,13 @@ final class NoiseSection {
                                                         h ->
                                                                 List.of(
                                                                         Words.sentence(n.channel()),
-                                                                        Numbers.frequency(
-                                                                                h.frequencyHz()),
+                                                                        Numbers.decimal(
+                                                                                h.frequencyHz(), 2),
                                                                         Numbers.signed(
-                                                                                h.levelDb(), 1))))
+                                                                                h.levelDb(), 1),
+                                                                        Numbers.decimal(
+                                                                                h.uncertaintyDb(),
+                                                                                1))))
                         .toList());
     }
 }

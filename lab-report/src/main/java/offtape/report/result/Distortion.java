@@ -14,6 +14,10 @@ import offtape.core.unit.Quantity;
  * @param levelAtCompressionOneDb record level at which compression reaches 1 dB, dB re reference
  * @param maximumOutputLevel replay level at which K3 reaches 3 %, dB
  * @param saturationOutputLevel highest replay level of the ladder, dB; known for a 10 kHz ladder
+ * @param maximumOutputLevelOnePercent replay level at which K3 reaches 1 %, dB
+ * @param k3Slope how steeply K3 rises where it is small, dB per dB of record level: near 2 on tape
+ * @param k3Curve the smooth curve through K3, percent; null if too few steps tell it
+ * @param replayCurve the smooth curve through the replay levels, dB; null likewise
  */
 public record Distortion(
         String channel,
@@ -23,7 +27,11 @@ public record Distortion(
         Quantity levelAtK3ThreePercent,
         Quantity levelAtCompressionOneDb,
         Quantity maximumOutputLevel,
-        Quantity saturationOutputLevel) {
+        Quantity saturationOutputLevel,
+        Quantity maximumOutputLevelOnePercent,
+        Quantity k3Slope,
+        FittedCurve k3Curve,
+        FittedCurve replayCurve) {
 
     /** Copies the list so that the record cannot change. */
     public Distortion {

@@ -8,12 +8,19 @@ import offtape.core.unit.Quantity;
  * Noise of recorded silence on one channel.
  *
  * @param channel {@code left} or {@code right}
- * @param unweighted 22.4 Hz to 22.4 kHz, rms, dB re reference
+ * @param unweighted rms in {@code unweightedBandHz}, dB re reference
  * @param aWeighted A-weighted (IEC 61672-1), same band, rms, dB re reference
  * @param itu468 weighted quasi-peak (ITU-R BS.468-4), dB re reference
  * @param dynamicRange dB from A-weighted noise to maximum output level
  * @param hum mains lines that stand out of the noise
  * @param spectrum noise spectrum for charts, null if there was no silence
+ * @param unweightedBandHz ends of the band of the unweighted noise: 22.4 Hz to 22.4 kHz, or to half
+ *     the sample rate where that is lower; null if there was no silence
+ * @param mainsFrequency frequency whose multiples the mains lines are, Hz
+ * @param humThreshold level from which a mains line of low order would have been found, dB re
+ *     reference
+ * @param modulationNoise rms fluctuation of the level of a steady tone at rates from 10 Hz to 1
+ *     kHz, the silence's share taken out, dB re the tone
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Noise(
@@ -23,7 +30,11 @@ public record Noise(
         Quantity itu468,
         Quantity dynamicRange,
         List<HumLine> hum,
-        NoiseSpectrum spectrum) {
+        NoiseSpectrum spectrum,
+        double[] unweightedBandHz,
+        Quantity mainsFrequency,
+        Quantity humThreshold,
+        Quantity modulationNoise) {
 
     /** Copies the list so that the record cannot change. */
     public Noise {

@@ -11,6 +11,7 @@ import offtape.core.unit.Quantity;
 import offtape.report.result.Distortion;
 import offtape.report.result.LadderStep;
 import offtape.report.result.Results;
+import offtape.report.result.StepNoise;
 import org.junit.jupiter.api.Test;
 
 /** RFC 4180: lines end with CR LF, quotes are doubled within quotes. */
@@ -84,8 +85,19 @@ final class CsvFilesTest {
     @Test
     void aLadderStepIsWrittenInFull() {
         Quantity no = Scenario.UNKNOWN;
-        LadderStep step = new LadderStep(3, 2.98765, 0.1, 1.234567, 1.24, 0.0123, 0.004, false);
-        LadderStep lost = new LadderStep(12, null, null, null, null, null, null, true);
+        LadderStep step =
+                new LadderStep(
+                        3,
+                        2.98765,
+                        0.1,
+                        1.234567,
+                        1.24,
+                        0.0123,
+                        0.004,
+                        false,
+                        new StepNoise(0.2, null, null, 0.0056, 0.01, true));
+        LadderStep lost =
+                new LadderStep(12, null, null, null, null, null, null, true, StepNoise.NOT_HEARD);
         Results results =
                 Scenario.with(
                         Scenario.before().session(),
@@ -94,14 +106,27 @@ final class CsvFilesTest {
                         List.of(),
                         List.of(
                                 new Distortion(
-                                        "left", 1000, List.of(step, lost), no, no, no, no, no)),
+                                        "left",
+                                        1000,
+                                        List.of(step, lost),
+                                        no,
+                                        no,
+                                        no,
+                                        no,
+                                        no,
+                                        no,
+                                        no,
+                                        null,
+                                        null)),
                         List.of(),
                         null,
                         List.of());
         String text = ReportWriter.csv(results).get("ladder.csv");
         assertTrue(
-                text.contains("\r\nleft,1000,3,2.988,0.1,1.23457,1.24,0.012,0.004,no\r\n"), text);
-        assertTrue(text.contains("\r\nleft,1000,12,,,,,,,yes\r\n"), text);
+                text.contains(
+                        "\r\nleft,1000,3,2.988,0.1,1.23457,1.24,0.012,0.004,no,0.2,,,0.0056,0.01,yes\r\n"),
+                text);
+        assertTrue(text.contains("\r\nleft,1000,12,,,,,,,yes,,,,,,no\r\n"), text);
         assertFalse(text.contains("null"), text);
     }
 }

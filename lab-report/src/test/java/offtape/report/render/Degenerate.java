@@ -17,6 +17,7 @@ import offtape.report.result.Speed;
 import offtape.report.result.SpeedComponent;
 import offtape.report.result.SpeedSpectrum;
 import offtape.report.result.SpeedTrace;
+import offtape.report.result.StepNoise;
 import offtape.report.result.Timing;
 import offtape.report.result.Verdict;
 
@@ -98,7 +99,8 @@ final class Degenerate {
     }
 
     private static Results everythingUnknown() {
-        LadderStep lost = new LadderStep(0, null, null, null, null, null, null, true);
+        LadderStep lost =
+                new LadderStep(0, null, null, null, null, null, null, true, StepNoise.NOT_HEARD);
         return Scenario.with(
                 Scenario.before().session(),
                 new Timing(NO, NO, NO, null, NO),
@@ -108,9 +110,22 @@ final class Degenerate {
                                 "left", -20, NONE, NONE, NONE, NO, NO, NO, 0, 0, List.of(),
                                 List.of(), null, List.of())),
                 List.of(
-                        new Distortion("left", 1000, List.of(lost, lost), NO, NO, NO, NO, NO),
-                        new Distortion("right", 1000, List.of(), NO, NO, NO, NO, NO)),
-                List.of(new Noise("left", NO, NO, NO, NO, List.of(), null)),
+                        new Distortion(
+                                "left",
+                                1000,
+                                List.of(lost, lost),
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                null,
+                                null),
+                        new Distortion(
+                                "right", 1000, List.of(), NO, NO, NO, NO, NO, NO, NO, null, null)),
+                List.of(new Noise("left", NO, NO, NO, NO, List.of(), null, null, NO, NO, NO)),
                 new Channels(NO, NO, NO, NO, NO, NO),
                 List.of());
     }
@@ -118,7 +133,8 @@ final class Degenerate {
     private static Results onePointCurves(Quantity edge) {
         double[] one = {1000};
         double[] zero = {0};
-        LadderStep step = new LadderStep(0, 0.0, 0.1, 0.5, 0.51, 0.0, 0.01, false);
+        LadderStep step =
+                new LadderStep(0, 0.0, 0.1, 0.5, 0.51, 0.0, 0.01, false, StepNoise.NOT_HEARD);
         return Scenario.with(
                 Scenario.before().session(),
                 null,
@@ -127,7 +143,20 @@ final class Degenerate {
                         new Response(
                                 "left", -20, one, zero, zero, edge, edge, NO, 0, 0, List.of(),
                                 List.of(), null, List.of())),
-                List.of(new Distortion("left", 1000, List.of(step), NO, NO, NO, NO, NO)),
+                List.of(
+                        new Distortion(
+                                "left",
+                                1000,
+                                List.of(step),
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                null,
+                                null)),
                 List.of(
                         new Noise(
                                 "left",
@@ -135,15 +164,20 @@ final class Degenerate {
                                 NO,
                                 NO,
                                 NO,
-                                List.of(new HumLine(0, -60), new HumLine(50, -300)),
-                                new NoiseSpectrum(one, new double[] {-70}))),
+                                List.of(new HumLine(0, -60, 0), new HumLine(50, -300, 0)),
+                                new NoiseSpectrum(one, new double[] {-70}),
+                                one,
+                                NO,
+                                NO,
+                                NO)),
                 null,
                 List.of());
     }
 
     private static Results allZero() {
         double[] zero = {0, 0, 0};
-        LadderStep step = new LadderStep(0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, false);
+        LadderStep step =
+                new LadderStep(0, 0.0, 0.0, 0.0, 0.0, 0.0, 0.0, false, StepNoise.NOT_HEARD);
         return Scenario.with(
                 Scenario.before().session(),
                 null,
@@ -153,11 +187,45 @@ final class Degenerate {
                                 "right", 0, zero, zero, zero, NO, NO, NO, 0, 0, List.of(),
                                 List.of(), null, List.of())),
                 List.of(
-                        new Distortion("right", 0, List.of(step, step), NO, NO, NO, NO, NO),
-                        new Distortion("right", 10_000, List.of(step, step), NO, NO, NO, NO, NO)),
+                        new Distortion(
+                                "right",
+                                0,
+                                List.of(step, step),
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                null,
+                                null),
+                        new Distortion(
+                                "right",
+                                10_000,
+                                List.of(step, step),
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                null,
+                                null)),
                 List.of(
                         new Noise(
-                                "right", NO, NO, NO, NO, List.of(), new NoiseSpectrum(zero, zero))),
+                                "right",
+                                NO,
+                                NO,
+                                NO,
+                                NO,
+                                List.of(),
+                                new NoiseSpectrum(zero, zero),
+                                zero,
+                                NO,
+                                NO,
+                                NO)),
                 null,
                 List.of());
     }

@@ -9,6 +9,7 @@ import offtape.report.result.Channels;
 import offtape.report.result.ContourPoint;
 import offtape.report.result.Distortion;
 import offtape.report.result.Dropout;
+import offtape.report.result.FittedCurve;
 import offtape.report.result.HarmonicCurve;
 import offtape.report.result.HealthNote;
 import offtape.report.result.HumLine;
@@ -26,6 +27,7 @@ import offtape.report.result.SpeedFloors;
 import offtape.report.result.SpeedReadings;
 import offtape.report.result.SpeedSpectrum;
 import offtape.report.result.SpeedTrace;
+import offtape.report.result.StepNoise;
 import offtape.report.result.Timing;
 import offtape.report.result.Verdict;
 import offtape.report.result.WorstTenSeconds;
@@ -252,7 +254,9 @@ final class Scenario {
                             treble ? null : Math.hypot(k3, 0.11),
                             squeezed,
                             0.04,
-                            k3 < 0.08));
+                            k3 < 0.08,
+                            new StepNoise(
+                                    treble ? 0.02 : null, null, null, 0.04, 0.002, record == -14)));
         }
         return new Distortion(
                 channel,
@@ -264,7 +268,17 @@ final class Scenario {
                 hz > 7000 ? UNKNOWN : known(at3 - 0.7, "dB", 0.13),
                 hz > 7000
                         ? known(at3 + 1.3, "dB", 0.1)
-                        : Quantity.unknown("Told by the 10 kHz ladder."));
+                        : Quantity.unknown("Told by the 10 kHz ladder."),
+                hz > 7000 ? UNKNOWN : known(at3 - 4.9, "dB", 0.12),
+                hz > 7000 ? UNKNOWN : known(1.98, "dB/dB", 0.05),
+                hz > 7000 ? null : k3Curve(at3),
+                null);
+    }
+
+    private static FittedCurve k3Curve(double at3) {
+        double[] levels = IntStream.rangeClosed(-20, 4).mapToDouble(i -> i).toArray();
+        double[] k3 = DoubleStream.of(levels).map(l -> 3 * Math.pow(10, (l - at3) / 10)).toArray();
+        return new FittedCurve(levels, k3, DoubleStream.of(k3).map(k -> k / 50).toArray(), 0.8);
     }
 
     private static Speed speed(double repaired) {
@@ -361,9 +375,15 @@ final class Scenario {
                 hum50Db < -75
                         ? List.of()
                         : List.of(
-                                new HumLine(50, hum50Db),
-                                new HumLine(150, hum50Db - 7),
-                                new HumLine(100, hum50Db - 4)),
-                new NoiseSpectrum(f, level));
+                                new HumLine(50, hum50Db, 0.4),
+                                new HumLine(150, hum50Db - 7, 0.4),
+                                new HumLine(100, hum50Db - 4, 0.4)),
+                new NoiseSpectrum(f, level),
+                new double[] {22.4, 22_050},
+                hum50Db < -75
+                        ? Quantity.unknown("No hum stands out of the noise.")
+                        : known(50.01, "Hz", 0.01),
+                known(-88, "dB", 1),
+                known(-52.3, "dB", 0.4));
     }
 }

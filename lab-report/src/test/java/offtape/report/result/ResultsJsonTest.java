@@ -108,8 +108,8 @@ class ResultsJsonTest {
         "-66.66666666666667, -66.6666667",
     })
     void numbersAreRounded(double value, String written) {
-        String json = ResultsJson.write(new HumLine(50, value));
-        assertTrue(json.contains("\"levelDb\" : " + written + "\n"), json);
+        String json = ResultsJson.write(new HumLine(50, value, 0.1));
+        assertTrue(json.contains("\"levelDb\" : " + written + ","), json);
         String array = ResultsJson.write(new SpeedSpectrum(new double[] {value}, new double[] {1}));
         assertTrue(array.contains("[ " + written + " ]"), array);
     }
@@ -117,9 +117,10 @@ class ResultsJsonTest {
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
     void whatIsNotFiniteIsRefused(double value) {
-        HumLine line = new HumLine(50, value);
+        HumLine line = new HumLine(50, value, 0.1);
         assertThrows(IllegalStateException.class, () -> ResultsJson.write(line));
-        LadderStep step = new LadderStep(0, value, null, null, null, null, null, true);
+        LadderStep step =
+                new LadderStep(0, value, null, null, null, null, null, true, StepNoise.NOT_HEARD);
         assertThrows(IllegalStateException.class, () -> ResultsJson.write(step));
         SpeedSpectrum spectrum = new SpeedSpectrum(new double[] {1, value}, new double[] {1, 1});
         assertThrows(IllegalStateException.class, () -> ResultsJson.write(spectrum));

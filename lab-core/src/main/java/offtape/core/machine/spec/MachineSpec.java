@@ -25,6 +25,7 @@ import java.util.List;
  * @param hum mains hum, or null for none
  * @param saturation how the tape saturates, or null for a tape that does not
  * @param dropouts damaged places, at most 1000
+ * @param modulationNoise fluctuation of what is recorded, or null for none
  */
 @JsonPropertyOrder({"format", "version"})
 public record MachineSpec(
@@ -43,7 +44,8 @@ public record MachineSpec(
         HissSpec hiss,
         HumSpec hum,
         List<DropoutSpec> dropouts,
-        RecorderSpec recorder) {
+        RecorderSpec recorder,
+        ModulationNoiseSpec modulationNoise) {
 
     /** The value of {@code format}. */
     public static final String FORMAT = "offtape-machine";
@@ -114,7 +116,8 @@ public record MachineSpec(
                 hiss,
                 hum,
                 dropouts,
-                recorder);
+                recorder,
+                modulationNoise);
     }
 
     /** The same machine with another transport. */
@@ -135,6 +138,7 @@ public record MachineSpec(
                 hiss,
                 hum,
                 dropouts,
-                recorder);
+                recorder,
+                modulationNoise);
     }
 }

@@ -2,125 +2,191 @@ package offtape.report.measure.distortion;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Function;
+import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.result.LadderStep;
 
-/** The figures read off a ladder: the levels at which distortion or compression reach a value. */
+/** The figures read off the curves of a ladder. */
 final class LadderCurve {
 
     /** A ladder at or above this frequency tells the saturation output level. */
     private static final double HIGH_HZ = 6000;
 
-    /** Room for what interpolation between steps can miss, dB, k = 2. */
-    private static final double OWN_UNCERTAINTY_DB = 0.03;
+    /** Room for what the model of the curve can miss, dB, k = 2. */
+    private static final double OWN_UNCERTAINTY_DB = 0.01;
+
+    /** A replay level that rises by less, dB per dB, has levelled off. */
+    private static final double LEVEL_SLOPE = 0.15;
+
+    /**
+     * A characteristic that ends in a square wave comes near its highest level as the inverse
+     * square of the amplitude: what is still to come, in dB, is 10/ln 10 of the slope in dB per dB;
+     * a quarter is added for the slope's own doubt.
+     */
+    private static final double TO_COME = 1.25 * 10 / Math.log(10);
+
+    /** Steps that tell the slope of K3. */
+    private static final int SLOPE_STEPS = 3;
+
+    private static final double SLOPE_HIGHEST_PERCENT = 3;
 
     private final List<LadderStep> steps;
     private final double frequencyHz;
+    private final LadderFit fit;
+    private final SmallSignalLine line;
+    private final double referenceDeviationDb;
 
     /**
-     * The curve of one channel.
+     * The figures of one channel.
      *
      * @param steps in order of record level
+     * @param line the small-signal line, null if no step was heard
+     * @param referenceDeviationDb standard deviation of the level of the reference tone
      */
-    LadderCurve(List<LadderStep> steps, double frequencyHz) {
+    LadderCurve(
+            List<LadderStep> steps,
+            double frequencyHz,
+            LadderFit fit,
+            SmallSignalLine line,
+            double referenceDeviationDb) {
         this.steps = steps;
         this.frequencyHz = frequencyHz;
+        this.fit = fit;
+        this.line = line;
+        this.referenceDeviationDb = referenceDeviationDb;
     }
 
     /** Record level at which K3 reaches a percentage, dB re reference. */
     Quantity levelAtK3(double percent) {
-        List<LadderStep> clear = clear();
-        if (clear.size() < 2) {
+        SmoothCurve k3 = fit.k3();
+        if (k3 == null) {
             return Quantity.unknown(k3Unknown());
         }
-        double[] x = column(clear, LadderStep::recordLevelDb);
-        double[] y = column(clear, s -> 20 * Math.log10(s.k3Percent()));
-        double target = 20 * Math.log10(percent);
-        Crossing crossing = Crossing.rising(x, y, target);
-        if (crossing == null) {
-            return Quantity.unknown(missed("K3", percent + " %", y[0] < target));
+        double target = Decibels.ofAmplitude(percent);
+        double at = Crossing.rising(k3::at, k3.first(), k3.last(), target);
+        if (Double.isNaN(at)) {
+            boolean below = k3.at(k3.first()) < target;
+            double end = below ? k3.last() : k3.first();
+            return Quantity.unknown(missed("K3", text(percent, "%"), below, end));
         }
-        double floor = clear.get(crossing.index()).k3FloorPercent() / percent;
-        double uncertaintyDb = 8.7 * floor + 0.1;
-        double slope = Math.max(0.5, crossing.slope());
-        return Quantity.known(
-                crossing.x(), "dB", Math.hypot(uncertaintyDb / slope, OWN_UNCERTAINTY_DB));
-    }
-
-    private List<LadderStep> clear() {
-        return steps.stream().filter(LadderStep::k3StandsOut).toList();
+        double deviation = k3.deviation(at) / Math.max(0.3, k3.slope(at));
+        return Quantity.known(at, "dB", Math.hypot(2 * deviation, OWN_UNCERTAINTY_DB));
     }
 
     private String k3Unknown() {
-        boolean none = steps.stream().allMatch(s -> s.k3Percent() == null);
+        boolean none = steps.stream().allMatch(s -> s.k3FloorPercent() == null);
         return none
                 ? "The third harmonic lies above the band of this recording."
-                : "The third harmonic stays under the noise at every level of the ladder.";
+                : fit.clear().isEmpty()
+                        ? "The third harmonic stays under the noise, or under 0.005 %, at every level"
+                                + " of the ladder."
+                        : "Only one level of the ladder has its third harmonic clear of the noise.";
     }
 
-    private String missed(String what, String target, boolean below) {
-        String ends = below ? "stays under " + target + " up to " : "is above " + target + " at ";
-        double level = steps.get(below ? steps.size() - 1 : 0).recordLevelDb();
-        String end = below ? ", the top of the ladder." : ", the bottom of the ladder.";
-        return String.format(Locale.ROOT, "%s %s%.0f dB%s", what, ends, level, end);
+    private static String missed(String what, String target, boolean below, double end) {
+        return String.format(
+                Locale.ROOT,
+                "%s %s %s %s %+.0f dB, the %s level of the ladder that tells it.",
+                what,
+                below ? "stays under" : "is above",
+                target,
+                below ? "up to" : "already at",
+                end,
+                below ? "highest" : "lowest");
+    }
+
+    private static String text(double value, String unit) {
+        return String.format(Locale.ROOT, "%.0f %s", value, unit);
     }
 
     /** Record level at which compression reaches a value in dB, dB re reference. */
     Quantity levelAtCompression(double db) {
-        List<LadderStep> heard = steps.stream().filter(s -> s.compressionDb() != null).toList();
-        if (heard.size() < 2) {
+        SmoothCurve gain = fit.gain();
+        if (gain == null) {
             return Quantity.unknown("Too few steps of the ladder were heard.");
         }
-        double[] x = column(heard, LadderStep::recordLevelDb);
-        double[] y = column(heard, LadderStep::compressionDb);
-        Crossing crossing = Crossing.rising(x, y, db);
-        if (crossing == null) {
-            return Quantity.unknown(missed("Compression", db + " dB", y[0] < db));
+        double at = Crossing.rising(x -> line.gainDb() - gain.at(x), gain.first(), gain.last(), db);
+        if (Double.isNaN(at)) {
+            boolean below = line.gainDb() - gain.at(gain.first()) < db;
+            double end = below ? gain.last() : gain.first();
+            return Quantity.unknown(missed("Compression", text(db, "dB"), below, end));
         }
-        return Quantity.known(
-                crossing.x(), "dB", Math.hypot(0.02 / crossing.slope(), OWN_UNCERTAINTY_DB));
+        double deviation = Math.hypot(gain.deviation(at), line.deviationDb());
+        double slope = Math.max(0.02, -gain.slope(at));
+        return Quantity.known(at, "dB", Math.hypot(2 * deviation / slope, OWN_UNCERTAINTY_DB));
     }
 
-    /** Replay level at which K3 reaches 3 %, dB. */
-    Quantity maximumOutputLevel() {
-        Quantity record = levelAtK3(3);
+    /** Replay level at which K3 reaches a percentage, dB. */
+    Quantity maximumOutputLevel(double percent) {
+        Quantity record = levelAtK3(percent);
         if (!record.isKnown()) {
             return record;
         }
-        List<LadderStep> heard = steps.stream().filter(s -> s.replayLevelDb() != null).toList();
-        double replay =
-                Crossing.valueAt(
-                        column(heard, LadderStep::recordLevelDb),
-                        column(heard, LadderStep::replayLevelDb),
-                        record.value());
-        return Quantity.known(replay, "dB", record.uncertainty());
+        SmoothCurve gain = fit.gain();
+        double at = record.value();
+        double along = record.uncertainty() * Math.max(0, 1 + gain.slope(at));
+        return Quantity.known(
+                at + gain.at(at),
+                "dB",
+                Math.hypot(along, 2 * Math.hypot(gain.deviation(at), referenceDeviationDb)));
     }
 
-    /** Highest replay level of a high-frequency ladder, dB. */
+    /** Highest replay level that a tone of high frequency can be driven to, dB. */
     Quantity saturationOutputLevel() {
         if (frequencyHz < HIGH_HZ) {
             return Quantity.unknown("Saturation is read from the ladder of the highs.");
         }
-        double[] replay =
-                column(
-                        steps.stream().filter(s -> s.replayLevelDb() != null).toList(),
-                        LadderStep::replayLevelDb);
-        int top = 0;
-        for (int i = 0; i < replay.length; i++) {
-            top = replay[i] > replay[top] ? i : top;
+        SmoothCurve gain = fit.gain();
+        if (gain == null) {
+            return Quantity.unknown("Too few steps of this ladder were heard.");
         }
-        if (replay.length == 0) {
-            return Quantity.unknown("No step of this ladder was heard.");
+        double top = Crossing.highest(x -> x + gain.at(x), gain.first(), gain.last());
+        double level = top + gain.at(top);
+        double slope = top < gain.last() ? 0 : Math.max(0, 1 + gain.slope(top - 0.02));
+        if (slope > LEVEL_SLOPE) {
+            return Quantity.unknown(
+                    String.format(
+                            Locale.ROOT,
+                            "Not reached: the replay level still rises at the top of the ladder, where"
+                                    + " %+.0f dB recorded come back at %+.1f dB.",
+                            top,
+                            level));
         }
-        boolean stillRising =
-                top == replay.length - 1 && top > 0 && replay[top] > replay[top - 1] + 0.3;
-        return stillRising
-                ? Quantity.unknown("The replay level still rises at the top of the ladder.")
-                : Quantity.known(replay[top], "dB", 0.1);
+        double noise = 2 * Math.hypot(gain.deviation(top), referenceDeviationDb);
+        return Quantity.known(level, "dB", Math.hypot(noise, TO_COME * slope));
     }
 
-    private static double[] column(List<LadderStep> steps, Function<LadderStep, Double> value) {
-        return steps.stream().mapToDouble(value::apply).toArray();
+    /** How steeply K3 rises where it is small, dB per dB: a weighted straight line. */
+    Quantity k3Slope() {
+        List<LadderStep> small =
+                fit.clear().stream()
+                        .filter(s -> s.k3Percent() <= SLOPE_HIGHEST_PERCENT)
+                        .filter(s -> !fit.standsOff(s))
+                        .toList();
+        if (fit.clear().isEmpty()) {
+            return Quantity.unknown(k3Unknown());
+        }
+        if (small.size() < SLOPE_STEPS) {
+            return Quantity.unknown(
+                    "Too few levels have a third harmonic that is small and clear of the noise.");
+        }
+        double w = 0;
+        double wx = 0;
+        double wy = 0;
+        for (LadderStep s : small) {
+            double weight = Math.pow(LadderFit.k3DeviationDb(s), -2);
+            w += weight;
+            wx += weight * s.recordLevelDb();
+            wy += weight * Decibels.ofAmplitude(s.k3Percent());
+        }
+        double wxx = 0;
+        double wxy = 0;
+        for (LadderStep s : small) {
+            double weight = Math.pow(LadderFit.k3DeviationDb(s), -2);
+            double x = s.recordLevelDb() - wx / w;
+            wxx += weight * x * x;
+            wxy += weight * x * (Decibels.ofAmplitude(s.k3Percent()) - wy / w);
+        }
+        return Quantity.known(wxy / wxx, "dB/dB", 2 * Math.hypot(1 / Math.sqrt(wxx), 0.02));
     }
 }

@@ -1,9 +1,5 @@
 package offtape.report.measure.distortion;
 
-import java.util.List;
-import java.util.function.ToDoubleFunction;
-import org.apache.commons.math3.stat.regression.SimpleRegression;
-
 /**
  * The line that a ladder would follow without compression. Near the bottom a symmetrical
  * characteristic loses gain in proportion to the square of the amplitude (third-order term of its
@@ -11,33 +7,63 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
  * small-signal gain.
  *
  * @param gainDb replay level less record level of a small signal, dB
+ * @param deviationDb its standard deviation, dB
  */
-record SmallSignalLine(double gainDb) {
+record SmallSignalLine(double gainDb, double deviationDb) {
 
-    /** Steps up to here, dB re reference, tell the small-signal gain. */
-    private static final double SMALL_DB = -4;
+    /** Steps that have lost no more than this against the lowest tell the small-signal gain, dB. */
+    private static final double SMALL_LOSS_DB = 0.15;
+
+    /** A correction from two steps alone may be wrong by this share of it. */
+    private static final double DOUBT = 0.5;
 
     /**
-     * Fits the lower steps.
+     * Fits the lower steps, each weighted by its noise.
      *
-     * @return null if there are no steps
+     * @param recordDb record levels, rising, at least one
+     * @param gainDb replay less record level
+     * @param deviationDb standard deviation of each, above 0
      */
-    static <T> SmallSignalLine fit(
-            List<T> steps, ToDoubleFunction<T> recordDb, ToDoubleFunction<T> replayDb) {
-        if (steps.isEmpty()) {
-            return null;
+    static SmallSignalLine fit(double[] recordDb, double[] gainDb, double[] deviationDb) {
+        int small = 1;
+        while (small < gainDb.length
+                && gainDb[small] > gainDb[0] - SMALL_LOSS_DB - 3 * deviationDb[0]) {
+            small++;
         }
-        List<T> small = steps.stream().filter(s -> recordDb.applyAsDouble(s) <= SMALL_DB).toList();
-        if (small.size() < 3) {
-            T lowest = steps.get(0);
-            return new SmallSignalLine(
-                    replayDb.applyAsDouble(lowest) - recordDb.applyAsDouble(lowest));
+        if (small < 3) {
+            return fromTwo(recordDb, gainDb, deviationDb);
         }
-        SimpleRegression line = new SimpleRegression();
-        for (T s : small) {
-            double record = recordDb.applyAsDouble(s);
-            line.addData(Math.pow(10, record / 10), replayDb.applyAsDouble(s) - record);
+        double w = 0;
+        double wp = 0;
+        double wpp = 0;
+        double wg = 0;
+        double wpg = 0;
+        for (int i = 0; i < small; i++) {
+            double weight = 1 / (deviationDb[i] * deviationDb[i]);
+            double p = power(recordDb[i]);
+            w += weight;
+            wp += weight * p;
+            wpp += weight * p * p;
+            wg += weight * gainDb[i];
+            wpg += weight * p * gainDb[i];
         }
-        return new SmallSignalLine(line.getIntercept());
+        double determinant = w * wpp - wp * wp;
+        return new SmallSignalLine(
+                (wpp * wg - wp * wpg) / determinant, Math.sqrt(wpp / determinant));
+    }
+
+    /** The straight line through the two lowest, or the lowest alone if gain does not fall. */
+    private static SmallSignalLine fromTwo(double[] recordDb, double[] gain, double[] deviation) {
+        double correction = 0;
+        if (gain.length > 1) {
+            double reach = power(recordDb[0]) / (power(recordDb[1]) - power(recordDb[0]));
+            correction = Math.max(0, (gain[0] - gain[1]) * reach);
+        }
+        return new SmallSignalLine(
+                gain[0] + correction, Math.hypot(deviation[0], DOUBT * correction));
+    }
+
+    private static double power(double db) {
+        return Math.pow(10, db / 10);
     }
 }

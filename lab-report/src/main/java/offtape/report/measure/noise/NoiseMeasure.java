@@ -1,7 +1,9 @@
 package offtape.report.measure.noise;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.DoubleUnaryOperator;
 import offtape.core.dsp.PowerDensity;
 import offtape.core.programme.Cue;
 import offtape.core.standard.Iec61260;
@@ -15,7 +17,14 @@ import offtape.report.result.Distortion;
 import offtape.report.result.Noise;
 import offtape.report.result.NoiseSpectrum;
 
-/** Noise of recorded silence against the reference tone, on one channel. */
+/**
+ * Noise of recorded silence against the reference tone, on one channel.
+ *
+ * <p>Unweighted and A-weighted noise are read between 22.4 Hz and 22.4 kHz at every sample rate (or
+ * up to half of it), with edges as sharp as the spectrum; a filter with slopes of 24 dB an octave
+ * (Butterworth) passes (π/8)/sin(π/8) of white noise, 0.11 dB more. What a recorder's own filter
+ * takes away below half the sample rate is missing.
+ */
 public final class NoiseMeasure {
 
     private static final double LOWEST_HZ = 22.4;
@@ -24,14 +33,26 @@ public final class NoiseMeasure {
     /** Under this rate there is no 20 kHz in a recording. */
     private static final double LOWEST_RATE_HZ = 44_100;
 
+    /** What weighting and the sharp edges of the band may be wrong by, dB. */
+    private static final double OWN_UNCERTAINTY_DB = 0.05;
+
+    private static final DoubleUnaryOperator WEIGHT =
+            f -> f <= 0 ? 0 : Decibels.toPower(ItuBs468.weightingDb(f));
+
     private final ProgrammeReturn ret;
     private final ReferenceLevels reference;
     private final NoiseDensities noise;
+    private final ModulationNoise modulation;
 
-    public NoiseMeasure(ProgrammeReturn ret, ReferenceLevels reference, NoiseDensities noise) {
+    public NoiseMeasure(
+            ProgrammeReturn ret,
+            ReferenceLevels reference,
+            NoiseDensities noise,
+            ModulationNoise modulation) {
         this.ret = ret;
         this.reference = reference;
         this.noise = noise;
+        this.modulation = modulation;
     }
 
     /** Noise of a channel; {@code ladders} supply the maximum output level. */
@@ -59,17 +80,44 @@ public final class NoiseMeasure {
         double zero = reference.power(channel);
         double[] x = noise.samples()[channel];
         double top = Math.min(HIGHEST_HZ, rate / 2);
+        Hum hum = HumSearch.find(x, rate, zero);
+        NoiseScatter scatter = new NoiseScatter(density, x.length / rate, hum.lines());
+        double sure = 2 * Decibels.ofAmplitude(1 + reference.relativeUncertainty()[channel]);
+        Level level = new Level(density, scatter, zero, OWN_UNCERTAINTY_DB + sure);
         // What lies above the audio band would tell the recorder's sample rate, not the machine.
-        double weighted = density.power(LOWEST_HZ, top, NoiseMeasure::aWeighting);
-        Quantity a = level(weighted, zero, x.length);
+        Quantity a = level.of(LOWEST_HZ, top, NoiseMeasure::aWeighting);
         return new Noise(
                 name,
-                level(density.power(LOWEST_HZ, top, f -> 1), zero, x.length),
+                level.of(LOWEST_HZ, top, f -> 1),
                 a,
-                itu468(x, rate, zero),
+                itu468(x, rate, level),
                 dynamicRange(a, name, ladders),
-                HumSearch.find(x, rate, zero),
-                spectrum(density, zero, top));
+                hum.lines(),
+                spectrum(density, zero, top),
+                new double[] {LOWEST_HZ, top},
+                hum.mainsFrequency(),
+                hum.threshold(),
+                modulation.level(channel));
+    }
+
+    /**
+     * Levels of a density.
+     *
+     * @param zero mean square of the reference tone
+     * @param ownDb what weighting and reference may be wrong by, dB
+     */
+    private record Level(PowerDensity density, NoiseScatter scatter, double zero, double ownDb) {
+
+        Quantity of(double fromHz, double toHz, DoubleUnaryOperator gain) {
+            double power = density.power(fromHz, toHz, gain);
+            return of(power, scatter.uncertaintyDb(fromHz, toHz, gain, power));
+        }
+
+        Quantity of(double power, double scatterDb) {
+            return power > 0
+                    ? Quantity.known(10 * Math.log10(power / zero), "dB", ownDb + scatterDb)
+                    : Quantity.unknown("The silence of the recording is digital silence.");
+        }
     }
 
     /** What a recording tells that does not reach up to the end of the audible range. */
@@ -83,40 +131,41 @@ public final class NoiseMeasure {
                                         + " kHz, but a noise level takes in all that can be heard.",
                                 rate,
                                 rate / 2000));
+        Hum hum = HumSearch.find(noise.samples()[channel], rate, zero);
         return new Noise(
                 name,
                 none,
                 none,
                 none,
                 none,
-                HumSearch.find(noise.samples()[channel], rate, zero),
-                spectrum(noise.densities()[channel], zero, rate / 2));
+                hum.lines(),
+                spectrum(noise.densities()[channel], zero, rate / 2),
+                null,
+                hum.mainsFrequency(),
+                hum.threshold(),
+                modulation.level(channel));
     }
 
     private static double aWeighting(double hz) {
         return hz <= 0 ? 0 : Decibels.toPower(Iec61672.aWeightingDb(hz));
     }
 
-    private Quantity itu468(double[] x, double rate, double zero) {
+    private Quantity itu468(double[] x, double rate, Level level) {
         if (x.length < 2 * ItuBs468.SETTLING_SECONDS * rate) {
             return Quantity.unknown("The recorded silence is too short for a quasi-peak reading.");
         }
-        double peak = ItuBs468.atRate(rate).quasiPeak(x);
-        return level(peak * peak, zero, x.length);
+        double[] reading = ItuBs468.atRate(rate).reading(x);
+        int settled = (int) Math.round(ItuBs468.SETTLING_SECONDS * rate);
+        double[] pointer = Arrays.copyOfRange(reading, settled, reading.length);
+        double peak = Arrays.stream(pointer).average().orElseThrow();
+        double least =
+                peak > 0 ? level.scatter().uncertaintyDb(0, rate / 2, WEIGHT, peak * peak) : 0;
+        return level.of(peak * peak, NoiseScatter.ofMeanDb(pointer, rate, least));
     }
 
     private static Noise unknown(String name, String reason) {
         Quantity q = Quantity.unknown(reason);
-        return new Noise(name, q, q, q, q, List.of(), null);
-    }
-
-    /** The scatter of a noise level: 4.3 dB over the root of the independent values, k = 2. */
-    private Quantity level(double power, double zero, int samples) {
-        if (!(power > 0)) {
-            return Quantity.unknown("The silence of the recording is digital silence.");
-        }
-        double scatter = 2 * 4.34 / Math.sqrt(samples / 8.0);
-        return Quantity.known(10 * Math.log10(power / zero), "dB", 0.1 + scatter);
+        return new Noise(name, q, q, q, q, List.of(), null, null, q, q, q);
     }
 
     private static Quantity dynamicRange(

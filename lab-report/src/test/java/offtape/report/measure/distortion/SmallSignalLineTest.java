@@ -1,10 +1,10 @@
 package offtape.report.measure.distortion;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNull;
 
-import java.util.List;
+import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.integration.RombergIntegrator;
 import org.junit.jupiter.api.Test;
@@ -13,7 +13,8 @@ class SmallSignalLineTest {
 
     /**
      * A cubic characteristic compresses by 20·lg(1 − cA²), all but straight in A². With c = 0.02 at
-     * 0 dB the highest step used, −4 dB, has cA² = 0.008, whose square leaves 0.0003 dB.
+     * 0 dB the highest step used, −2 dB, has cA² = 0.0126, whose square leaves 0.0007 dB there and
+     * less than half of that in the line.
      */
     @Test
     void cubicCompressionIsTakenOut() {
@@ -33,17 +34,46 @@ class SmallSignalLineTest {
         assertEquals(0, line.gainDb(), 0.0005);
     }
 
-    /** Steps above −4 dB, however bent, do not enter. */
+    /** Steps that have lost more than 0.15 dB, however bent, do not enter. */
     @Test
     void loudStepsDoNotEnter() {
         assertEquals(-1, fit(db -> db > -4 ? -50 : db - 1, -20).gainDb(), 1e-9);
     }
 
-    /** Fewer than three quiet steps: the gain of the lowest. */
+    /**
+     * Two steps: the straight line in A². Gains of −0.1 and −1 dB at 0 and 10 dB, where A² is 1 and
+     * 10: 0.9 dB over 9 units, so 0.1 dB more at zero; half of that correction is in doubt.
+     */
     @Test
-    void fewStepsGiveTheGainOfTheLowest() {
-        assertEquals(0.75, fit(db -> db == -6 ? db + 0.75 : db, -6).gainDb(), 1e-12);
-        assertNull(SmallSignalLine.fit(List.<Double>of(), r -> r, r -> r));
+    void twoStepsGiveAStraightLine() {
+        SmallSignalLine line =
+                SmallSignalLine.fit(
+                        new double[] {0, 10}, new double[] {-0.1, -1}, new double[] {1e-9, 1e-9});
+        assertEquals(0, line.gainDb(), 1e-12);
+        assertEquals(0.05, line.deviationDb(), 1e-9);
+    }
+
+    /** One step alone is taken for uncompressed. */
+    @Test
+    void oneStepGivesItsGain() {
+        SmallSignalLine line =
+                SmallSignalLine.fit(new double[] {-6}, new double[] {0.75}, new double[] {0.01});
+        assertEquals(0.75, line.gainDb(), 0);
+        assertEquals(0.01, line.deviationDb(), 0);
+    }
+
+    /**
+     * Three steps of equal noise 0.01 dB with A² of 0, 1 and 2 (in effect): the intercept of a
+     * straight line has the variance σ²·Σp²/(nΣp² − (Σp)²) = 5/6·σ².
+     */
+    @Test
+    void noiseOfTheStepsComesThrough() {
+        SmallSignalLine line =
+                SmallSignalLine.fit(
+                        new double[] {-200, 0, 10 * Math.log10(2)},
+                        new double[] {0, 0, 0},
+                        new double[] {0.01, 0.01, 0.01});
+        assertEquals(0.01 * Math.sqrt(5.0 / 6), line.deviationDb(), 1e-9);
     }
 
     private static double fundamental(double a) {
@@ -55,11 +85,15 @@ class SmallSignalLineTest {
     }
 
     private static SmallSignalLine fit(DoubleUnaryOperator replayDb, int lowestDb) {
-        List<Double> steps =
+        double[] record =
                 IntStream.iterate(lowestDb, db -> db <= 12, db -> db + 2)
-                        .mapToObj(Double::valueOf)
-                        .toList();
-        return SmallSignalLine.fit(steps, r -> r, replayDb::applyAsDouble);
+                        .mapToDouble(db -> db)
+                        .toArray();
+        double[] gain =
+                DoubleStream.of(record).map(db -> replayDb.applyAsDouble(db) - db).toArray();
+        double[] deviation = new double[record.length];
+        Arrays.fill(deviation, 1e-6);
+        return SmallSignalLine.fit(record, gain, deviation);
     }
 
     private static double power(double db) {

@@ -1,6 +1,8 @@
 package offtape.report.measure.noise;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Random;
@@ -12,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class HumSearchTest {
 
-    private static final int RATE = 48_000;
+    private static final int RATE = 8000;
 
     /** Mean square of a reference tone of peak 0.1. */
     private static final double REFERENCE = 0.005;
@@ -25,7 +27,7 @@ class HumSearchTest {
         add(x, mainsHz, 1e-3);
         add(x, 2 * mainsHz, 1e-4);
         add(x, 3 * mainsHz, 3e-4);
-        List<HumLine> lines = HumSearch.find(x, RATE, REFERENCE);
+        List<HumLine> lines = HumSearch.find(x, RATE, REFERENCE).lines();
         assertEquals(
                 List.of(1L, 2L, 3L),
                 lines.stream().map(l -> Math.round(l.frequencyHz() / mainsHz)).toList());
@@ -36,19 +38,19 @@ class HumSearchTest {
 
     @Test
     void hissHasNoLines() {
-        for (int seed = 0; seed < 10; seed++) {
-            assertEquals(List.of(), HumSearch.find(noise(1e-3, 4, seed), RATE, REFERENCE));
+        for (int seed = 0; seed < 5; seed++) {
+            assertEquals(List.of(), lines(noise(1e-3, 4, seed)));
         }
-        assertEquals(List.of(), HumSearch.find(new double[4 * RATE], RATE, REFERENCE));
+        assertEquals(List.of(), lines(new double[4 * RATE]));
     }
 
-    /** A motor's line at 23.8 Hz and a whistle at 15.6 kHz are not the mains. */
+    /** A motor's line at 23.8 Hz and a whistle at 3.1 kHz are not the mains. */
     @Test
     void otherLinesAreNotTaken() {
         double[] x = noise(1e-4, 10, 2);
         add(x, 23.8, 1e-3);
-        add(x, 15_625, 1e-2);
-        assertEquals(List.of(), HumSearch.find(x, RATE, REFERENCE));
+        add(x, 3125, 1e-2);
+        assertEquals(List.of(), lines(x));
     }
 
     /** 300 Hz belongs to both systems; the rest decides. */
@@ -57,9 +59,142 @@ class HumSearchTest {
         double[] x = noise(1e-5, 10, 3);
         add(x, 300, 1e-3);
         add(x, 180, 2e-4);
+        double[] hz = lines(x).stream().mapToDouble(HumLine::frequencyHz).toArray();
+        assertArrayEquals(new double[] {180, 300}, hz, 0.02);
+    }
+
+    /**
+     * True mains are seldom exact. Lines of 10 dB over the density of the noise in 1 Hz: with hiss
+     * of rms r at 8 kHz the density is r²/4000 a hertz, and a peak a has the mean square a²/2.
+     */
+    @ParameterizedTest
+    @CsvSource({"49.95, 10", "60.02, 10", "49.95, 4", "60.02, 4", "50.2, 10"})
+    void faintLinesAreFoundAtTheirFrequency(double mainsHz, double seconds) {
+        double rms = 1e-3;
+        double peak = Math.sqrt(2 * 10 * rms * rms / 4000);
+        int held = 0;
+        int found = 0;
+        int levels = 0;
+        for (int seed = 0; seed < 10; seed++) {
+            double[] x = noise(rms, seconds, seed);
+            for (int m : new int[] {1, 2, 3}) {
+                add(x, m * mainsHz, peak);
+            }
+            Hum hum = HumSearch.find(x, RATE, REFERENCE);
+            assertTrue(hum.mainsFrequency().isKnown(), "seed " + seed);
+            double off = Math.abs(hum.mainsFrequency().value() - mainsHz);
+            held += off <= hum.mainsFrequency().uncertainty() ? 1 : 0;
+            double level = 20 * Math.log10(peak / 0.1);
+            for (HumLine line : hum.lines()) {
+                found++;
+                levels += Math.abs(line.levelDb() - level) <= line.uncertaintyDb() ? 1 : 0;
+            }
+            double threshold = hum.threshold().value();
+            assertTrue(threshold < level, threshold + " against " + level);
+        }
+        System.out.printf(
+                "%.2f Hz in %.0f s: frequency holds in %d of 10, level in %d of %d lines of 30%n",
+                mainsHz, seconds, held, levels, found);
+        // 19 of 20 are promised; fewer than 26 of 30 then come up once in 300 trials.
+        assertTrue(held >= 9 && found >= 27, held + " and " + found);
+        assertTrue(levels >= 26, levels + " of " + found);
+    }
+
+    /** Noise alone gives hum in one silence of a thousand; of 60 none. */
+    @ParameterizedTest
+    @CsvSource({"1.1, 20", "4, 20", "10, 10"})
+    void noiseAloneIsNoHum(double seconds, int draws) {
+        for (int seed = 100; seed < 100 + draws; seed++) {
+            assertEquals(List.of(), lines(noise(1e-3, seconds, seed)), "seed " + seed);
+        }
+    }
+
+    /**
+     * Something like music: every half second a chord of decaying notes of a bass in equal
+     * temperament (G 49.0, A sharp 58.27, B 61.74 Hz and above) with four partials each and
+     * vibrato.
+     */
+    @Test
+    void musicIsNoHum() {
+        for (int seed = 0; seed < 24; seed++) {
+            double[] x = noise(1e-5, 6, seed);
+            Random random = new Random(seed);
+            for (double at = 0; at < 6; at += 0.5) {
+                for (int voice = 0; voice < 3; voice++) {
+                    double hz = 55 * Math.pow(2, (random.nextInt(30) - 2) / 12.0);
+                    note(x, at, hz, 1e-2, 1 + 3 * random.nextDouble(), 0.01);
+                }
+            }
+            assertEquals(List.of(), lines(x), "seed " + seed);
+        }
+    }
+
+    /** Held notes: a steady A of 440 Hz; G of 49 Hz that decays in 4 s or has vibrato. */
+    @Test
+    void heldNotesAreNoHum() {
+        double[] steady = noise(1e-5, 8, 1);
+        note(steady, 0, 440, 1e-2, 0, 0);
+        assertEquals(List.of(), lines(steady));
+        double[] decaying = noise(1e-5, 8, 2);
+        note(decaying, 0, 49.0, 1e-2, 0.25, 0);
+        assertEquals(List.of(), lines(decaying));
+        double[] vibrato = noise(1e-5, 8, 3);
+        note(vibrato, 0, 49.4, 1e-2, 0, 0.015);
+        assertEquals(List.of(), lines(vibrato));
+    }
+
+    /** Hum is found beside music all the same. */
+    @Test
+    void humBesideMusicIsFound() {
+        double[] x = noise(1e-5, 8, 4);
+        note(x, 0, 440, 1e-2, 0, 0);
+        note(x, 1, 110, 1e-2, 1.5, 0.01);
+        add(x, 50.03, 1e-3);
+        add(x, 150.09, 5e-4);
+        Hum hum = HumSearch.find(x, RATE, REFERENCE);
+        assertEquals(50.03, hum.mainsFrequency().value(), hum.mainsFrequency().uncertainty());
+        assertEquals(2, hum.lines().size());
+    }
+
+    /** A tape replayed 1.6 % slow holds its recorded hum at 49.2 Hz: several plain lines count. */
+    @Test
+    void plainLinesOffTheUsualFrequencyAreFound() {
+        double[] x = noise(1e-5, 6, 5);
+        for (int m : new int[] {1, 2, 3, 5}) {
+            add(x, m * 49.2, 1e-3 / m);
+        }
+        Hum hum = HumSearch.find(x, RATE, REFERENCE);
+        assertEquals(49.2, hum.mainsFrequency().value(), hum.mainsFrequency().uncertainty());
+        assertEquals(4, hum.lines().size());
+    }
+
+    @Test
+    void tooLittleSilenceSaysSo() {
+        Hum hum = HumSearch.find(noise(1e-3, 0.9, 1), RATE, REFERENCE);
         assertEquals(
-                List.of(180.0, 300.0),
-                HumSearch.find(x, RATE, REFERENCE).stream().map(HumLine::frequencyHz).toList());
+                "The recorded silence is too short to tell hum: 1 s is needed.",
+                hum.threshold().reason());
+    }
+
+    private static List<HumLine> lines(double[] x) {
+        return HumSearch.find(x, RATE, REFERENCE).lines();
+    }
+
+    /**
+     * A note with four partials of 1/n, vibrato of 5.5 Hz, decaying by e each 1/{@code decay} s.
+     */
+    private static void note(
+            double[] x, double at, double hz, double peak, double decay, double vibrato) {
+        int from = (int) (at * RATE);
+        for (int i = from; i < x.length; i++) {
+            double t = (double) (i - from) / RATE;
+            double turn = 2 * Math.PI * 5.5;
+            double phase = 2 * Math.PI * hz * (t - vibrato / turn * Math.cos(turn * t));
+            double gain = peak * Math.exp(-decay * t);
+            for (int n = 1; n <= 4 && gain > 1e-8; n++) {
+                x[i] += gain / n * Math.sin(n * phase);
+            }
+        }
     }
 
     private static double[] noise(double rms, double seconds, long seed) {
