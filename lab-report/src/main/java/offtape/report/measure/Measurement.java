@@ -28,7 +28,6 @@ import offtape.report.measure.sweep.ResponseMeasure;
 import offtape.report.measure.sweep.SweepFollower;
 import offtape.report.measure.tone.ReferenceLevels;
 import offtape.report.result.Distortion;
-import offtape.report.result.Dropout;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Noise;
 import offtape.report.result.Response;
@@ -71,7 +70,8 @@ public final class Measurement {
         CompletableFuture<Speed> speedTask = Background.start(() -> SpeedTone.measure(ret));
         CompletableFuture<NoiseDensities> noiseTask =
                 Background.start(() -> NoiseDensities.measure(ret).orElse(null));
-        CompletableFuture<List<Dropout>> dropouts = Background.start(() -> DropoutSearch.find(ret));
+        CompletableFuture<DropoutSearch.Found> dropouts =
+                Background.start(() -> DropoutSearch.find(ret));
         CompletableFuture<SelfCheck> selfCheck = Background.start(() -> new SelfCheck(ret));
         List<CompletableFuture<FollowedSweep>> sweepTasks =
                 ret.cues(Cue.Sweep.class).stream()
@@ -86,7 +86,8 @@ public final class Measurement {
         requireSomething(sweeps, ladders, speed);
         Polarity polarity = Polarity.of(ret, sweeps);
         CrosstalkMeasure crosstalk = new CrosstalkMeasure(ret, reference);
-        List<Response> responses = responses(sweeps, noise, crosstalk.leakage());
+        int dead = reference == null ? -1 : reference.deadChannel();
+        List<Response> responses = responses(sweeps, noise, crosstalk.leakage(), dead);
         List<HealthNote> health =
                 new ArrayList<>(new HealthCheck(ret).notes(reference, speed, polarity, crosstalk));
         fileNotes.forEach(n -> health.add(new HealthNote("warning", "file", n)));
@@ -100,10 +101,12 @@ public final class Measurement {
                 responses,
                 ladders,
                 noises(reference, noise, ladders),
-                new ChannelMeasure(ret, reference, crosstalk).measure(quietest(sweeps), noise),
-                Background.result(dropouts),
+                new ChannelMeasure(ret, reference, crosstalk, session)
+                        .measure(quietest(sweeps), noise),
+                Background.result(dropouts).dropouts(),
                 health,
-                Verdict.open("No limits were applied to these figures."));
+                Verdict.open("No limits were applied to these figures."),
+                Background.result(dropouts).summary());
     }
 
     private FollowedSweep follow(Cue.Sweep s) {
@@ -138,17 +141,24 @@ public final class Measurement {
             LadderMeasure measure = new LadderMeasure(ret, reference);
             for (Cue.Ladder ladder : ret.cues(Cue.Ladder.class)) {
                 result.addAll(measure.measure(ladder));
+                if (reference.deadChannel() >= 0) {
+                    result.add(new DeadChannel(reference.deadChannel()).distortion(ladder));
+                }
             }
         }
         return result;
     }
 
     private List<Response> responses(
-            List<FollowedSweep> sweeps, NoiseDensities noise, Leakage leakage) {
+            List<FollowedSweep> sweeps, NoiseDensities noise, Leakage leakage, int dead) {
         List<Response> result = new ArrayList<>();
         for (FollowedSweep sweep : sweeps) {
             double speed = ret.speedRatio(sweep.cue().startFrame(), sweep.cue().frames());
             for (int c = 0; c < ret.channels(); c++) {
+                if (c == dead) {
+                    result.add(new DeadChannel(c).response(sweep.cue()));
+                    continue;
+                }
                 Response response =
                         new ResponseMeasure(
                                         sweep,

@@ -100,7 +100,7 @@ final class Degenerate {
                         new Distortion("left", 1000, List.of(lost, lost), NO, NO, NO, NO, NO),
                         new Distortion("right", 1000, List.of(), NO, NO, NO, NO, NO)),
                 List.of(new Noise("left", NO, NO, NO, NO, List.of(), null)),
-                new Channels(NO, NO, NO, NO, NO, NO),
+                Channels.unknown("This recording cannot tell."),
                 List.of());
     }
 
@@ -172,7 +172,8 @@ final class Degenerate {
                                         0.8,
                                         List.of("delay between the channels"),
                                         "Set the azimuth of the replay head.",
-                                        "Keep fingers off moving reels."))));
+                                        "Keep fingers off moving reels."))),
+                null);
     }
 
     private static Speed speed(SpeedTrace trace, SpeedSpectrum spectrum) {
