@@ -23,7 +23,7 @@ record LevelCurve(double[] db, double rateHz, double firstSeconds) {
 
     private static final double RATE_HZ = 2500;
     private static final double WIDEST_PASS_HZ = 600;
-    private static final double PASS_SHARE = 0.2;
+    private static final double PASS_SHARE = 0.4;
 
     /** Keeps clear of the fades of a tone. */
     private static final double MARGIN_S = 0.05;

@@ -16,10 +16,10 @@ final class LevelLoss {
     private static final double LEAST_DEPTH_DB = 2.9;
 
     /** A loss of 10 ms is found though its length is read some tenths short. */
-    private static final double LEAST_MS = 9.5;
+    private static final double LEAST_MS = 9.2;
 
+    /** The length is read so far down, or half as far above the bottom of a shallow one. */
     private static final double MARK_DB = 3;
-    private static final double MARK_SHARE = 0.75;
 
     private static final double[] WIDTHS_S = {0.02, 0.06, 0.2, 0.6, 1.7};
     private static final double RIM_DB = 1;
@@ -33,8 +33,8 @@ final class LevelLoss {
      * One loss.
      *
      * @param startSeconds in the recording
-     * @param milliseconds between the points 3 dB down, or at three quarters of the depth of one
-     *     that is not as deep as 4 dB
+     * @param milliseconds between the points 3 dB down, or 1.5 dB above the bottom of one that is
+     *     not as deep as 4.5 dB
      * @param depthDb greatest loss re the level beside
      */
     record Loss(double startSeconds, double milliseconds, double depthDb, int from, int to) {
@@ -86,11 +86,11 @@ final class LevelLoss {
         double before = mean(level, filled, from - skip - beside, from - skip);
         double after = mean(level, filled, to + skip, to + skip + beside);
         Rim rim = Rim.of(from, to, before, after);
-        double depth = depth(rim);
-        if (!(depth >= LEAST_DEPTH_DB)) {
+        if (!(depth(rim, level) >= LEAST_DEPTH_DB)) {
             return false;
         }
-        double mark = Math.min(MARK_DB, MARK_SHARE * depth);
+        double depth = depth(rim, curve.db());
+        double mark = Math.max(MARK_DB / 2, Math.min(MARK_DB, depth - MARK_DB / 2));
         double first = crossing(rim, mark, from, 1);
         double last = crossing(rim, mark, to - 1, -1);
         losses.removeIf(l -> l.from() >= from && l.to() <= to);
@@ -126,14 +126,14 @@ final class LevelLoss {
     }
 
     /** Greatest loss, of means over an eighth of the length so that noise does not deepen it. */
-    private double depth(Rim rim) {
+    private double depth(Rim rim, double[] level) {
         int across = Math.max(1, Math.min((rim.to() - rim.from()) / 8, curve.samples(0.02)));
         double sum = 0;
         double greatest = 0;
         for (int k = rim.from(); k < rim.to(); k++) {
-            sum += loss(rim, k);
+            sum += rim.at(k) - level[k];
             if (k - across >= rim.from()) {
-                sum -= loss(rim, k - across);
+                sum -= rim.at(k - across) - level[k - across];
             }
             if (k - rim.from() + 1 >= across) {
                 greatest = Math.max(greatest, sum / across);
