@@ -32,7 +32,8 @@ final class Sessions {
                             madeAt(recording),
                             said.note(),
                             Version.text(),
-                            Sha256.ofFile(recording));
+                            Sha256.ofFile(recording),
+                            said.tracks());
             return Measurement.run(
                     programme,
                     sound,

@@ -41,6 +41,9 @@ class SessionJsonTest {
                     "noise.csv",
                     "speed.csv",
                     "speed-spectrum.csv",
+                    "crosstalk.csv",
+                    "interchannel-delay.csv",
+                    "dropouts.csv",
                     ".offtape-manifest.json");
 
     @TempDir private static Path folder;

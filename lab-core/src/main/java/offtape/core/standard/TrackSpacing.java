@@ -79,20 +79,4 @@ public record TrackSpacing(String format, double mm, double toleranceMm) {
         }
         return names;
     }
-
-    /** The formats with what they are, a line each. */
-    public static List<String> descriptions() {
-        ReferenceTable table = ReferenceTable.load(TABLE);
-        List<String> lines = new ArrayList<>();
-        for (int row = 0; row < table.size(); row++) {
-            lines.add(
-                    String.format(
-                            Locale.ROOT,
-                            "%s (%s, %.1f mm apart)",
-                            table.text(row, "format"),
-                            table.text(row, "description"),
-                            table.number(row, "spacing")));
-        }
-        return lines;
-    }
 }

@@ -24,6 +24,9 @@ final class CsvFiles {
         files.put("noise.csv", noise(results));
         files.put("speed.csv", speed(results.speed()));
         files.put("speed-spectrum.csv", speedSpectrum(results.speed()));
+        files.put("crosstalk.csv", ChannelTables.crosstalk(results.channels()));
+        files.put("interchannel-delay.csv", ChannelTables.delay(results.channels()));
+        files.put("dropouts.csv", ChannelTables.dropouts(results.dropouts()));
         return Collections.unmodifiableMap(files);
     }
 

@@ -15,8 +15,12 @@ final class MethodSection {
                             + " tone itself, with the noise beside it taken out; readings near the"
                             + " noise are not drawn.",
                     "Noise: recorded silence, in the bands and weightings named in the table.",
-                    "Channels: delay from the phase between the channels over the whole band;"
-                            + " crosstalk from tones on one channel at a time.",
+                    "Channels: delay from the phase between the channels over the whole band, its"
+                            + " wander from their phase while a steady tone sounds, the noise's share"
+                            + " taken out; crosstalk from tones and sweeps on one channel at a time.",
+                    "Dropouts: the level of the steady tones against the level just before and"
+                            + " after; the length is read 3 dB down, in shallow ones 1.5 dB above"
+                            + " the bottom.",
                     "Levels are in dB against the reference tone as it came back on the same"
                             + " channel. What follows ± is the expanded uncertainty: about 95 % of"
                             + " repeated measurements would fall within it (coverage factor 2).");

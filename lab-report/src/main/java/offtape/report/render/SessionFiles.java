@@ -18,7 +18,15 @@ public final class SessionFiles {
     public static final String REPORT = "report.html";
 
     private static final List<String> TABLES =
-            List.of("response.csv", "ladder.csv", "noise.csv", "speed.csv", "speed-spectrum.csv");
+            List.of(
+                    "response.csv",
+                    "ladder.csv",
+                    "noise.csv",
+                    "speed.csv",
+                    "speed-spectrum.csv",
+                    "crosstalk.csv",
+                    "interchannel-delay.csv",
+                    "dropouts.csv");
 
     private SessionFiles() {}
 

@@ -58,7 +58,9 @@ public final class ChannelMeasure {
     private Channels withSweep(FollowedSweep sweep, NoiseDensities noise) {
         double speed = ret.speedRatio(sweep.cue().startFrame(), sweep.cue().frames());
         InterchannelDelay delay =
-                InterchannelDelay.of(PhaseBands.of(sweep, noise, speed, crosstalk.leakage()));
+                InterchannelDelay.of(
+                        PhaseBands.of(sweep, noise, speed, crosstalk.leakage()),
+                        crosstalk.looked());
         DelayWander wander = DelayWander.of(ret, crosstalk.leakage(), delay);
         return channels(
                 delay,

@@ -20,8 +20,17 @@ record InterchannelDelay(
     /** Room for filters and interpolation on a clean path, µs, k = 2. */
     private static final double OWN_UNCERTAINTY_US = 0.03;
 
+    /** The same as a share of the delay. */
+    private static final double OWN_SHARE = 0.0005;
+
+    /** A leak that nobody looked for may be so strong: −46 dB each way. */
+    private static final double LEAK_SHARE = 0.01;
+
     /** Share of what the responses add that is not known: their course beyond the band. */
-    private static final double RESPONSE_UNCERTAINTY = 0.3;
+    private static final double RESPONSE_UNCERTAINTY = 0.5;
+
+    /** The same where the phase does not tell whether the responses turn it. */
+    private static final double UNTOLD = 1.5;
 
     /** One explanation of the phase must leave so many times less than the other. */
     private static final double CLEARLY = 4;
@@ -33,8 +42,12 @@ record InterchannelDelay(
         return new InterchannelDelay(q, q, q, false);
     }
 
-    /** Fits the phases of a sweep that sounded on both channels. */
-    static InterchannelDelay of(PhaseBands bands) {
+    /**
+     * Fits the phases of a sweep that sounded on both channels.
+     *
+     * @param leakKnown whether the leak between the channels was looked for and taken out
+     */
+    static InterchannelDelay of(PhaseBands bands, boolean leakKnown) {
         if (bands.size() < FEWEST) {
             return unknown("The sweep was not heard on both channels.");
         }
@@ -46,8 +59,10 @@ record InterchannelDelay(
         boolean follows = plain.rest() > CLEARLY * without.rest();
         boolean clear = follows || without.rest() > CLEARLY * plain.rest();
         PhaseLine line = follows ? without : plain;
-        double notKnown = Math.abs(share) * (follows ? RESPONSE_UNCERTAINTY : clear ? 0 : 1);
-        double fit = Math.hypot(2e6 * line.slopeError(), OWN_UNCERTAINTY_US);
+        double notKnown = Math.abs(share) * (follows ? RESPONSE_UNCERTAINTY : clear ? 0 : UNTOLD);
+        double own = (OWN_SHARE + (leakKnown ? 0 : LEAK_SHARE)) * Math.abs(1e6 * line.slope());
+        double fit =
+                Math.hypot(2e6 * line.slopeError(), Math.hypot(own, OWN_UNCERTAINTY_US));
         double uncertainty = Math.hypot(fit, 1e6 * notKnown);
         return new InterchannelDelay(
                 Quantity.known(1e6 * line.slope(), "µs", uncertainty),

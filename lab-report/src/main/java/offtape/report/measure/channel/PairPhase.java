@@ -30,6 +30,9 @@ record PairPhase(double[] radians, double rateHz, double firstSeconds, double to
     /** Where a channel is weaker than this share of its usual power its phase is bridged. */
     private static final double LOST = 0.5;
 
+    /** So long before and after, too: the filter rings there. */
+    private static final double RINGING_S = 0.012;
+
     /** Follows a tone, the leak taken out; nothing if it is not there on both channels. */
     static Optional<PairPhase> of(ProgrammeReturn ret, Cue.Tone tone, Leakage leakage) {
         double hz = tone.frequencyHz() * ret.speedRatio(tone.startFrame(), tone.frames());
@@ -75,9 +78,15 @@ record PairPhase(double[] radians, double rateHz, double firstSeconds, double to
         double leftUsual = usualPower(left);
         double rightUsual = usualPower(right);
         boolean[] lost = new boolean[left.size()];
+        int reach = (int) Math.ceil(RINGING_S * left.rateHz());
+        int until = -1;
         for (int k = 0; k < lost.length; k++) {
-            lost[k] =
-                    !(left.power(k) > LOST * leftUsual && right.power(k) > LOST * rightUsual);
+            boolean heard = left.power(k) > LOST * leftUsual && right.power(k) > LOST * rightUsual;
+            if (!heard) {
+                until = k + reach;
+                Arrays.fill(lost, Math.max(0, k - reach), k, true);
+            }
+            lost[k] = k <= until;
         }
         return lost;
     }
