@@ -28,7 +28,7 @@ final class ChannelsSection {
         if (ChannelCharts.hasCrosstalk(channels)) {
             String caption =
                     "How loud a channel hears what sounds on the other alone, against its own level"
-                            + " at the same frequency. Dashed is the floor: what lies lower stays"
+                            + " at the same frequency. The thin lines are the floor: what lies lower stays"
                             + " under the noise of this recording.";
             body.add(Section.figure(caption, List.of(ChannelCharts.crosstalk(channels, caption))));
             body.add(ChannelCharts.crosstalkTable(channels).folded());

@@ -28,7 +28,7 @@ final class CrosstalkCurves {
     private static final int TOGETHER = SweepFollower.BANDS / 12;
 
     /** A leak must stand this far over what chance makes, as a power ratio. */
-    private static final double STANDS_OUT = 4;
+    private static final double STANDS_OUT = 16;
 
     /** Room for filters and for the level of the own sweep, dB, k = 2. */
     private static final double OWN_DB = 0.1;

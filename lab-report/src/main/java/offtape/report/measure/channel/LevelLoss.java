@@ -26,6 +26,12 @@ final class LevelLoss {
     private static final double BESIDE_S = 0.06;
     private static final double ALIKE_DB = 1.5;
 
+    /** From and to these shares of the depth one side at least takes no longer than this. */
+    private static final double SIDE_FROM = 0.3;
+
+    private static final double SIDE_TO = 0.8;
+    private static final double SIDE_S = 0.2;
+
     private final LevelCurve curve;
     private final List<Loss> losses = new ArrayList<>();
 
@@ -86,7 +92,8 @@ final class LevelLoss {
         double before = mean(level, filled, from - skip - beside, from - skip);
         double after = mean(level, filled, to + skip, to + skip + beside);
         Rim rim = Rim.of(from, to, before, after);
-        if (!(depth(rim, level) >= LEAST_DEPTH_DB)) {
+        double without = depth(rim, level);
+        if (!(without >= LEAST_DEPTH_DB) || !isSteep(rim, level, without)) {
             return false;
         }
         double depth = depth(rim, curve.db());
@@ -140,6 +147,25 @@ final class LevelLoss {
             }
         }
         return greatest;
+    }
+
+    /** Whether the greater part of the loss comes or goes quickly, unlike in a wave of level. */
+    private boolean isSteep(Rim rim, double[] level, double depth) {
+        int shortest = Integer.MAX_VALUE;
+        for (int direction = -1; direction <= 1; direction += 2) {
+            int high = -1;
+            for (int k = direction > 0 ? rim.from() : rim.to() - 1;
+                    k >= rim.from() && k < rim.to();
+                    k += direction) {
+                double loss = rim.at(k) - level[k];
+                high = loss < SIDE_FROM * depth || high < 0 ? k : high;
+                if (loss >= SIDE_TO * depth) {
+                    shortest = Math.min(shortest, Math.abs(k - high));
+                    break;
+                }
+            }
+        }
+        return shortest < curve.samples(SIDE_S);
     }
 
     /** Where the loss first exceeds a mark, walking inwards from a rim; samples. */

@@ -24,7 +24,7 @@ import offtape.report.result.Session;
 /** A short programme played through a machine, its place in the return known. */
 final class Bench {
 
-    static final int RATE = 48_000;
+    static final int RATE = 44_100;
 
     private static final CueSheet SHEET = sheet(2.5);
     private static final Programme PROGRAMME = programme(SHEET);
@@ -112,20 +112,25 @@ final class Bench {
 
     static Programme programme(CueSheet sheet) {
         double[][] sound = new ProgrammeSignal(sheet).read(0, (int) sheet.frames());
-        return new Programme(sheet, new MemoryAudio("programme", RATE, sound));
+        return new Programme(
+                sheet, new MemoryAudio("programme", sheet.sampleRateHz(), sound));
+    }
+
+    static CueSheet sheet(double sweepSeconds) {
+        return sheet(sweepSeconds, RATE);
     }
 
     /** Silence, reference tone and sweep on both channels. */
-    static CueSheet sheet(double sweepSeconds) {
+    static CueSheet sheet(double sweepSeconds, int rate) {
         List<Cue> cues = new ArrayList<>();
-        long at = RATE / 2;
-        cues.add(new Cue.Silence("silence", ChannelSet.BOTH, at, RATE));
-        at += RATE + RATE / 4;
-        cues.add(new Cue.Tone("reference", ChannelSet.BOTH, at, RATE, 1000, 0));
-        at += RATE + RATE / 4;
-        long length = Math.round(sweepSeconds * RATE);
+        long at = rate / 2;
+        cues.add(new Cue.Silence("silence", ChannelSet.BOTH, at, rate));
+        at += rate + rate / 4;
+        cues.add(new Cue.Tone("reference", ChannelSet.BOTH, at, rate, 1000, 0));
+        at += rate + rate / 4;
+        long length = Math.round(sweepSeconds * rate);
         cues.add(new Cue.Sweep("sweep", ChannelSet.BOTH, at, length, 20, 20_000, -20));
-        at += length + RATE / 4;
-        return new CueSheet(RATE, at, -18, 190.5, cues);
+        at += length + rate / 4;
+        return new CueSheet(rate, at, -18, 190.5, cues);
     }
 }
