@@ -25,8 +25,7 @@ public record TrackSpacing(String format, double mm, double toleranceMm) {
     /** A distance that somebody measured or read from a drawing is good to this share. */
     private static final double GIVEN_SHARE = 0.01;
 
-    private static final Pattern FORM =
-            Pattern.compile("\\s*([0-9]+(?:[.,][0-9]+)?)\\s*(mm)?\\s*");
+    private static final Pattern FORM = Pattern.compile("\\s*([0-9]+(?:[.,][0-9]+)?)\\s*(mm)?\\s*");
 
     /** Refuses distances that no tape has room for. */
     public TrackSpacing {
@@ -52,7 +51,11 @@ public record TrackSpacing(String format, double mm, double toleranceMm) {
             }
         }
         throw new IllegalArgumentException(
-                "\"" + format + "\" is no track format; there are: " + String.join(", ", names()) + ".");
+                "\""
+                        + format
+                        + "\" is no track format; there are: "
+                        + String.join(", ", names())
+                        + ".");
     }
 
     /**

@@ -26,13 +26,6 @@ final class DeadChannel {
 
     Distortion distortion(Cue.Ladder ladder) {
         return new Distortion(
-                channel,
-                ladder.frequencyHz(),
-                List.of(),
-                reason,
-                reason,
-                reason,
-                reason,
-                reason);
+                channel, ladder.frequencyHz(), List.of(), reason, reason, reason, reason, reason);
     }
 }

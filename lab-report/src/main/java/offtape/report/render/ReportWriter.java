@@ -51,9 +51,9 @@ public final class ReportWriter {
 
     /**
      * The measured curves as tables: file names and the text of each file (RFC 4180, UTF-8, units
-     * in the heads). {@code response.csv}, {@code ladder.csv}, {@code noise.csv}, {@code speed.csv},
-     * {@code speed-spectrum.csv}, {@code crosstalk.csv}, {@code interchannel-delay.csv} and {@code
-     * dropouts.csv} are always there, with heads only if nothing was measured.
+     * in the heads). {@code response.csv}, {@code ladder.csv}, {@code noise.csv}, {@code
+     * speed.csv}, {@code speed-spectrum.csv}, {@code crosstalk.csv}, {@code interchannel-delay.csv}
+     * and {@code dropouts.csv} are always there, with heads only if nothing was measured.
      */
     public static Map<String, String> csv(Results results) {
         return CsvFiles.of(results);

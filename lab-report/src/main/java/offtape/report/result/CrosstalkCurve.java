@@ -1,8 +1,8 @@
 package offtape.report.result;
 
 /**
- * Crosstalk over frequency in one direction: what a channel hears of a sweep on the other alone,
- * re what it returns of the same sweep of its own.
+ * Crosstalk over frequency in one direction: what a channel hears of a sweep on the other alone, re
+ * what it returns of the same sweep of its own.
  *
  * @param from the channel that sounds, {@code left} or {@code right}
  * @param into the channel that should be silent

@@ -50,7 +50,10 @@ final class CsvFilesTest {
                         "ladder.csv",
                         "noise.csv",
                         "speed.csv",
-                        "speed-spectrum.csv"),
+                        "speed-spectrum.csv",
+                        "crosstalk.csv",
+                        "interchannel-delay.csv",
+                        "dropouts.csv"),
                 files.keySet());
         files.forEach((name, text) -> assertEquals(1, text.lines().count(), name));
     }
@@ -64,6 +67,9 @@ final class CsvFilesTest {
         assertEquals(1 + 2 * 31 + 3, files.get("noise.csv").lines().count());
         assertEquals(1 + 600, files.get("speed.csv").lines().count());
         assertEquals(1 + 2000, files.get("speed-spectrum.csv").lines().count());
+        assertEquals(1 + 2 * 25, files.get("crosstalk.csv").lines().count());
+        assertEquals(1 + 1200, files.get("interchannel-delay.csv").lines().count());
+        assertEquals(1 + 3, files.get("dropouts.csv").lines().count());
     }
 
     @Test

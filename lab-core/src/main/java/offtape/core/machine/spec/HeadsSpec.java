@@ -19,8 +19,8 @@ import java.util.List;
  * @param trackWidthMm 0.1 to 12.7 mm; default 2 (half-track on quarter-inch tape)
  * @param trackSpacingMm between the centres of the two tracks, 0.1 to 12.7 mm; default 4
  * @param bumps low-frequency contour, at most 16
- * @param azimuthWander how the tape skews while it runs, added to the azimuth, at most 16 lines;
- *     it moves the delay between the tracks, not the azimuth loss
+ * @param azimuthWander how the tape skews while it runs, added to the azimuth, at most 16 lines; it
+ *     moves the delay between the tracks, not the azimuth loss
  */
 public record HeadsSpec(
         Double spacingMm,

@@ -23,7 +23,9 @@ final class Azimuth {
         this.speedRatio = speedRatio;
     }
 
-    /** The angle of a delay in µs, arc minutes; unknown with a reason that names what is missing. */
+    /**
+     * The angle of a delay in µs, arc minutes; unknown with a reason that names what is missing.
+     */
     Quantity of(Quantity delay) {
         TrackSpacing tracks = session.tracks();
         if (!delay.isKnown()) {

@@ -134,14 +134,13 @@ final class CrosstalkCurves {
                 together = together.plus(from == 0 ? cross.conjugate() : cross);
                 source += alone.power(from, i);
                 heard += alone.power(into, i);
-                floor +=
-                        alone.noisePower(i, noise == null ? null : noise.densities()[into], speed);
-                values += alone.independent(i);
+                floor += alone.noisePower(i, noise == null ? null : noise.densities()[into], speed);
+                values += alone.values(i);
                 wanted += levels * ownPower(i + reference, into);
             }
             double coherent = together.size() * together.size() / source;
             double besides = Math.max(floor, heard - coherent);
-            double byChance = besides / values;
+            double byChance = besides / Math.max(1, values);
             leak += coherent / wanted;
             chance += byChance / wanted;
             double groupScatter = Math.sqrt(2 * coherent * byChance) / wanted;
@@ -157,8 +156,7 @@ final class CrosstalkCurves {
             return 1e300;
         }
         double speed = ret.speedRatio(own.cue().startFrame(), own.cue().frames());
-        double floor =
-                own.noisePower(i, noise == null ? null : noise.densities()[channel], speed);
+        double floor = own.noisePower(i, noise == null ? null : noise.densities()[channel], speed);
         return Math.max(own.power(channel, i) - floor, 1e-3 * own.power(channel, i) + 1e-300);
     }
 }

@@ -117,7 +117,9 @@ record DelayWander(Quantity rms, Quantity peakToPeak, DelayTrace trace) {
                 trace);
     }
 
-    /** Density of the noise in the phase, rad²/Hz: the median, so that lines of hum do not count. */
+    /**
+     * Density of the noise in the phase, rad²/Hz: the median, so that lines of hum do not count.
+     */
     private static double noiseDensity(PairPhase phase, double mean) {
         double[] about = Arrays.stream(phase.radians()).map(p -> p - mean).toArray();
         PowerDensity density = PowerDensity.of(about, phase.rateHz(), TRANSFORM);

@@ -61,13 +61,11 @@ record InterchannelDelay(
         PhaseLine line = follows ? without : plain;
         double notKnown = Math.abs(share) * (follows ? RESPONSE_UNCERTAINTY : clear ? 0 : UNTOLD);
         double own = (OWN_SHARE + (leakKnown ? 0 : LEAK_SHARE)) * Math.abs(1e6 * line.slope());
-        double fit =
-                Math.hypot(2e6 * line.slopeError(), Math.hypot(own, OWN_UNCERTAINTY_US));
+        double fit = Math.hypot(2e6 * line.slopeError(), Math.hypot(own, OWN_UNCERTAINTY_US));
         double uncertainty = Math.hypot(fit, 1e6 * notKnown);
         return new InterchannelDelay(
                 Quantity.known(1e6 * line.slope(), "µs", uncertainty),
-                Quantity.known(
-                        follows ? 1e6 * share : 0, "µs", Math.hypot(fit, 1e6 * notKnown)),
+                Quantity.known(follows ? 1e6 * share : 0, "µs", Math.hypot(fit, 1e6 * notKnown)),
                 Quantity.known(Math.toDegrees(line.scatter()), "°", 0.2),
                 Math.abs(halfTurns) % 2 == 1);
     }

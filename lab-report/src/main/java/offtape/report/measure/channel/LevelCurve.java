@@ -12,8 +12,8 @@ import offtape.report.locate.ProgrammeReturn;
 
 /**
  * The level of a steady tone over time. Only what lies close to the tone is kept; the modulus is
- * then smoothed by a raised cosine, which is never negative and so has no overshoot: an edge becomes
- * softer, but nothing gets deeper than it is.
+ * then smoothed by a raised cosine, which is never negative and so has no overshoot: an edge
+ * becomes softer, but nothing gets deeper than it is.
  *
  * @param db level, decibels re full scale of the demodulated tone, evenly sampled
  * @param rateHz samples a second

@@ -118,9 +118,7 @@ final class LevelLoss {
         static Rim of(int from, int to, double before, double after) {
             boolean oneSided = !(Math.abs(before - after) < ALIKE_DB);
             double higher = Double.isNaN(before) || after > before ? after : before;
-            return oneSided
-                    ? new Rim(from, to, higher, higher)
-                    : new Rim(from, to, before, after);
+            return oneSided ? new Rim(from, to, higher, higher) : new Rim(from, to, before, after);
         }
 
         double at(int k) {

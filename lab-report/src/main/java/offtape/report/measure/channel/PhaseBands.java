@@ -61,10 +61,7 @@ final class PhaseBands {
                 count++;
             }
         }
-        double[] bode =
-                ResponsePhase.of(
-                        Arrays.copyOf(hz, count),
-                        Arrays.copyOf(logGain, count));
+        double[] bode = ResponsePhase.of(Arrays.copyOf(hz, count), Arrays.copyOf(logGain, count));
         return within(hz, new PhaseBands(w, phase, weight, bode), count);
     }
 
@@ -100,7 +97,7 @@ final class PhaseBands {
             if (!(own > 3 * floor)) {
                 return 0;
             }
-            variance += floor / own / 2 / sweep.independent(i);
+            variance += floor / own / 2 / sweep.values(i);
         }
         return 1 / variance;
     }

@@ -34,7 +34,9 @@ final class PhaseLine {
         return rest;
     }
 
-    /** Standard uncertainty of the slope, seconds, by the weights or the scatter if that is more. */
+    /**
+     * Standard uncertainty of the slope, seconds, by the weights or the scatter if that is more.
+     */
     double slopeError() {
         return Math.sqrt(Math.max(1, rest() / (bands.size() - 1)) / down);
     }

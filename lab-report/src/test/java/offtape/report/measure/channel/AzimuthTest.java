@@ -33,8 +33,7 @@ class AzimuthTest {
     void theActualSpeedOfACassetteCounts() {
         TrackSpacing tracks = TrackSpacing.named("cassette");
         Quantity early = Quantity.known(-10, "µs", 0.1);
-        assertEquals(
-                -1.8555, new Azimuth(session(47.625, tracks), 1.02).of(early).value(), 0.0005);
+        assertEquals(-1.8555, new Azimuth(session(47.625, tracks), 1.02).of(early).value(), 0.0005);
     }
 
     @Test
@@ -42,8 +41,7 @@ class AzimuthTest {
         Quantity noTracks = new Azimuth(session(190.5, null), 1).of(DELAY);
         assertFalse(noTracks.isKnown());
         assertTrue(noTracks.reason().contains("--track-format"));
-        Quantity noSpeed =
-                new Azimuth(session(null, TrackSpacing.named("two-track")), 1).of(DELAY);
+        Quantity noSpeed = new Azimuth(session(null, TrackSpacing.named("two-track")), 1).of(DELAY);
         assertTrue(noSpeed.reason().contains("--tape-speed"));
     }
 }

@@ -16,6 +16,7 @@ import offtape.report.locate.ProgrammeReturn;
 import offtape.report.locate.TimeMap;
 import offtape.report.measure.noise.NoiseDensities;
 import offtape.report.measure.sweep.FollowedSweep;
+import offtape.report.measure.sweep.Leakage;
 import offtape.report.measure.sweep.SweepFollower;
 import offtape.report.measure.tone.ReferenceLevels;
 import offtape.report.result.Channels;
@@ -90,6 +91,13 @@ final class Bench {
                 PhaseBands.of(sweep, noise, speed, crosstalk.leakage()), crosstalk.looked());
     }
 
+    /** The same where it is known that nothing leaks. */
+    static InterchannelDelay delayWithoutLeak(ProgrammeReturn ret) {
+        NoiseDensities noise = NoiseDensities.measure(ret).orElse(null);
+        Leakage none = new Leakage(Leakage.Leak.NONE, Leakage.Leak.NONE);
+        return InterchannelDelay.of(PhaseBands.of(follow(ret), noise, 1, none), true);
+    }
+
     /** All that is said of the pair. */
     static Channels channels(ProgrammeReturn ret, Session session) {
         ReferenceLevels reference = ReferenceLevels.measure(ret).orElse(null);
@@ -112,8 +120,7 @@ final class Bench {
 
     static Programme programme(CueSheet sheet) {
         double[][] sound = new ProgrammeSignal(sheet).read(0, (int) sheet.frames());
-        return new Programme(
-                sheet, new MemoryAudio("programme", sheet.sampleRateHz(), sound));
+        return new Programme(sheet, new MemoryAudio("programme", sheet.sampleRateHz(), sound));
     }
 
     static CueSheet sheet(double sweepSeconds) {
@@ -129,7 +136,8 @@ final class Bench {
         cues.add(new Cue.Tone("reference", ChannelSet.BOTH, at, rate, 1000, 0));
         at += rate + rate / 4;
         long length = Math.round(sweepSeconds * rate);
-        cues.add(new Cue.Sweep("sweep", ChannelSet.BOTH, at, length, 20, 20_000, -20));
+        double end = Math.min(20_000, 0.45 * rate);
+        cues.add(new Cue.Sweep("sweep", ChannelSet.BOTH, at, length, 20, end, -20));
         at += length + rate / 4;
         return new CueSheet(rate, at, -18, 190.5, cues);
     }

@@ -111,7 +111,10 @@ final class LongTone {
             double waveDb = rippleDb * Math.sin(Math.PI * t) + driftDb * t / 60;
             double turns =
                     hz * t
-                            - hz * wowPercent / 100 / (2 * Math.PI * wowHz)
+                            - hz
+                                    * wowPercent
+                                    / 100
+                                    / (2 * Math.PI * wowHz)
                                     * Math.cos(2 * Math.PI * wowHz * t);
             double late = 1e-6 * (delayUs + skewUs * Math.sin(2 * Math.PI * skewHz * t));
             for (int c = 0; c < 2; c++) {

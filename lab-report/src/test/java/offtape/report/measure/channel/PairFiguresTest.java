@@ -91,7 +91,8 @@ class PairFiguresTest {
             if (curve.crosstalkDb()[i] != null) {
                 told++;
                 double allowed = Math.max(0.5, curve.uncertaintyDb()[i]);
-                assertEquals(truth, curve.crosstalkDb()[i], allowed, curve.frequencyHz()[i] + " Hz");
+                assertEquals(
+                        truth, curve.crosstalkDb()[i], allowed, curve.frequencyHz()[i] + " Hz");
                 assertTrue(curve.crosstalkDb()[i] > curve.floorDb()[i] - 1);
             }
         }
@@ -123,7 +124,8 @@ class PairFiguresTest {
     @CsvSource({"2", "5", "-7"})
     void monoLossIsThatOfTheDelay(double arcMinutes) {
         MachineRun other =
-                Bench.run("'heads':{'azimuthArcMinutes':" + arcMinutes + "},'hiss':{'levelDb':-58}");
+                Bench.run(
+                        "'heads':{'azimuthArcMinutes':" + arcMinutes + "},'hiss':{'levelDb':-58}");
         double late = 1e-6 * other.truth().channels().interchannelDelay();
         double loss = -20 * Math.log10(Math.abs(Math.cos(Math.PI * 1e4 * late)));
         Quantity q = Bench.channels(Bench.play(other)).monoLossAt10kHz();
