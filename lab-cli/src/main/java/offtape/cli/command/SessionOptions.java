@@ -2,8 +2,10 @@ package offtape.cli.command;
 
 import offtape.core.standard.TrackSpacing;
 import offtape.core.unit.TapeSpeed;
-import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** What a user says of a session that is written. */
 final class SessionOptions {
@@ -29,32 +31,27 @@ final class SessionOptions {
                             + " made for).")
     private TapeSpeed tapeSpeed;
 
-    @ArgGroup(exclusive = true)
-    private Tracks tracks = new Tracks();
+    @Option(
+            names = "--track-format",
+            paramLabel = "NAME",
+            converter = TrackFormatConverter.class,
+            completionCandidates = TrackFormatConverter.Names.class,
+            description =
+                    "How the tape is laid out, for the azimuth in arc minutes: two-track, butterfly or"
+                            + " quarter-track (quarter-inch reels; tracks 4.0, 3.5 and 3.4 mm apart) or"
+                            + " cassette (0.9 mm).")
+    private TrackSpacing trackFormat;
 
-    /** One of two ways to say how far the tracks lie apart. */
-    static final class Tracks {
+    @Option(
+            names = "--track-spacing",
+            paramLabel = "DISTANCE",
+            converter = TrackSpacingConverter.class,
+            description =
+                    "Instead: the distance between the middles of the two tracks, such as 4.0mm.")
+    private TrackSpacing trackSpacing;
 
-        @Option(
-                names = "--track-format",
-                paramLabel = "NAME",
-                converter = TrackFormatConverter.class,
-                completionCandidates = TrackFormatConverter.Names.class,
-                description =
-                        "How the tape is laid out, for the azimuth in arc minutes: two-track,"
-                                + " butterfly or quarter-track (quarter-inch reels; tracks 4.0, 3.5 and"
-                                + " 3.4 mm apart) or cassette (0.9 mm).")
-        private TrackSpacing format;
-
-        @Option(
-                names = "--track-spacing",
-                paramLabel = "DISTANCE",
-                converter = TrackSpacingConverter.class,
-                description =
-                        "Instead: the distance between the middles of the two tracks, such as"
-                                + " 4.0mm.")
-        private TrackSpacing spacing;
-    }
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec;
 
     String machineName() {
         return machineName;
@@ -70,7 +67,11 @@ final class SessionOptions {
 
     /** How far the tracks lie apart, or null. */
     TrackSpacing tracks() {
-        return tracks.format != null ? tracks.format : tracks.spacing;
+        if (trackFormat != null && trackSpacing != null) {
+            throw new ParameterException(
+                    spec.commandLine(), "Give either --track-format or --track-spacing, not both.");
+        }
+        return trackFormat != null ? trackFormat : trackSpacing;
     }
 
     /** The speed in mm/s, or the given one if the user named none. */

@@ -28,7 +28,7 @@ final class TrialMachines {
             {"format": "offtape-machine", "version": 1, "seed": %d, "tapeSpeedMmPerS": %s,
              "transport": {%s},
              "heads": {"spacingLossMicrometres": %s, "gapMicrometres": 2.2, "azimuthArcMinutes": %s,
-                       "trackWidthMm": 2, "trackSpacingMm": 4,
+                       "trackWidthMm": 2, "trackSpacingMm": 4, "azimuthWander": [%s],
                        "bumps": [{"frequencyHz": %s, "gainDb": 1.8, "q": 1.2}]},
              "saturation": {"kind": "%s", "levelAtK3ThreePercentDb": %s,
                             "secondHarmonicPercent": 0.1, "emphasisMicroseconds": %s},
@@ -47,6 +47,9 @@ final class TrialMachines {
             {"channel": "right", "atSeconds": 163.2, "milliseconds": 12, "depthDb": 5},
             {"channel": "both", "atSeconds": 180.5, "milliseconds": 80, "depthDb": 15}
             """;
+
+    /** Slight, so that the delay at the moment of the sweep stays near its mean. */
+    private static final String WANDER = "{\"frequencyHz\": 0.7, \"peakArcMinutes\": 0.02}";
 
     private TrialMachines() {}
 
@@ -122,6 +125,7 @@ final class TrialMachines {
                         transport,
                         clean ? "0.2" : "0.6",
                         clean ? "1.0" : "-3.5",
+                        clean ? "" : WANDER,
                         fast ? "55" : "70",
                         curve,
                         curve.equals("cubic") ? "8.5" : "6.5",

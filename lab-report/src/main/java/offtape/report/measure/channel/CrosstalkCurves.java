@@ -95,6 +95,9 @@ final class CrosstalkCurves {
      */
     private record Band(double leak, double chance, double scatter) {
 
+        /** Where a sweep is not heard, all of it may be leak. */
+        static final Band NOTHING = new Band(0, 1 / STANDS_OUT, 0);
+
         boolean standsOut() {
             return leak > STANDS_OUT * chance;
         }
@@ -113,50 +116,63 @@ final class CrosstalkCurves {
     }
 
     private Band band(FollowedSweep alone, double centreHz, int from, int into) {
-        double levels = Math.pow(10, (alone.cue().levelDb() - own.cue().levelDb()) / 10);
         int first = alone.index(Iec61260.lowerEdgeHz(centreHz, BANDS_AN_OCTAVE));
         int last = alone.index(Iec61260.upperEdgeHz(centreHz, BANDS_AN_OCTAVE));
-        int reference = own.index(alone.frequencyHz(0));
-        double speed = ret.speedRatio(alone.cue().startFrame(), alone.cue().frames());
         double leak = 0;
         double chance = 0;
-        double scatter = 0;
+        double variance = 0;
         int groups = 0;
         for (int start = first; start + TOGETHER <= last + 1; start += TOGETHER) {
-            Complex together = Complex.ZERO;
-            double source = 0;
-            double floor = 0;
-            double heard = 0;
-            double wanted = 0;
-            double values = 0;
-            for (int i = start; i < start + TOGETHER; i++) {
-                Complex cross = new Complex(alone.crossRe(i), alone.crossIm(i));
-                together = together.plus(from == 0 ? cross.conjugate() : cross);
-                source += alone.power(from, i);
-                heard += alone.power(into, i);
-                floor += alone.noisePower(i, noise == null ? null : noise.densities()[into], speed);
-                values += alone.values(i);
-                wanted += levels * ownPower(i + reference, into);
+            Band group = group(alone, start, from, into);
+            if (group == Band.NOTHING) {
+                continue;
             }
-            double coherent = together.size() * together.size() / source;
-            double besides = Math.max(floor, heard - coherent);
-            double byChance = besides / Math.max(1, values);
-            leak += coherent / wanted;
-            chance += byChance / wanted;
-            double groupScatter = Math.sqrt(2 * coherent * byChance) / wanted;
-            scatter += groupScatter * groupScatter;
+            leak += group.leak();
+            chance += group.chance();
+            variance += group.scatter() * group.scatter();
             groups++;
         }
-        return new Band(leak / groups, chance / groups, Math.sqrt(scatter) / groups);
+        return groups == 0
+                ? Band.NOTHING
+                : new Band(leak / groups, chance / groups, Math.sqrt(variance) / groups);
+    }
+
+    /** A few bands of the sweep, added by phase. */
+    private Band group(FollowedSweep alone, int start, int from, int into) {
+        double levels = Math.pow(10, (alone.cue().levelDb() - own.cue().levelDb()) / 10);
+        int reference = own.index(alone.frequencyHz(0));
+        double speed = ret.speedRatio(alone.cue().startFrame(), alone.cue().frames());
+        Complex together = Complex.ZERO;
+        double source = 0;
+        double floor = 0;
+        double heard = 0;
+        double wanted = 0;
+        double values = 0;
+        for (int i = start; i < start + TOGETHER; i++) {
+            Complex cross = new Complex(alone.crossRe(i), alone.crossIm(i));
+            together = together.plus(from == 0 ? cross.conjugate() : cross);
+            source += alone.power(from, i);
+            heard += alone.power(into, i);
+            floor += alone.noisePower(i, noise == null ? null : noise.densities()[into], speed);
+            values += alone.values(i);
+            wanted += levels * ownPower(i + reference, into);
+        }
+        if (!(wanted > 0 && source > 0)) {
+            return Band.NOTHING;
+        }
+        double coherent = together.size() * together.size() / source;
+        double byChance = Math.max(floor, heard - coherent) / Math.max(1, values);
+        return new Band(
+                coherent / wanted, byChance / wanted, Math.sqrt(2 * coherent * byChance) / wanted);
     }
 
     /** Power of the silent channel's own sweep, the noise taken out. */
     private double ownPower(int i, int channel) {
         if (i < 0 || i >= own.size()) {
-            return 1e300;
+            return 0;
         }
         double speed = ret.speedRatio(own.cue().startFrame(), own.cue().frames());
         double floor = own.noisePower(i, noise == null ? null : noise.densities()[channel], speed);
-        return Math.max(own.power(channel, i) - floor, 1e-3 * own.power(channel, i) + 1e-300);
+        return Math.max(own.power(channel, i) - floor, 1e-3 * own.power(channel, i));
     }
 }

@@ -73,48 +73,64 @@ record DelayWander(Quantity rms, Quantity peakToPeak, DelayTrace trace) {
     static DelayWander of(PairPhase phase, InterchannelDelay whole) {
         double microseconds = 1e6 / (2 * Math.PI * phase.toneHz());
         LowPass filter = LowPass.design(PASS_HZ, STOP_HZ, 60, phase.rateHz());
-        int step = Math.max(1, (int) (phase.rateHz() / (5 * STOP_HZ)));
-        int count = (phase.radians().length - 2 * filter.half() - 1) / step + 1;
-        double[] slow = new double[count];
-        filter.thin(phase.radians(), step, slow, 0, count);
-        double mean = Arrays.stream(slow).average().orElse(0);
-        double power = 0;
-        double low = 0;
-        double high = 0;
-        for (double p : slow) {
-            power += (p - mean) * (p - mean) / count;
-            low = Math.min(low, p - mean);
-            high = Math.max(high, p - mean);
-        }
-        double noise = noiseDensity(phase, mean) * filter.noiseBandwidthHz() / 2;
+        Sway sway = Sway.of(phase, filter);
+        double noise = noiseDensity(phase, sway.mean()) * filter.noiseBandwidthHz() / 2;
         double values = filter.noiseBandwidthHz() * phase.radians().length / phase.rateHz();
         double doubt = noise * Math.hypot(2 * Math.sqrt(2 / values), NOISE_UNCERTAINTY);
         double own = OWN_US / microseconds;
-        double offset = wholePeriods(mean, phase.toneHz(), whole);
-        DelayTrace trace = trace(phase, offset, microseconds);
-        double excess = power - noise;
+        double excess = sway.power() - noise;
+        DelayTrace trace =
+                trace(phase, wholePeriods(sway.mean(), phase.toneHz(), whole), microseconds);
         if (!(excess > doubt + own * own)) {
-            double limit = microseconds * Math.sqrt(Math.max(0, excess) + doubt + own * own);
-            Quantity none =
-                    Quantity.unknown(
-                            String.format(
-                                    Locale.ROOT,
-                                    "No wander stands out of the noise: less than %.3f µs rms.",
-                                    Math.ceil(1000 * limit) / 1000));
-            return new DelayWander(none, none, trace);
+            double limit = Math.sqrt(Math.max(0, excess) + doubt + own * own);
+            return hidden(microseconds * limit, trace);
         }
         double rms = Math.sqrt(excess);
-        double error = Math.hypot(doubt / (2 * rms), Math.hypot(own, OWN_SHARE * rms));
         // Noise of so many independent values spreads this far from its lowest to its highest.
         double spread = 2 * Math.sqrt(2 * noise * Math.log(Math.max(2, values)));
-        double span = Math.sqrt(Math.max(0, (high - low) * (high - low) - spread * spread));
+        double span = Math.sqrt(Math.max(0, sway.span() * sway.span() - spread * spread));
         return new DelayWander(
-                Quantity.known(microseconds * rms, "µs", microseconds * error),
-                Quantity.known(
-                        microseconds * span,
-                        "µs",
-                        microseconds * Math.hypot(spread, Math.hypot(own, OWN_SHARE * span))),
+                figure(rms, doubt / (2 * rms), microseconds),
+                figure(span, spread, microseconds),
                 trace);
+    }
+
+    /** A figure in radians as one in µs. */
+    private static Quantity figure(double radians, double doubt, double microseconds) {
+        double own = Math.hypot(OWN_US, OWN_SHARE * radians * microseconds);
+        return Quantity.known(microseconds * radians, "µs", Math.hypot(microseconds * doubt, own));
+    }
+
+    private static DelayWander hidden(double limitUs, DelayTrace trace) {
+        Quantity none =
+                Quantity.unknown(
+                        String.format(
+                                Locale.ROOT,
+                                "No wander stands out of the noise: less than %.3f µs rms.",
+                                Math.ceil(1000 * limitUs) / 1000));
+        return new DelayWander(none, none, trace);
+    }
+
+    /**
+     * What a phase does below 20 Hz.
+     *
+     * @param mean radians
+     * @param power mean square about it
+     * @param span from the lowest to the highest
+     */
+    private record Sway(double mean, double power, double span) {
+
+        static Sway of(PairPhase phase, LowPass filter) {
+            int step = Math.max(1, (int) (phase.rateHz() / (5 * STOP_HZ)));
+            int count = (phase.radians().length - 2 * filter.half() - 1) / step + 1;
+            double[] slow = new double[count];
+            filter.thin(phase.radians(), step, slow, 0, count);
+            double mean = Arrays.stream(slow).average().orElse(0);
+            double power =
+                    Arrays.stream(slow).map(p -> (p - mean) * (p - mean)).average().orElse(0);
+            double span = Arrays.stream(slow).max().orElse(0) - Arrays.stream(slow).min().orElse(0);
+            return new Sway(mean, power, span);
+        }
     }
 
     /**
