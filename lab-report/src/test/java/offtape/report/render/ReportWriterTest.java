@@ -130,7 +130,9 @@ final class ReportWriterTest {
                         "Third harmonic (K3) against record level",
                         "Compression against record level",
                         "Replay level of treble tones against record level",
-                        "Noise of recorded silence in third-octave bands"),
+                        "Noise of recorded silence in third-octave bands",
+                        "Delay between the channels over time",
+                        "Crosstalk over frequency"),
                 titles);
         for (Element figure : Svg.elements(parse(page), "figure")) {
             assertEquals(1, figure.getElementsByTagName("figcaption").getLength());
