@@ -40,7 +40,8 @@ final class Sessions {
                             madeAt(recording),
                             said.note(),
                             Version.text(),
-                            Sha256.ofFile(recording));
+                            Sha256.ofFile(recording),
+                            said.tracks());
             Results results =
                     Measurement.run(
                             programme,

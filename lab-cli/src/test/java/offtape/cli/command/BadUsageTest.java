@@ -75,6 +75,20 @@ class BadUsageTest {
                                 + "See \"offtape prepare --help\".",
                         l -> prepare("--sample-rate", "48000", "--sample-rate", "96000")),
                 of(
+                        "no such track format",
+                        2,
+                        "Invalid value for option '--track-format': \"eight\" is no track format;"
+                                + " there are: two-track, butterfly, quarter-track, cassette. See"
+                                + " \"offtape measure --help\".",
+                        l -> Lab.line(l.measure(l.path("a.wav")), "--track-format", "eight")),
+                of(
+                        "no such distance of tracks",
+                        2,
+                        "Invalid value for option '--track-spacing': \"4cm\" is no distance of"
+                                + " tracks; write 4.0mm, for instance. See"
+                                + " \"offtape measure --help\".",
+                        l -> Lab.line(l.measure(l.path("a.wav")), "--track-spacing", "4cm")),
+                of(
                         "rate too low",
                         2,
                         "The sample rate must lie between 44100 and 192000 Hz, not "

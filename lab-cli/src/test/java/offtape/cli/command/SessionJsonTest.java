@@ -47,6 +47,9 @@ class SessionJsonTest {
                     "speed-readings.csv",
                     "speed-spectrum.csv",
                     "speed-components.csv",
+                    "crosstalk.csv",
+                    "interchannel-delay.csv",
+                    "dropouts.csv",
                     ".offtape-manifest.json");
 
     @TempDir private static Path folder;

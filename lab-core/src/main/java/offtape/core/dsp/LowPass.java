@@ -64,7 +64,7 @@ public record LowPass(double[] taps, double passHz, double stopHz, double sample
      * @param out receives the results from index {@code from}
      * @param count number of results
      */
-    void thin(double[] x, int step, double[] out, int from, int count) {
+    public void thin(double[] x, int step, double[] out, int from, int count) {
         int half = half();
         for (int j = 0; j < count; j++) {
             int middle = j * step + half;

@@ -11,7 +11,9 @@ import offtape.core.machine.spec.MachineSpec;
  * @param crosstalkRightToLeft dB re the left channel's reference, or null if there is none
  * @param interchannelDelay µs of return time, + if the right channel is late
  * @param azimuth arc minutes, + if the right channel is late
- * @param monoLossAt10kHz dB lost at 10 kHz by that delay when the channels are summed
+ * @param monoLossAt10kHz dB lost at 10 kHz by that delay when the channels are summed, without its
+ *     wander
+ * @param interchannelDelayWander µs of return time, root mean square about the mean delay
  */
 public record ChannelsTruth(
         double balance,
@@ -19,7 +21,8 @@ public record ChannelsTruth(
         Double crosstalkRightToLeft,
         double interchannelDelay,
         double azimuth,
-        double monoLossAt10kHz) {
+        double monoLossAt10kHz,
+        double interchannelDelayWander) {
 
     private static final double MONO_HZ = 10_000;
 
@@ -37,7 +40,15 @@ public record ChannelsTruth(
                 leak.rightToLeftDb() == null ? null : leak.rightToLeftDb() + tracks,
                 1e6 * delay,
                 run.hasTape() ? spec.heads().azimuthArcMinutes() : 0,
-                -20 * Math.log10(Math.max(1e-6, sum)));
+                -20 * Math.log10(Math.max(1e-6, sum)),
+                1e6 * wander(run) / run.timeMap().meanRate());
+    }
+
+    // Small about the mean angle, so that the tangent's slope there stands for it.
+    private static double wander(MachineRun run) {
+        double tangent = run.spec().heads().azimuthTangent();
+        double radians = Math.toRadians(run.spec().heads().azimuthWanderRms() / 60);
+        return run.delaySeconds((1 + tangent * tangent) * radians);
     }
 
     /** Level of the reference tone on a track ahead of the replay amplifier, dB. */

@@ -112,12 +112,22 @@ public final class MachineRun {
         return spec.mode() != CaptureMode.LOOPBACK;
     }
 
-    /** By how much the right channel is late re the left, seconds of programme. */
+    /** By how much the right channel is late re the left on average, seconds of programme. */
     double azimuthDelaySeconds() {
-        return hasTape()
-                ? spec.heads().trackSpacingMm()
-                        * spec.heads().azimuthTangent()
-                        / spec.tapeSpeedMmPerS()
-                : 0;
+        return delaySeconds(spec.heads().azimuthTangent());
+    }
+
+    /** The same at a place on the tape, seconds of the programme, wander included. */
+    double azimuthDelaySeconds(double programmeSeconds) {
+        return delaySeconds(spec.heads().azimuthTangent(programmeSeconds));
+    }
+
+    /** Whether the delay between the channels changes along the tape. */
+    boolean azimuthWanders() {
+        return hasTape() && !spec.heads().azimuthWander().isEmpty();
+    }
+
+    double delaySeconds(double tangent) {
+        return hasTape() ? spec.heads().trackSpacingMm() * tangent / spec.tapeSpeedMmPerS() : 0;
     }
 }

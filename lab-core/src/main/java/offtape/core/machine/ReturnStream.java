@@ -76,16 +76,31 @@ final class ReturnStream {
 
     private void readTracks(double[][] block, int count) {
         double places = (double) Tape.OVERSAMPLING * run.programmeRateHz();
-        double late = run.azimuthDelaySeconds() / 2 * places;
-        double margin = Math.abs(late) + 1;
+        double[] late = late(count, places);
+        double margin = 1;
+        for (double l : late) {
+            margin = Math.max(margin, Math.abs(l) + 1);
+        }
         tape.write(
                 programmeSeconds[0] * places - margin,
                 programmeSeconds[count - 1] * places + margin);
         for (int i = 0; i < count; i++) {
             double place = programmeSeconds[i] * places;
-            block[0][i] = tape.read(0, place + late);
-            block[1][i] = tape.read(1, place - late);
+            block[0][i] = tape.read(0, place + late[i]);
+            block[1][i] = tape.read(1, place - late[i]);
         }
+    }
+
+    /** Half the delay between the channels at each frame, in places of the tape. */
+    private double[] late(int count, double places) {
+        double[] late = new double[count];
+        boolean wanders = run.azimuthWanders();
+        double mean = run.azimuthDelaySeconds();
+        for (int i = 0; i < count; i++) {
+            double delay = wanders ? run.azimuthDelaySeconds(programmeSeconds[i]) : mean;
+            late[i] = delay / 2 * places;
+        }
+        return late;
     }
 
     private void leak(double[][] block, int count) {

@@ -44,6 +44,33 @@ class ChannelsTest {
         assertEquals(1e6 * expected, stated, 1e-6);
     }
 
+    /**
+     * 1 arc minute more and less at 2 Hz about 3: the delay of 4 mm·tan(α)/190.5 mm/s at its
+     * highest and lowest, an eighth of a second after each half period. Root mean square: 1 arc
+     * minute over √2, 6.108 µs / √2 = 4.319 µs.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.625, 4", "0.875, 2"})
+    void azimuthWandersAlongTheTape(double atSeconds, double arcMinutes) {
+        String members =
+                "'heads':{'azimuthArcMinutes':3,'azimuthWander':"
+                        + "[{'frequencyHz':2,'peakArcMinutes':1}]}";
+        double[][] out = Bench.play(Bench.machine(members), RATE_HZ, 2, Bench.sine(1000, 0));
+        double from = atSeconds - 0.001;
+        double to = atSeconds + 0.001;
+        Line left = Bench.line(out[0], RATE_HZ, from, to, 1000);
+        Line right = Bench.line(out[1], RATE_HZ, from, to, 1000);
+        double expected = 4 * Math.tan(Math.toRadians(arcMinutes / 60)) / 190.5;
+        double late = (left.phase() - right.phase()) / (2 * Math.PI * 1000);
+        assertEquals(expected, late, 2e-8);
+        double rms =
+                Bench.run(Bench.machine(members), RATE_HZ, 2)
+                        .truth()
+                        .channels()
+                        .interchannelDelayWander();
+        assertEquals(4.319, rms, 0.001);
+    }
+
     @Test
     void crosstalkLeaksFromTrackToTrack() {
         double[][] out =

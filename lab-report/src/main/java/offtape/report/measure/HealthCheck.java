@@ -17,6 +17,7 @@ final class HealthCheck {
     private static final double LOUD_DBFS = -6;
     private static final double QUIET_DBFS = -45;
     private static final double LARGE_DRIFT_PERCENT = 0.3;
+    private static final double WEAK_DB = 10;
 
     /** So many samples in a row at one extreme value are taken for clipping. */
     private static final int CLIPPED_RUN = 4;
@@ -76,15 +77,18 @@ final class HealthCheck {
                     "The recording holds no reference tone, so no level can be stated.");
             return;
         }
+        weakChannel(reference);
         for (int c = 0; c < ret.channels(); c++) {
             String name = ProgrammeReturn.channelName(c);
             if (!reference.heard(c)) {
                 add(
                         "blocking",
                         "dead-channel",
-                        "The reference tone is not heard on the "
+                        "The "
                                 + name
-                                + " channel: check cable, connector and track selector.");
+                                + " channel is dead: the reference tone is not heard on it, or only as"
+                                + " crosstalk of the other. Its figures are left out. Check cable,"
+                                + " connector and track selector.");
                 continue;
             }
             double dbfs = Decibels.ofAmplitude(reference.peaks()[c]);
@@ -101,6 +105,24 @@ final class HealthCheck {
                                 name,
                                 ret.sheet().referenceDbfs()));
             }
+        }
+    }
+
+    private void weakChannel(ReferenceLevels reference) {
+        if (ret.channels() < 2 || !reference.heard(0) || !reference.heard(1)) {
+            return;
+        }
+        double db = Decibels.ofAmplitude(reference.peaks()[1] / reference.peaks()[0]);
+        if (Math.abs(db) > WEAK_DB) {
+            add(
+                    "warning",
+                    "weak-channel",
+                    String.format(
+                            Locale.ROOT,
+                            "The %s channel returns the reference tone %.1f dB weaker than the other:"
+                                    + " check its connections, the head and the level controls.",
+                            ProgrammeReturn.channelName(db < 0 ? 1 : 0),
+                            Math.abs(db)));
         }
     }
 

@@ -32,7 +32,6 @@ import offtape.report.measure.sweep.SweepFollower;
 import offtape.report.measure.sweep.SweepResponses;
 import offtape.report.measure.tone.ReferenceLevels;
 import offtape.report.result.Distortion;
-import offtape.report.result.Dropout;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Noise;
 import offtape.report.result.Response;
@@ -75,7 +74,8 @@ public final class Measurement {
         CompletableFuture<Speed> speedTask = Background.start(() -> SpeedTone.measure(ret));
         CompletableFuture<NoiseDensities> noiseTask =
                 Background.start(() -> NoiseDensities.measure(ret).orElse(null));
-        CompletableFuture<List<Dropout>> dropouts = Background.start(() -> DropoutSearch.find(ret));
+        CompletableFuture<DropoutSearch.Found> dropouts =
+                Background.start(() -> DropoutSearch.find(ret));
         CompletableFuture<SelfCheck> selfCheck = Background.start(() -> new SelfCheck(ret));
         List<CompletableFuture<FollowedSweep>> sweepTasks =
                 ret.cues(Cue.Sweep.class).stream()
@@ -92,13 +92,17 @@ public final class Measurement {
         requireSomething(sweeps, ladders, speed);
         Polarity polarity = Polarity.of(ret, sweeps);
         CrosstalkMeasure crosstalk = new CrosstalkMeasure(ret, reference);
+        int dead = reference == null ? -1 : reference.deadChannel();
         List<Response> responses =
-                SweepResponses.of(
-                        ret,
+                DeadChannel.without(
+                        dead,
                         sweeps,
-                        Background.result(harmonics),
-                        noise == null ? null : noise.densities(),
-                        crosstalk.leakage());
+                        SweepResponses.of(
+                                ret,
+                                sweeps,
+                                Background.result(harmonics),
+                                noise == null ? null : noise.densities(),
+                                crosstalk.leakage()));
         List<HealthNote> health =
                 new ArrayList<>(new HealthCheck(ret).notes(reference, speed, polarity, crosstalk));
         health.addAll(LadderHealth.notes(ladders));
@@ -113,10 +117,12 @@ public final class Measurement {
                 responses,
                 ladders,
                 noises(reference, noise, ladders),
-                new ChannelMeasure(ret, reference, crosstalk).measure(quietest(sweeps), noise),
-                Background.result(dropouts),
+                new ChannelMeasure(ret, reference, crosstalk, session)
+                        .measure(quietest(sweeps), noise),
+                Background.result(dropouts).dropouts(),
                 health,
-                Verdict.open("No limits were applied to these figures."));
+                Verdict.open("No limits were applied to these figures."),
+                Background.result(dropouts).summary());
     }
 
     private FollowedSweep follow(Cue.Sweep s) {
@@ -151,6 +157,9 @@ public final class Measurement {
             LadderMeasure measure = new LadderMeasure(ret, reference);
             for (Cue.Ladder ladder : ret.cues(Cue.Ladder.class)) {
                 result.addAll(measure.measure(ladder));
+                if (reference.deadChannel() >= 0) {
+                    result.add(new DeadChannel(reference.deadChannel()).distortion(ladder));
+                }
             }
         }
         return result;

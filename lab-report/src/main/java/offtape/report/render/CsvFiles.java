@@ -27,6 +27,9 @@ final class CsvFiles {
         files.put("speed-spectrum.csv", speedSpectrum(results.speed()));
         files.put("speed-components.csv", SpeedComponents.csv(results.speed()));
         files.putAll(SweepCsv.of(results));
+        files.put("crosstalk.csv", ChannelTables.crosstalk(results.channels()));
+        files.put("interchannel-delay.csv", ChannelTables.delay(results.channels()));
+        files.put("dropouts.csv", ChannelTables.dropouts(results.dropouts()));
         return Collections.unmodifiableMap(files);
     }
 

@@ -3,6 +3,7 @@ package offtape.report.render;
 import java.util.Comparator;
 import java.util.List;
 import offtape.report.result.Dropout;
+import offtape.report.result.DropoutSummary;
 import offtape.report.result.Results;
 
 /** Where the sound broke off for a moment. */
@@ -19,13 +20,30 @@ final class DropoutsSection {
                 Section.paragraph(
                         "Does the sound break off? A dropout is a moment in which the tape lifts"
                                 + " from the head or has lost its coating.");
+        body.add(Section.paragraph(searched(results.dropoutSummary(), dropouts.isEmpty())));
         if (dropouts.isEmpty()) {
-            return new Section(
-                    "dropouts", "Dropouts", body.add(Section.paragraph("No dropout is listed.")));
+            return new Section("dropouts", "Dropouts", body);
         }
         body.add(Section.paragraph(summary(dropouts)));
         body.add(table(dropouts).open());
         return new Section("dropouts", "Dropouts", body);
+    }
+
+    /** How much was searched, and how often something was found. */
+    private static String searched(DropoutSummary summary, boolean none) {
+        if (summary == null) {
+            return none ? "No dropout is listed." : "How much was searched is not known.";
+        }
+        if (summary.searchedSeconds() == 0) {
+            return summary.perMinute().reason();
+        }
+        String stretch =
+                "In "
+                        + Numbers.decimal(summary.searchedSeconds(), 0)
+                        + " s of steady tone dropouts of 3 dB and 10 ms or more were looked for: ";
+        return none
+                ? stretch + "there is none."
+                : stretch + Numbers.full(summary.perMinute(), false) + ".";
     }
 
     private static String summary(List<Dropout> dropouts) {
@@ -55,10 +73,13 @@ final class DropoutsSection {
                                         List.of(
                                                 Numbers.decimal(d.atSeconds(), 2),
                                                 Words.sentence(d.channel()),
+                                                d.common() ? "yes" : "no",
                                                 Numbers.decimal(d.milliseconds(), 0),
                                                 Numbers.decimal(d.depthDb(), 1)))
                         .toList();
         return new DataTable(
-                "Losses of level", List.of("At, s", "Channel", "Length, ms", "Depth, dB"), rows);
+                "Losses of level",
+                List.of("At, s", "Channel", "On both", "Length, ms", "Depth, dB"),
+                rows);
     }
 }

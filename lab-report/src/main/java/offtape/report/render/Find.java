@@ -76,8 +76,6 @@ final class Find {
 
     /** How the channels compare, wholly unknown if the session does not tell. */
     static Channels channels(Results results) {
-        Quantity none = Quantity.unknown(NOT_MEASURED);
-        return Objects.requireNonNullElse(
-                results.channels(), new Channels(none, none, none, none, none, none));
+        return Objects.requireNonNullElse(results.channels(), Channels.unknown(NOT_MEASURED));
     }
 }

@@ -22,8 +22,12 @@ final class MethodSection {
                             + " is what stays steady at multiples of one frequency near 50 or 60 Hz."
                             + " Modulation noise is how the level of a steady tone fluctuates, less"
                             + " what the silence adds to it.",
-                    "Channels: delay from the phase between the channels over the whole band;"
-                            + " crosstalk from tones on one channel at a time.",
+                    "Channels: delay from the phase between the channels over the whole band, its"
+                            + " wander from their phase while a steady tone sounds, the noise's share"
+                            + " taken out; crosstalk from tones and sweeps on one channel at a time.",
+                    "Dropouts: the level of the steady tones against the level just before and"
+                            + " after; the length is read 3 dB down, in shallow ones 1.5 dB above"
+                            + " the bottom.",
                     "Levels are in dB against the reference tone as it came back on the same"
                             + " channel. What follows ± is the expanded uncertainty: about 95 % of"
                             + " repeated measurements would fall within it (coverage factor 2).");

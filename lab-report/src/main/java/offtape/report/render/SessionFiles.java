@@ -29,7 +29,10 @@ public final class SessionFiles {
                     "speed.csv",
                     "speed-readings.csv",
                     "speed-spectrum.csv",
-                    "speed-components.csv");
+                    "speed-components.csv",
+                    "crosstalk.csv",
+                    "interchannel-delay.csv",
+                    "dropouts.csv");
 
     private SessionFiles() {}
 

@@ -1,5 +1,7 @@
 package offtape.report.result;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
 import offtape.core.unit.Quantity;
 
 /**
@@ -8,14 +10,44 @@ import offtape.core.unit.Quantity;
  * @param balance dB, right re left
  * @param crosstalkLeftToRight dB at 1 kHz, re the right channel's reference
  * @param crosstalkRightToLeft dB at 1 kHz, re the left channel's reference
- * @param interchannelDelay µs, positive if the right channel is late
+ * @param interchannelDelay µs, positive if the right channel is late; what differing amplifiers add
+ *     is not in it
  * @param azimuth arc minutes, positive if the right channel is late
  * @param monoLossAt10kHz dB lost at 10 kHz when the channels are summed, 0 or more
+ * @param interchannelDelayWander µs, root mean square about its mean, up to 20 Hz
+ * @param interchannelDelayWanderPeakToPeak µs
+ * @param azimuthWander arc minutes, root mean square
+ * @param responseDelay µs that different responses of the amplifiers add to the delay below their
+ *     edges
+ * @param phaseResidual degrees, root mean square, that neither delay nor responses explain
+ * @param crosstalk over frequency, one curve a direction; empty if no sweep sounded on one channel
+ *     alone
+ * @param delayTrace the delay over time, null if there was no tone
  */
+@JsonInclude(JsonInclude.Include.NON_NULL)
 public record Channels(
         Quantity balance,
         Quantity crosstalkLeftToRight,
         Quantity crosstalkRightToLeft,
         Quantity interchannelDelay,
         Quantity azimuth,
-        Quantity monoLossAt10kHz) {}
+        Quantity monoLossAt10kHz,
+        Quantity interchannelDelayWander,
+        Quantity interchannelDelayWanderPeakToPeak,
+        Quantity azimuthWander,
+        Quantity responseDelay,
+        Quantity phaseResidual,
+        List<CrosstalkCurve> crosstalk,
+        DelayTrace delayTrace) {
+
+    /** Copies the list so that the record cannot change. */
+    public Channels {
+        crosstalk = List.copyOf(crosstalk);
+    }
+
+    /** A pair of which nothing is known, for one reason. */
+    public static Channels unknown(String reason) {
+        Quantity q = Quantity.unknown(reason);
+        return new Channels(q, q, q, q, q, q, q, q, q, q, q, List.of(), null);
+    }
+}

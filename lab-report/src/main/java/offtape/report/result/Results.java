@@ -10,6 +10,7 @@ import java.util.List;
  *
  * @param format always {@link #FORMAT}
  * @param version always {@link #VERSION}
+ * @param dropoutSummary how often the sound breaks off, or null
  */
 @JsonPropertyOrder({"format", "version"})
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -25,7 +26,8 @@ public record Results(
         Channels channels,
         List<Dropout> dropouts,
         List<HealthNote> health,
-        Verdict verdict) {
+        Verdict verdict,
+        DropoutSummary dropoutSummary) {
 
     /** The value of {@code format} in every results file. */
     public static final String FORMAT = "offtape-results";
@@ -56,6 +58,7 @@ public record Results(
                 channels,
                 dropouts,
                 health,
-                verdict);
+                verdict,
+                dropoutSummary);
     }
 }

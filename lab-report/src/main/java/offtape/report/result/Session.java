@@ -1,5 +1,7 @@
 package offtape.report.result;
 
+import offtape.core.standard.TrackSpacing;
+
 /**
  * What was measured and how.
  *
@@ -11,6 +13,7 @@ package offtape.report.result;
  * @param note the user's remark, or null
  * @param software name and version of the software
  * @param recordingSha256 digest of the recording file, lower-case hexadecimal
+ * @param tracks how far the two tracks lie apart, or null if not stated
  */
 public record Session(
         String machineName,
@@ -20,4 +23,42 @@ public record Session(
         String madeAt,
         String note,
         String software,
-        String recordingSha256) {}
+        String recordingSha256,
+        TrackSpacing tracks) {
+
+    /** A session of which the distance of the tracks is not stated. */
+    public Session(
+            String machineName,
+            String tape,
+            Double tapeSpeedMmPerS,
+            String mode,
+            String madeAt,
+            String note,
+            String software,
+            String recordingSha256) {
+        this(
+                machineName,
+                tape,
+                tapeSpeedMmPerS,
+                mode,
+                madeAt,
+                note,
+                software,
+                recordingSha256,
+                null);
+    }
+
+    /** The same with the distance of the tracks. */
+    public Session withTracks(TrackSpacing other) {
+        return new Session(
+                machineName,
+                tape,
+                tapeSpeedMmPerS,
+                mode,
+                madeAt,
+                note,
+                software,
+                recordingSha256,
+                other);
+    }
+}

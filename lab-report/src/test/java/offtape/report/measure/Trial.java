@@ -294,6 +294,10 @@ final class Trial {
         add("crosstalk right to left", back, 0.5, 0.5, "dB");
         double delay = found.interchannelDelay().value() - right.interchannelDelay();
         add("interchannel delay", delay, 0.3, 0.05, "µs");
+        // Where there is none it is not known.
+        boolean wanders = found.interchannelDelayWander().isKnown();
+        double wander = wanders ? found.interchannelDelayWander().value() : 0;
+        add("wander of it, rms", wander - right.interchannelDelayWander(), 0.005, 0.005, "µs");
     }
 
     /**

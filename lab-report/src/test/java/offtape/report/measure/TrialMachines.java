@@ -36,6 +36,9 @@ final class TrialMachines {
              {"channel": "both", "atSeconds": %.3f, "milliseconds": 80, "depthDb": 15}]
             """;
 
+    /** Slight, so that the delay at the moment of the sweep stays near its mean. */
+    private static final String WANDER = "[{\"frequencyHz\": 0.7, \"peakArcMinutes\": 0.02}]";
+
     private TrialMachines() {}
 
     /** Rates at which the weighting is tabulated, so that its truth depends on no interpolation. */
@@ -129,12 +132,15 @@ final class TrialMachines {
     }
 
     private static MachineDraft hissy(String name) {
-        return MachineDraft.ordinary().with("seed", Integer.toString(name.hashCode() & 0xffff));
+        return MachineDraft.ordinary()
+                .with("seed", Integer.toString(name.hashCode() & 0xffff))
+                .with("heads.azimuthWander", WANDER);
     }
 
     private static MachineDraft quiet(String name) {
         return hissy(name)
                 .with("hiss.levelDb", -80)
+                .with("heads.azimuthWander", "[]")
                 .with("heads.spacingLossMicrometres", 0.2)
                 .with("heads.azimuthArcMinutes", 1)
                 .with("electronics.right.recordGainDb", 0.4);

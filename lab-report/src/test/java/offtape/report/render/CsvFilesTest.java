@@ -57,7 +57,10 @@ final class CsvFilesTest {
                         "speed.csv",
                         "speed-readings.csv",
                         "speed-spectrum.csv",
-                        "speed-components.csv"),
+                        "speed-components.csv",
+                        "crosstalk.csv",
+                        "interchannel-delay.csv",
+                        "dropouts.csv"),
                 files.keySet());
         files.forEach((name, text) -> assertEquals(1, text.lines().count(), name));
     }
@@ -80,6 +83,9 @@ final class CsvFilesTest {
         assertEquals(1 + 110, files.get("speed-readings.csv").lines().count());
         assertEquals(1 + 2000, files.get("speed-spectrum.csv").lines().count());
         assertEquals(1 + 4, files.get("speed-components.csv").lines().count());
+        assertEquals(1 + 2 * 25, files.get("crosstalk.csv").lines().count());
+        assertEquals(1 + 1200, files.get("interchannel-delay.csv").lines().count());
+        assertEquals(1 + 3, files.get("dropouts.csv").lines().count());
     }
 
     @Test

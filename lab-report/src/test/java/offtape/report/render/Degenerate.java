@@ -126,7 +126,7 @@ final class Degenerate {
                         new Distortion(
                                 "right", 1000, List.of(), NO, NO, NO, NO, NO, NO, NO, null, null)),
                 List.of(new Noise("left", NO, NO, NO, NO, List.of(), null, null, NO, NO, NO)),
-                new Channels(NO, NO, NO, NO, NO, NO),
+                Channels.unknown("This recording cannot tell."),
                 List.of());
     }
 
@@ -257,7 +257,8 @@ final class Degenerate {
                                         0.8,
                                         List.of("delay between the channels"),
                                         "Set the azimuth of the replay head.",
-                                        "Keep fingers off moving reels."))));
+                                        "Keep fingers off moving reels."))),
+                null);
     }
 
     private static Speed speed(SpeedTrace trace, SpeedSpectrum spectrum) {

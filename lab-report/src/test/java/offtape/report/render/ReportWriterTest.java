@@ -134,7 +134,9 @@ final class ReportWriterTest {
                         "Compression against record level",
                         "Replay level of treble tones against record level",
                         "Harmonics of the sweep against frequency",
-                        "Noise of recorded silence in third-octave bands"),
+                        "Noise of recorded silence in third-octave bands",
+                        "Delay between the channels over time",
+                        "Crosstalk over frequency"),
                 titles);
         for (Element figure : Svg.elements(parse(page), "figure")) {
             assertEquals(1, figure.getElementsByTagName("figcaption").getLength());

@@ -7,8 +7,11 @@ import java.util.stream.IntStream;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Channels;
 import offtape.report.result.ContourPoint;
+import offtape.report.result.CrosstalkCurve;
+import offtape.report.result.DelayTrace;
 import offtape.report.result.Distortion;
 import offtape.report.result.Dropout;
+import offtape.report.result.DropoutSummary;
 import offtape.report.result.FittedCurve;
 import offtape.report.result.HarmonicCurve;
 import offtape.report.result.HealthNote;
@@ -104,7 +107,8 @@ final class Scenario {
                 channels,
                 List.of(),
                 health,
-                Verdict.open("No limits were applied, so there is no decision."));
+                Verdict.open("No limits were applied, so there is no decision."),
+                null);
     }
 
     private static Results session(Session session, double repaired) {
@@ -140,10 +144,18 @@ final class Scenario {
                         known(-44.9, "dB", 0.5),
                         known(14.2 - 13.5 * repaired, "µs", 0.3),
                         known(2.9 - 2.7 * repaired, "arc min", 0.1),
-                        known(0.85 - 0.84 * repaired, "dB", 0.02)),
+                        known(0.85 - 0.84 * repaired, "dB", 0.02),
+                        known(1.32, "µs", 0.01),
+                        known(5.6, "µs", 0.1),
+                        known(0.22, "arc min", 0.02),
+                        known(0, "µs", 0.04),
+                        known(0.3, "°", 0.2),
+                        List.of(crosstalk("left", "right"), crosstalk("right", "left")),
+                        skew(14.2 - 13.5 * repaired)),
                 List.of(
-                        new Dropout("right", 41.32, 23.4, 5.2),
-                        new Dropout("left", 77.01, 12.1, 3.4)),
+                        new Dropout("right", 41.32, 23.4, 5.2, false),
+                        new Dropout("left", 77.01, 12.1, 3.4, true),
+                        new Dropout("right", 77.01, 14.0, 4.1, true)),
                 List.of(
                         new HealthNote(
                                 "warning",
@@ -155,7 +167,37 @@ final class Scenario {
                                 "note",
                                 "cross-check",
                                 "Stepped tones agree with the sweep within 0.05 dB.")),
-                Verdict.open("No limits were applied, so there is no decision yet."));
+                Verdict.open("No limits were applied, so there is no decision yet."),
+                new DropoutSummary(
+                        64.7,
+                        known(1.85, "1/min", 2.6),
+                        known(5.2, "dB", 0.3),
+                        known(23.4, "ms", 2.3)));
+    }
+
+    /** Crosstalk that rises by 6 dB an octave above 1 kHz and is hidden by noise below 100 Hz. */
+    private static CrosstalkCurve crosstalk(String from, String into) {
+        int n = 25;
+        double[] f = new double[n];
+        Double[] db = new Double[n];
+        Double[] uncertainty = new Double[n];
+        double[] floor = new double[n];
+        for (int i = 0; i < n; i++) {
+            f[i] = 63 * Math.pow(2, i / 3.0);
+            floor[i] = -60 - i / 5.0;
+            if (f[i] > 100) {
+                db[i] = -46 + 20 * Math.log10(1 + f[i] / 5000);
+                uncertainty[i] = 0.4;
+            }
+        }
+        return new CrosstalkCurve(from, into, f, db, uncertainty, floor);
+    }
+
+    /** A delay that sways by 2 µs every five seconds. */
+    private static DelayTrace skew(double mean) {
+        double[] t = IntStream.range(0, 1200).mapToDouble(i -> 0.05 * i).toArray();
+        double[] us = DoubleStream.of(t).map(s -> mean + 2 * Math.sin(1.257 * s)).toArray();
+        return new DelayTrace(t, us);
     }
 
     static Quantity known(double value, String unit, double uncertainty) {

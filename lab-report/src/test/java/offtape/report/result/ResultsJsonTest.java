@@ -46,10 +46,24 @@ class ResultsJsonTest {
                 List.of(),
                 List.of(),
                 List.of(),
-                new Channels(NO, NO, NO, Quantity.known(0.31, "µs", 0.05), NO, NO),
+                new Channels(
+                        NO,
+                        NO,
+                        NO,
+                        Quantity.known(0.31, "µs", 0.05),
+                        NO,
+                        NO,
+                        NO,
+                        NO,
+                        NO,
+                        NO,
+                        NO,
+                        List.of(),
+                        null),
                 List.of(),
                 List.of(new HealthNote("note", "short", "A \"short\" recording.")),
-                Verdict.open("No limits were applied."));
+                Verdict.open("No limits were applied."),
+                null);
     }
 
     @Test

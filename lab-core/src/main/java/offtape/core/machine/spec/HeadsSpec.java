@@ -19,6 +19,8 @@ import java.util.List;
  * @param trackWidthMm 0.1 to 12.7 mm; default 2 (half-track on quarter-inch tape)
  * @param trackSpacingMm between the centres of the two tracks, 0.1 to 12.7 mm; default 4
  * @param bumps low-frequency contour, at most 16
+ * @param azimuthWander how the tape skews while it runs, added to the azimuth, at most 16 lines; it
+ *     moves the delay between the tracks, not the azimuth loss
  */
 public record HeadsSpec(
         Double spacingMm,
@@ -28,10 +30,12 @@ public record HeadsSpec(
         double azimuthArcMinutes,
         Double trackWidthMm,
         Double trackSpacingMm,
-        List<HeadBumpSpec> bumps) {
+        List<HeadBumpSpec> bumps,
+        List<AzimuthWanderSpec> azimuthWander) {
 
     /** Heads without losses, 30 mm apart. */
-    public static final HeadsSpec PERFECT = new HeadsSpec(null, 0, 0, 0, 0, null, null, List.of());
+    public static final HeadsSpec PERFECT =
+            new HeadsSpec(null, 0, 0, 0, 0, null, null, List.of(), List.of());
 
     /** Checks the limits and fills in defaults. */
     public HeadsSpec {
@@ -43,10 +47,29 @@ public record HeadsSpec(
         trackWidthMm = within("trackWidthMm", orElse(trackWidthMm, 2.0), 0.1, 12.7, "mm");
         trackSpacingMm = within("trackSpacingMm", orElse(trackSpacingMm, 4.0), 0.1, 12.7, "mm");
         bumps = copy("bumps", bumps, 16);
+        azimuthWander = copy("azimuthWander", azimuthWander, 16);
     }
 
-    /** tan α of the azimuth error. */
+    /** tan α of the mean azimuth error. */
     public double azimuthTangent() {
         return Math.tan(Math.toRadians(azimuthArcMinutes / 60));
+    }
+
+    /** tan α of the azimuth error at a place on the tape, in seconds of the programme. */
+    public double azimuthTangent(double programmeSeconds) {
+        double arcMinutes = azimuthArcMinutes;
+        for (AzimuthWanderSpec line : azimuthWander) {
+            arcMinutes += line.arcMinutes(programmeSeconds);
+        }
+        return Math.tan(Math.toRadians(arcMinutes / 60));
+    }
+
+    /** Root mean square of the wander over a long time, arc minutes. */
+    public double azimuthWanderRms() {
+        double power = 0;
+        for (AzimuthWanderSpec line : azimuthWander) {
+            power += line.peakArcMinutes() * line.peakArcMinutes() / 2;
+        }
+        return Math.sqrt(power);
     }
 }

@@ -1,5 +1,6 @@
 package offtape.report.measure.channel;
 
+import java.util.List;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 import offtape.core.unit.Decibels;
@@ -9,20 +10,26 @@ import offtape.report.measure.noise.NoiseDensities;
 import offtape.report.measure.sweep.FollowedSweep;
 import offtape.report.measure.tone.ReferenceLevels;
 import offtape.report.result.Channels;
+import offtape.report.result.CrosstalkCurve;
+import offtape.report.result.Session;
 
 /** How the channels compare: balance, crosstalk, delay between them. */
 public final class ChannelMeasure {
 
     private final ProgrammeReturn ret;
     private final ReferenceLevels reference;
-
     private final CrosstalkMeasure crosstalk;
+    private final Session session;
 
     public ChannelMeasure(
-            ProgrammeReturn ret, ReferenceLevels reference, CrosstalkMeasure crosstalk) {
+            ProgrammeReturn ret,
+            ReferenceLevels reference,
+            CrosstalkMeasure crosstalk,
+            Session session) {
         this.ret = ret;
         this.reference = reference;
         this.crosstalk = crosstalk;
+        this.session = session;
     }
 
     /**
@@ -32,30 +39,74 @@ public final class ChannelMeasure {
      */
     public Channels measure(FollowedSweep sweep, NoiseDensities noise) {
         if (ret.channels() < 2) {
-            Quantity one = Quantity.unknown("The recording has one channel only.");
-            return new Channels(one, one, one, one, one, one);
+            return Channels.unknown("The recording has one channel only.");
         }
-        Quantity delay =
-                Quantity.unknown(
+        if (reference != null && reference.deadChannel() >= 0) {
+            return Channels.unknown(
+                    "The "
+                            + ProgrammeReturn.channelName(reference.deadChannel())
+                            + " channel is dead, so there is nothing to compare.");
+        }
+        return sweep == null ? withoutSweep() : withSweep(sweep, noise);
+    }
+
+    private Channels withoutSweep() {
+        InterchannelDelay delay =
+                InterchannelDelay.unknown(
                         ret.whyMissing(
                                 Cue.Sweep.class,
                                 s -> s.channels() == ChannelSet.BOTH,
                                 "The programme has no sweep on both channels."));
-        Quantity loss = delay;
-        if (sweep != null) {
-            double speed = ret.speedRatio(sweep.cue().startFrame(), sweep.cue().frames());
-            delay = InterchannelDelay.of(sweep, noise, speed, crosstalk.leakage()).delay();
-            loss = InterchannelDelay.monoLoss(sweep);
-        }
+        DelayWander wander = DelayWander.of(ret, crosstalk.leakage(), delay);
+        return channels(delay, delay.delay(), wander, delay.delay(), 1, List.of());
+    }
+
+    private Channels withSweep(FollowedSweep sweep, NoiseDensities noise) {
+        double speed = ret.speedRatio(sweep.cue().startFrame(), sweep.cue().frames());
+        InterchannelDelay delay =
+                InterchannelDelay.of(
+                        PhaseBands.of(sweep, noise, speed, crosstalk.leakage()),
+                        crosstalk.looked());
+        DelayWander wander = DelayWander.of(ret, crosstalk.leakage(), delay);
+        return channels(
+                delay,
+                withWander(delay.delay(), wander.rms()),
+                wander,
+                MonoLoss.of(sweep, noise, speed, delay, wander.rms()),
+                speed,
+                new CrosstalkCurves(ret, sweep, noise).measure());
+    }
+
+    /** The sweep passes in a moment; where the delay wanders, its mean may lie elsewhere. */
+    private static Quantity withWander(Quantity delay, Quantity rms) {
+        return delay.isKnown() && rms.isKnown()
+                ? Quantity.known(
+                        delay.value(), "µs", Math.hypot(delay.uncertainty(), 2 * rms.value()))
+                : delay;
+    }
+
+    private Channels channels(
+            InterchannelDelay fit,
+            Quantity delay,
+            DelayWander wander,
+            Quantity monoLoss,
+            double speedRatio,
+            List<CrosstalkCurve> curves) {
+        Azimuth azimuth = new Azimuth(session, speedRatio);
         return new Channels(
                 balance(),
                 crosstalk.leftToRight(),
                 crosstalk.rightToLeft(),
                 delay,
-                Quantity.unknown(
-                        "The angle follows from the delay and the distance between the tracks, which"
-                                + " was not given."),
-                loss);
+                azimuth.of(delay),
+                monoLoss,
+                wander.rms(),
+                wander.peakToPeak(),
+                azimuth.of(wander.rms()),
+                fit.responseDelay(),
+                fit.phaseResidual(),
+                curves,
+                wander.trace());
     }
 
     private Quantity balance() {

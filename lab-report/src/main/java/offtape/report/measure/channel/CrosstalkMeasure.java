@@ -53,6 +53,13 @@ public final class CrosstalkMeasure {
         return right.crosstalk();
     }
 
+    /** Whether something sounds on one channel alone, so that a leak would be known. */
+    boolean looked() {
+        return ret.cues(Cue.Tone.class).stream().anyMatch(t -> t.channels() != ChannelSet.BOTH)
+                || ret.cues(Cue.Sweep.class).stream()
+                        .anyMatch(s -> s.channels() != ChannelSet.BOTH);
+    }
+
     /** Whether each side alone is louder on the other channel: the channels are exchanged. */
     public boolean swapped() {
         return left.leak().ratio().size() > 1 && right.leak().ratio().size() > 1;

@@ -1,100 +1,137 @@
 package offtape.report.measure.channel;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import offtape.core.dsp.Baseband;
-import offtape.core.dsp.Downconverter;
-import offtape.core.dsp.PhaseLaw;
+import java.util.Optional;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
+import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.result.Dropout;
+import offtape.report.result.DropoutSummary;
 
-/**
- * Short losses of level on the longest steady tone, against the level around them. Demodulation
- * follows the tone through wow; only a loss that lasts counts, so hiss invents none.
- */
+/** Short losses of level on the steady tones of a programme, channel by channel. */
 public final class DropoutSearch {
 
-    private static final double BAND_HZ = 150;
-    private static final double AROUND_S = 0.5;
-    private static final double MARGIN_S = 0.1;
     private static final double SHORTEST_TONE_S = 4;
 
-    /** Losses are looked for from here, dB; what rounding of the edge takes is allowed for. */
-    private static final double DEPTH_DB = 2.7;
+    /** A tone must be this high for 10 ms to be told, and this low to be steady on tape. */
+    private static final double LOWEST_HZ = 900;
 
-    private static final double LEAST_MS = 8;
+    private static final double HIGHEST_HZ = 12_500;
 
-    private DropoutSearch() {}
+    /** Tones weaker than this rather show noise. */
+    private static final double WEAKEST_DB = -30;
 
-    /** The dropouts of every channel, in order of time. */
-    public static List<Dropout> find(ProgrammeReturn ret) {
-        List<Dropout> found = new ArrayList<>();
+    /** What the depth of a dropout is known within, dB, k = 2. */
+    private static final double DEPTH_UNCERTAINTY_DB = 0.3;
+
+    private final ProgrammeReturn ret;
+    private final List<List<LevelLoss.Loss>> losses = new ArrayList<>();
+    private final double[] seconds;
+
+    private DropoutSearch(ProgrammeReturn ret) {
+        this.ret = ret;
+        this.seconds = new double[ret.channels()];
+        for (int c = 0; c < ret.channels(); c++) {
+            losses.add(new ArrayList<>());
+        }
         ret.cues(Cue.Tone.class).stream()
                 .filter(t -> t.channels() == ChannelSet.BOTH)
+                .filter(t -> t.frequencyHz() >= LOWEST_HZ && t.frequencyHz() <= HIGHEST_HZ)
+                .filter(t -> t.levelDb() >= WEAKEST_DB)
                 .filter(t -> ret.sheet().seconds(t.frames()) >= SHORTEST_TONE_S)
-                .max(Comparator.comparingLong(Cue::frames))
-                .ifPresent(t -> search(ret, t, found));
-        found.sort(Comparator.comparingDouble(Dropout::atSeconds).thenComparing(Dropout::channel));
-        return found;
+                .forEach(this::search);
     }
 
-    private static void search(ProgrammeReturn ret, Cue.Tone tone, List<Dropout> found) {
-        double hz = tone.frequencyHz() * ret.speedRatio(tone.startFrame(), tone.frames());
-        double pass = Math.min(BAND_HZ, 0.25 * hz);
-        Downconverter converter =
-                Downconverter.of(pass, 2 * pass, ret.recording().sampleRateHz(), 1000);
-        ProgrammeReturn.Span span = ret.span(tone.startFrame(), tone.frames(), MARGIN_S);
-        List<Baseband> bases =
-                converter.convert(ret.recording(), span.from(), span.to(), PhaseLaw.steady(hz));
-        for (int c = 0; c < ret.channels(); c++) {
-            if (bases.get(c).meanPower() > 1e-12) {
-                scan(bases.get(c), ProgrammeReturn.channelName(c), found);
+    /**
+     * What was found.
+     *
+     * @param dropouts in order of time
+     */
+    public record Found(List<Dropout> dropouts, DropoutSummary summary) {}
+
+    /** Searches every steady tone that is long and high enough. */
+    public static Found find(ProgrammeReturn ret) {
+        DropoutSearch search = new DropoutSearch(ret);
+        List<Dropout> dropouts = search.dropouts();
+        return new Found(dropouts, search.summary(dropouts));
+    }
+
+    private void search(Cue.Tone tone) {
+        List<Optional<LevelCurve>> curves = LevelCurve.of(ret, tone);
+        for (int c = 0; c < losses.size(); c++) {
+            if (curves.get(c).isPresent()) {
+                LevelCurve curve = curves.get(c).get();
+                seconds[c] += curve.db().length / curve.rateHz();
+                losses.get(c).addAll(LevelLoss.in(curve));
             }
         }
     }
 
-    private static void scan(Baseband base, String channel, List<Dropout> found) {
-        double[] lossDb = lossDb(base);
-        int start = -1;
-        for (int k = 0; k <= lossDb.length; k++) {
-            boolean low = k < lossDb.length && lossDb[k] > DEPTH_DB;
-            if (low && start < 0) {
-                start = k;
-            } else if (!low && start >= 0) {
-                double milliseconds = (k - start) * 1000 / base.rateHz();
-                if (milliseconds >= LEAST_MS) {
-                    double depth = Arrays.stream(lossDb, start, k).max().orElse(0);
-                    found.add(new Dropout(channel, base.seconds(start), milliseconds, depth));
-                }
-                start = -1;
+    private List<Dropout> dropouts() {
+        List<Dropout> all = new ArrayList<>();
+        for (int c = 0; c < losses.size(); c++) {
+            for (LevelLoss.Loss loss : losses.get(c)) {
+                all.add(
+                        new Dropout(
+                                ProgrammeReturn.channelName(c),
+                                loss.startSeconds(),
+                                loss.milliseconds(),
+                                loss.depthDb(),
+                                isCommon(loss, c)));
             }
         }
+        all.sort(Comparator.comparingDouble(Dropout::atSeconds).thenComparing(Dropout::channel));
+        return all;
     }
 
-    /** Loss re the median level of the second around, dB; at most 80. */
-    private static double[] lossDb(Baseband base) {
-        double[] power = new double[base.size()];
-        for (int k = 0; k < power.length; k++) {
-            power[k] = base.power(k);
+    /** Whether the other channel drops out during some of the same time. */
+    private boolean isCommon(LevelLoss.Loss loss, int channel) {
+        return losses.size() > 1
+                && losses.get(1 - channel).stream()
+                        .anyMatch(
+                                other ->
+                                        other.startSeconds() < loss.endSeconds()
+                                                && loss.startSeconds() < other.endSeconds());
+    }
+
+    private DropoutSummary summary(List<Dropout> dropouts) {
+        double searched = 0;
+        for (double s : seconds) {
+            searched = Math.max(searched, s);
         }
-        int reach = (int) (AROUND_S * base.rateHz());
-        int hop = Math.max(1, reach / 5);
-        double[] lossDb = new double[power.length];
-        double usual = 0;
-        for (int k = 0; k < power.length; k++) {
-            if (k % hop == 0) {
-                int from = Math.max(0, Math.min(k - reach, power.length - 2 * reach));
-                int to = Math.min(power.length, Math.max(k + reach, 2 * reach));
-                double[] around = Arrays.copyOfRange(power, from, to);
-                Arrays.sort(around);
-                usual = around[around.length / 2];
-            }
-            lossDb[k] = 10 * Math.log10(usual / Math.max(power[k], 1e-8 * usual + 1e-300));
+        if (searched == 0) {
+            Quantity none =
+                    Quantity.unknown(
+                            "The recording holds no steady tone of 4 s between 900 Hz and 12.5 kHz"
+                                    + " that is clear of noise, so dropouts cannot be told.");
+            return new DropoutSummary(0, none, none, none);
         }
-        return lossDb;
+        double minutes = searched / 60;
+        long places =
+                dropouts.stream().filter(d -> !(d.common() && d.channel().equals("right"))).count();
+        // A count of rare events scatters by its root (Poisson); one is allowed for with none.
+        Quantity rate =
+                Quantity.known(
+                        places / minutes, "1/min", 2 * Math.sqrt(Math.max(1, places)) / minutes);
+        Optional<Dropout> deepest =
+                dropouts.stream().max(Comparator.comparingDouble(Dropout::depthDb));
+        Optional<Dropout> longest =
+                dropouts.stream().max(Comparator.comparingDouble(Dropout::milliseconds));
+        Quantity no = Quantity.unknown("No dropout of 3 dB and 10 ms was found.");
+        return new DropoutSummary(
+                searched,
+                rate,
+                deepest.map(d -> Quantity.known(d.depthDb(), "dB", DEPTH_UNCERTAINTY_DB))
+                        .orElse(no),
+                longest.map(
+                                d ->
+                                        Quantity.known(
+                                                d.milliseconds(),
+                                                "ms",
+                                                Math.max(1, 0.1 * d.milliseconds())))
+                        .orElse(no));
     }
 }

@@ -163,7 +163,12 @@ public final class FollowedSweep {
 
     /** Number of independent values behind a band, at least 1. */
     public double independent(int i) {
+        return Math.max(1, values(i));
+    }
+
+    /** As {@link #independent}, but less than 1 where neighbouring bands share a value. */
+    public double values(int i) {
         double share = returnedCount[i] == 0 ? 0 : noiseWidthHz[i] / returnedCount[i];
-        return Math.max(1, share * bandSeconds);
+        return share * bandSeconds;
     }
 }

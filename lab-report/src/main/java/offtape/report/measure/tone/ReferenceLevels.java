@@ -23,6 +23,9 @@ public record ReferenceLevels(
     /** A tone less than this over the noise beside it is not heard, as a power ratio. */
     private static final double HEARD = 30;
 
+    /** What is so much weaker than the other channel, −30 dB, is crosstalk of it: no tone. */
+    private static final double CROSSTALK = 0.0316;
+
     /**
      * Measures the reference tone: of the tones on both channels the one nearest to reference
      * level, and of those the one nearest to 1 kHz, the longest first.
@@ -72,6 +75,9 @@ public record ReferenceLevels(
                 uncertainty[c] = Math.sqrt(noise / power / 2);
             }
         }
+        for (int c = 0; c < 2 && peaks.length > 1; c++) {
+            peaks[c] = peaks[c] < CROSSTALK * peaks[1 - c] ? 0 : peaks[c];
+        }
         boolean both = peaks.length > 1 && peaks[0] > 0 && peaks[1] > 0;
         Complex ratio =
                 both ? orders.get(1).fundamental().over(orders.get(0).fundamental()) : Complex.ZERO;
@@ -81,6 +87,12 @@ public record ReferenceLevels(
     /** Whether the tone was heard on a channel. */
     public boolean heard(int channel) {
         return peaks[channel] > 0;
+    }
+
+    /** The channel that alone does not return the tone, or −1. */
+    public int deadChannel() {
+        boolean one = peaks.length > 1 && heard(0) != heard(1);
+        return one ? heard(0) ? 1 : 0 : -1;
     }
 
     /** Mean square of the reference tone on a channel, full-scale units. */

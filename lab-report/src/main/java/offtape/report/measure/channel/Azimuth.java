@@ -1,0 +1,51 @@
+package offtape.report.measure.channel;
+
+import offtape.core.standard.TrackSpacing;
+import offtape.core.unit.Quantity;
+import offtape.report.result.Session;
+
+/**
+ * From a delay between the channels to the angle at which the head stands: tan α = v·Δt / s, s
+ * between the middles of the two tracks.
+ */
+final class Azimuth {
+
+    private static final double ARC_MINUTES = Math.toDegrees(60);
+
+    private final Session session;
+    private final double speedRatio;
+
+    /**
+     * @param speedRatio actual over nominal tape speed
+     */
+    Azimuth(Session session, double speedRatio) {
+        this.session = session;
+        this.speedRatio = speedRatio;
+    }
+
+    /**
+     * The angle of a delay in µs, arc minutes; unknown with a reason that names what is missing.
+     */
+    Quantity of(Quantity delay) {
+        TrackSpacing tracks = session.tracks();
+        if (!delay.isKnown()) {
+            return delay;
+        }
+        if (tracks == null) {
+            return Quantity.unknown(
+                    "The angle follows from the delay and the distance between the tracks, which was"
+                            + " not given: say --track-format or --track-spacing.");
+        }
+        if (session.tapeSpeedMmPerS() == null) {
+            return Quantity.unknown(
+                    "The angle follows from the delay and the tape speed, which was not given: say"
+                            + " --tape-speed.");
+        }
+        double millimetres = session.tapeSpeedMmPerS() * speedRatio * 1e-6;
+        double tangent = millimetres * delay.value() / tracks.mm();
+        double angle = ARC_MINUTES * Math.atan(tangent);
+        double byDelay = ARC_MINUTES * millimetres * delay.uncertainty() / tracks.mm();
+        double bySpacing = Math.abs(angle) * tracks.toleranceMm() / tracks.mm();
+        return Quantity.known(angle, "arc min", Math.hypot(byDelay, bySpacing));
+    }
+}

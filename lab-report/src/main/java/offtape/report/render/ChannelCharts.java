@@ -1,0 +1,158 @@
+package offtape.report.render;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.DoubleStream;
+import offtape.report.result.Channels;
+import offtape.report.result.CrosstalkCurve;
+import offtape.report.result.DelayTrace;
+
+/** The delay between the channels drawn over time, and crosstalk over frequency. */
+final class ChannelCharts {
+
+    private static final int TRACE_HEIGHT = 300;
+    private static final double LEAST_REACH_US = 0.05;
+
+    private ChannelCharts() {}
+
+    /** Whether there is a delay over time to draw. */
+    static boolean hasTrace(Channels c) {
+        return c.delayTrace() != null && c.delayTrace().seconds().length > 1;
+    }
+
+    /** Whether there is a curve of crosstalk with a point at least. */
+    static boolean hasCrosstalk(Channels c) {
+        return c.crosstalk().stream().anyMatch(curve -> curve.frequencyHz().length > 0);
+    }
+
+    /** The delay over time. */
+    static Chart trace(Channels c, String caption) {
+        DelayTrace trace = c.delayTrace();
+        double[] us = trace.microseconds();
+        double low = Arrays.stream(us).min().orElseThrow();
+        double high = Arrays.stream(us).max().orElseThrow();
+        double middle = (low + high) / 2;
+        double reach = Math.max(LEAST_REACH_US, 0.6 * (high - low));
+        double step = Axis.niceStep(reach / 3);
+        double last = trace.seconds()[trace.seconds().length - 1];
+        return Chart.of(
+                        "delay-trace",
+                        "Delay between the channels over time",
+                        caption,
+                        Axis.linear("Time, s", 0, Math.max(last, 1)),
+                        Axis.linear(
+                                "Right late, µs",
+                                step * Math.floor((middle - reach) / step),
+                                step * Math.ceil((middle + reach) / step)),
+                        List.of(new Series("", Look.WHOLE, trace.seconds(), us)))
+                .withHeight(TRACE_HEIGHT);
+    }
+
+    /** Crosstalk in both directions, and the floor under which it is not told. */
+    static Chart crosstalk(Channels c, String caption) {
+        double[] levels =
+                c.crosstalk().stream()
+                        .flatMapToDouble(
+                                curve ->
+                                        DoubleStream.concat(
+                                                known(curve), Arrays.stream(curve.floorDb())))
+                        .toArray();
+        double low = Math.max(-100, DoubleStream.of(levels).min().orElseThrow());
+        double high = DoubleStream.of(levels).max().orElseThrow();
+        List<Series> series = new ArrayList<>();
+        for (CrosstalkCurve curve : c.crosstalk()) {
+            series.addAll(runs(curve));
+            series.add(
+                    new Series(
+                            "Floor, " + name(curve).toLowerCase(Locale.UK),
+                            Look.of(curve.into(), true),
+                            curve.frequencyHz(),
+                            curve.floorDb()));
+        }
+        return Chart.of(
+                "crosstalk-chart",
+                "Crosstalk over frequency",
+                caption,
+                Axis.audioFrequency(20, 20_000),
+                Axis.linear(
+                        "Crosstalk, dB re own level",
+                        10 * Math.floor((low - 2) / 10),
+                        10 * Math.ceil((high + 4) / 10)),
+                series);
+    }
+
+    /** {@code Left into right}. */
+    static String name(CrosstalkCurve curve) {
+        return Words.sentence(curve.from()) + " into " + curve.into();
+    }
+
+    private static DoubleStream known(CrosstalkCurve curve) {
+        return Arrays.stream(curve.crosstalkDb())
+                .filter(Objects::nonNull)
+                .mapToDouble(Double::doubleValue);
+    }
+
+    /** The stretches of a curve that are known; the longest bears its name. */
+    private static List<Series> runs(CrosstalkCurve curve) {
+        List<int[]> runs = new ArrayList<>();
+        int start = -1;
+        int n = curve.frequencyHz().length;
+        for (int i = 0; i <= n; i++) {
+            boolean there = i < n && curve.crosstalkDb()[i] != null;
+            if (there && start < 0) {
+                start = i;
+            } else if (!there && start >= 0) {
+                runs.add(new int[] {start, i});
+                start = -1;
+            }
+        }
+        int longest = runs.stream().mapToInt(r -> r[1] - r[0]).max().orElse(0);
+        List<Series> series = new ArrayList<>();
+        boolean named = false;
+        for (int[] run : runs) {
+            boolean names = !named && run[1] - run[0] == longest;
+            named |= names;
+            series.add(run(curve, run[0], run[1], names ? name(curve) : ""));
+        }
+        return series;
+    }
+
+    private static Series run(CrosstalkCurve curve, int from, int to, String label) {
+        double[] db =
+                Arrays.stream(curve.crosstalkDb(), from, to)
+                        .mapToDouble(Double::doubleValue)
+                        .toArray();
+        return new Series(
+                label,
+                Look.of(curve.into(), false),
+                Arrays.copyOfRange(curve.frequencyHz(), from, to),
+                db);
+    }
+
+    /** Crosstalk in octaves. */
+    static DataTable crosstalkTable(Channels c) {
+        List<List<String>> rows = new ArrayList<>();
+        for (CrosstalkCurve curve : c.crosstalk()) {
+            for (int i = 0; i < curve.frequencyHz().length; i += 3) {
+                Double db = curve.crosstalkDb()[i];
+                rows.add(
+                        List.of(
+                                Numbers.frequency(curve.frequencyHz()[i]),
+                                name(curve),
+                                db == null
+                                        ? "below " + Numbers.decimal(curve.floorDb()[i], 1)
+                                        : Numbers.decimal(db, 1),
+                                db == null
+                                        ? DataTable.NOTHING
+                                        : Numbers.decimal(curve.uncertaintyDb()[i], 1)));
+            }
+        }
+        return new DataTable(
+                "crosstalk, re the receiving channel's own level",
+                List.of("Frequency", "Direction", "Crosstalk, dB", "Uncertainty, ± dB"),
+                rows);
+    }
+}

@@ -1,0 +1,20 @@
+package offtape.report.result;
+
+/**
+ * Crosstalk over frequency in one direction: what a channel hears of a sweep on the other alone, re
+ * what it returns of the same sweep of its own.
+ *
+ * @param from the channel that sounds, {@code left} or {@code right}
+ * @param into the channel that should be silent
+ * @param frequencyHz middles of third-octave bands in the programme
+ * @param crosstalkDb dB, negative; null where the leak stays under the noise
+ * @param uncertaintyDb k = 2; null likewise
+ * @param floorDb the least crosstalk that could be told
+ */
+public record CrosstalkCurve(
+        String from,
+        String into,
+        double[] frequencyHz,
+        Double[] crosstalkDb,
+        Double[] uncertaintyDb,
+        double[] floorDb) {}
