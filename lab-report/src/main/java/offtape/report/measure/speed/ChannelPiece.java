@@ -7,15 +7,15 @@ import offtape.core.dsp.Differentiator;
 
 /**
  * A piece of one channel: the slope of the tone's phase, and where it can be trusted. It cannot
- * where the tone is gone (a dropout), nor where phase and level jump together (a click); changes of
- * tape speed leave the level alone.
+ * where the tone drowns in the noise (a deep dropout), nor where phase and level jump together (a
+ * click); changes of tape speed leave the level alone.
  */
 final class ChannelPiece {
 
     private static final int HALF = Differentiator.HALF;
 
-    /** The tone is gone below this share of its usual level (−12 dB). */
-    private static final double GONE = 0.25;
+    /** No steady tone changes its level by so much from one piece to the next (−12 dB). */
+    private static final double MUCH = 0.25;
 
     /**
      * Share of a piece that may lie above what counts as its level, so that it may be mostly gone.
@@ -45,14 +45,15 @@ final class ChannelPiece {
      * Looks through a piece; the result lacks {@link Differentiator#HALF} samples at either end.
      *
      * @param levelBefore level of the piece before it, 0 for the first
+     * @param gone share of its level below which the tone drowns in noise
      */
-    static ChannelPiece of(Baseband base, double levelBefore) {
+    static ChannelPiece of(Baseband base, double levelBefore, double gone) {
         double[] slope = Differentiator.apply(base.unwrappedPhase(), base.rateHz());
         double[] modulus = new double[base.size()];
         Arrays.setAll(modulus, k -> Math.sqrt(base.power(k)));
         boolean[] spoilt = new boolean[slope.length];
-        double level = Math.max(usual(modulus), GONE * levelBefore);
-        markGone(modulus, GONE * level, spoilt);
+        double level = Math.max(usual(modulus), MUCH * levelBefore);
+        markGone(modulus, gone * level, spoilt);
         markClicks(slope, modulus, spoilt);
         return new ChannelPiece(slope, spoilt, level);
     }
@@ -84,7 +85,7 @@ final class ChannelPiece {
     private static double usual(double[] modulus) {
         double median = median(modulus.length, k -> modulus[k]);
         double loud = ranked(modulus.length, LOUDEST, k -> modulus[k]);
-        return median < GONE * loud ? loud : median;
+        return median < MUCH * loud ? loud : median;
     }
 
     private static void markGone(double[] modulus, double least, boolean[] spoilt) {

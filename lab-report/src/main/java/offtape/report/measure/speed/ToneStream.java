@@ -36,6 +36,12 @@ final class ToneStream {
     /** Weight that is enough in any case: the weighted floor is then some 0.0006 % at 3150 Hz. */
     private static final double CLEAR = 1e8;
 
+    /** A tone that dips to so many times the noise around it (24 dB) still tells its phase. */
+    private static final double OVER_NOISE = 16;
+
+    private static final double LEAST_LEVEL = 0.02;
+    private static final double MOST_LEVEL = 0.25;
+
     private final AudioSource recording;
     private final ToneBand band;
     private final Downconverter converter;
@@ -141,7 +147,7 @@ final class ToneStream {
         double[] told = new double[sum.length];
         for (int c = 0; c < bases.size(); c++) {
             if (weights.of(c) > 0) {
-                ChannelPiece piece = ChannelPiece.of(bases.get(c), levels[c]);
+                ChannelPiece piece = ChannelPiece.of(bases.get(c), levels[c], gone(c));
                 levels[c] = piece.level();
                 boolean isTone = weights.note(c, bases.get(c), piece.isAllClear());
                 for (int k = 0; k < sum.length; k++) {
@@ -154,6 +160,12 @@ final class ToneStream {
         double enough = Math.min(CLEAR, ENOUGH * weights.sum());
         Arrays.setAll(sum, k -> told[k] < enough ? Double.NaN : percent(sum[k] / told[k]));
         return sum;
+    }
+
+    /** Share of a channel's level at which noise begins to turn its phase; no less than −34 dB. */
+    private double gone(int channel) {
+        double noise = Math.sqrt(0.5 * converter.noiseBandwidthHz() / weights.of(channel));
+        return Math.max(LEAST_LEVEL, Math.min(MOST_LEVEL, OVER_NOISE * noise));
     }
 
     private double percent(double radiansPerSecond) {

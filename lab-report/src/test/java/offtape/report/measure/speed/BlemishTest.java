@@ -29,6 +29,28 @@ class BlemishTest {
                 s.notes().get(0).startsWith("The tone was gone or struck by clicks in 3 places,"));
     }
 
+    /** 15 dB down for 80 ms, far above the hiss, the phase of 10 Hz flutter is read throughout. */
+    @Test
+    void aShallowDropoutIsReadThrough() {
+        DoubleUnaryOperator flutter = Tones.wavering(TONE, 0, 0.2, 10);
+        DoubleUnaryOperator hiss = Tones.noise(Tones.sigma(58), 7);
+        MemoryAudio audio =
+                Tones.audio(
+                        12,
+                        t ->
+                                (1 - 0.82 * dip((t - 7) / 0.08)) * flutter.applyAsDouble(t)
+                                        + hiss.applyAsDouble(t));
+        Speed s = Tones.speed(audio, TONE);
+        assertEquals(List.of(), s.notes());
+        assertEquals(0.2, s.unweightedPeak().value(), 0.02 * 0.2);
+    }
+
+    /** From 0 to 1 and back, in round slopes of a sixth of the time each. */
+    private static double dip(double place) {
+        double edge = Math.max(0, Math.min(1, 6 * Math.min(place, 1 - place)));
+        return 0.5 - 0.5 * Math.cos(Math.PI * edge);
+    }
+
     @Test
     void theOtherChannelTellsMeanwhile() {
         MemoryAudio audio = Tones.audio(14, holed(WOW, 1), Tones.sum(WOW, Tones.noise(1e-4, 2)));
