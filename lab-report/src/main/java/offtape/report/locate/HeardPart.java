@@ -10,6 +10,7 @@ package offtape.report.locate;
  * @param share the same as a share of all that sounds in the programme
  * @param coveredShare the same as a share of what the recording has room for
  * @param likeness how like the programme it is, 0 to 1
+ * @param fromStart whether it begins with the first sound of the programme
  * @param toEnd whether it goes on to the last sound of the programme
  */
 record HeardPart(
@@ -19,12 +20,15 @@ record HeardPart(
         double share,
         double coveredShare,
         double likeness,
+        boolean fromStart,
         boolean toEnd) {
 
     /** A moment that is more like the programme than this speaks for it. */
     private static final double LIKE = 0.5;
 
-    /** A part that ends within this much of the programme's last sound goes on to it. */
+    /**
+     * A part that ends within this much of the programme's last sound goes on to it; so a start.
+     */
     private static final double END_S = 0.5;
 
     /**
@@ -43,12 +47,14 @@ record HeardPart(
         Run run = best;
         int sounding = 0;
         int covered = 0;
+        int first = -1;
         int last = 0;
         for (int h = 0; h < wanted.hops(); h++) {
             if (!wanted.sounds(h)) {
                 continue;
             }
             sounding++;
+            first = first < 0 ? h : first;
             covered += h + lag >= 0 && h + lag < recording.hops() ? 1 : 0;
             last = h;
             double likeness = wanted.likeness(h, recording, h + lag);
@@ -63,6 +69,7 @@ record HeardPart(
                 (double) best.count() / Math.max(1, sounding),
                 (double) best.count() / Math.max(1, covered),
                 best.sum() / Math.max(1, best.count()),
+                (best.first() - first) * hop < END_S * match.stretch(),
                 (last - best.last()) * hop < END_S * match.stretch());
     }
 

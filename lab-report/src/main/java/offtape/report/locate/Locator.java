@@ -104,7 +104,8 @@ public final class Locator {
         CoarseSearch.Match match = fine.near(rough);
         HeardPart part = HeardPart.of(coarseProgramme, coarseRecording, match);
         boolean filled = part.soundingSeconds() >= ENOUGH_S && part.coveredShare() >= FILLED_SHARE;
-        boolean like = part.likeness() >= LIKE && (filled || part.share() >= ENOUGH_SHARE);
+        boolean brokenOff = part.share() >= ENOUGH_SHARE && part.fromStart();
+        boolean like = part.likeness() >= LIKE && (filled || brokenOff);
         return new Candidate(
                 match,
                 part,

@@ -31,7 +31,12 @@ record Placement(
     static final double MARKER_LIKE = 0.4;
 
     /** Tones may show another speed than the match; this far, they are no tones of it. */
-    private static final double TOO_FAR = 0.03;
+    private static final double TOO_FAR = 0.045;
+
+    /** How far off the tones are looked for at first, and once the speed is known. */
+    private static final double FIRST_REACH = 0.04;
+
+    private static final double REACH = 0.012;
 
     /** A speed this near to what the tones say needs no second look. */
     private static final double SETTLED = 0.0006;
@@ -60,7 +65,7 @@ record Placement(
             double stretch = known.stretch();
             List<ToneStretches.Reading> readings =
                     new ToneStretches(sheet, recording, coarse)
-                            .read().stream()
+                            .read(round == 0 ? FIRST_REACH : REACH).stream()
                                     .filter(r -> Math.abs(r.stretch() / stretch - 1) < TOO_FAR)
                                     .toList();
             double middle = covered(recording, coarse, length);
@@ -69,7 +74,7 @@ record Placement(
             if (off > TOO_FAR) {
                 return Optional.empty();
             }
-            if (off < SETTLED || round == MOST_ROUNDS - 1) {
+            if (round > 0 && off < SETTLED || round == MOST_ROUNDS - 1) {
                 double start = startOf(coarse, profile, middle);
                 TimeMap smooth = integrate(profile, start, length, List.of());
                 List<Anchor> markers = markers(programme, recording, smooth);

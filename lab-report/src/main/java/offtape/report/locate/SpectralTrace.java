@@ -153,7 +153,9 @@ final class SpectralTrace {
             float part = (float) (b + shift - lower);
             for (int h = 0; h < length; h++) {
                 int from = Math.min(hops() - 1, (int) Math.rint(h / factor));
-                out[b][h] = (1 - part) * value(lower, from) + part * value(lower + 1, from);
+                float low = value(lower, from);
+                float high = value(lower + 1, from);
+                out[b][h] = (float) Math.sqrt((1 - part) * low * low + part * high * high);
             }
         }
         return new SpectralTrace(out, new float[length], hopSeconds);

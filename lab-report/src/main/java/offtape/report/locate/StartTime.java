@@ -38,7 +38,7 @@ final class StartTime {
     /** Tones as far as this from the anchor are used. */
     private static final double REACH_S = 6;
 
-    private static final int MOST_READINGS = 600;
+    private static final int MOST_READINGS = 350;
     private static final double LONG_TONE_S = 1;
 
     /** A tone of this length tells the wow of a machine well enough. */

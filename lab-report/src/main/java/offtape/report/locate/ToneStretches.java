@@ -42,22 +42,27 @@ final class ToneStretches {
         this.map = map;
     }
 
-    /** Readings from every tone and ladder step that is long and clean enough, in order. */
-    List<Reading> read() {
+    /**
+     * Readings from every tone and ladder step that is long and clean enough, in order.
+     *
+     * @param reach how far off the tones may be from where the map has them, as a share
+     */
+    List<Reading> read(double reach) {
         List<Reading> readings = new ArrayList<>();
         for (Cue cue : sheet.cues()) {
             if (cue instanceof Cue.Tone t) {
-                tone(t.startFrame(), t.frames(), t.frequencyHz(), readings);
+                tone(t.startFrame(), t.frames(), t.frequencyHz(), reach, readings);
             } else if (cue instanceof Cue.Ladder l) {
                 for (Cue.Step s : l.steps()) {
-                    tone(s.startFrame(), s.frames(), l.frequencyHz(), readings);
+                    tone(s.startFrame(), s.frames(), l.frequencyHz(), reach, readings);
                 }
             }
         }
         return readings;
     }
 
-    private void tone(long startFrame, long frames, double hz, List<Reading> readings) {
+    private void tone(
+            long startFrame, long frames, double hz, double reach, List<Reading> readings) {
         double from = sheet.seconds(startFrame) + MARGIN_S;
         double length = sheet.seconds(frames) - 2 * MARGIN_S;
         if (length < SHORTEST_S) {
@@ -66,15 +71,16 @@ final class ToneStretches {
         int pieces = (int) Math.ceil(length / PIECE_S);
         for (int i = 0; i < pieces; i++) {
             double piece = length / pieces;
-            piece(from + i * piece, piece, hz, readings);
+            piece(from + i * piece, piece, hz, reach, readings);
         }
     }
 
-    private void piece(double from, double length, double hz, List<Reading> readings) {
+    private void piece(
+            double from, double length, double hz, double reach, List<Reading> readings) {
         double start = map.recordingSeconds(from);
         double end = map.recordingSeconds(from + length);
         double expectedHz = hz * map.speedRatio(from + length / 2);
-        double pass = 0.012 * expectedHz + 8;
+        double pass = reach * expectedHz + 8;
         if (expectedHz + 2 * pass > recording.sampleRateHz() / 2.0
                 || start < 0
                 || end > (double) recording.frames() / recording.sampleRateHz()) {

@@ -100,7 +100,7 @@ final class Returns {
             double[] out, double[] in, int rate, double before, double speed, double gain) {
         for (int i = 0; i < out.length && gain != 0; i++) {
             double place = ((double) i / rate - before) * speed * RATE;
-            if (place > -1 && place < in.length) {
+            if (place > -0.5 && place < in.length - 0.5) {
                 boolean whole = Math.abs(place - Math.rint(place)) < 1e-6;
                 out[i] +=
                         gain

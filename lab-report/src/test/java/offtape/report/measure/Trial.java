@@ -42,12 +42,6 @@ final class Trial {
 
     private static final int SILENCE_S = 6;
 
-    /**
-     * 0.005 ms is allowed on a path without filters; the trial machines' own upper edge delays by
-     * 1/(2π · 17 kHz) = 0.0094 ms.
-     */
-    private static final double CLEAN_DELAY_MS = 0.005 + 0.0094;
-
     private final TrialMachines.Machine machine;
     private final MachineRun run;
     private final MachineTruth truth;
@@ -120,11 +114,19 @@ final class Trial {
         if (!machine.clean()) {
             dropouts();
         }
-        double delay = results.timing().delay().value() - truth.timing().delayMs();
-        add("delay", delay, 0.05, CLEAN_DELAY_MS, "ms");
+        double delay = results.timing().delay().value() - truth.timing().delayMs() - edgeDelayMs();
+        add("delay", delay, 0.05, 0.005, "ms");
         boolean inverted = machine.spec().electronics().polarityInverted();
         boolean right = results.timing().polarity().equals(inverted ? "inverted" : "normal");
         add("polarity", right ? 0 : 1, 0.5, 0.5, "");
+    }
+
+    /**
+     * How late the upper edge of the electronics, a Butterworth filter of second order, lets
+     * everything well below it come: √2/(2πf). It is part of the path but not of its map of time.
+     */
+    private double edgeDelayMs() {
+        return 1000 * Math.sqrt(2) / (2 * Math.PI * machine.spec().electronics().upperEdgeHz());
     }
 
     private void speed() {
