@@ -44,9 +44,9 @@ final class TrialMachines {
 
     private static final String DROPOUTS =
             """
-            {"channel": "left", "atSeconds": 150, "milliseconds": 30, "depthDb": 8},
-            {"channel": "right", "atSeconds": 163.2, "milliseconds": 12, "depthDb": 5},
-            {"channel": "both", "atSeconds": 180.5, "milliseconds": 80, "depthDb": 15}
+            {"channel": "left", "atSeconds": %s, "milliseconds": 30, "depthDb": 8},
+            {"channel": "right", "atSeconds": %s, "milliseconds": 12, "depthDb": 5},
+            {"channel": "both", "atSeconds": %s, "milliseconds": 80, "depthDb": 15}
             """;
 
     private TrialMachines() {}
@@ -86,7 +86,8 @@ final class TrialMachines {
             String curve,
             double hissDb) {
         String transport = "\"speedDeviationPercent\": " + deviationPercent;
-        return machine(name, rateHz, mmPerS, transport, curve, hissDb, clean, 0, 0);
+        return machine(
+                name, rateHz, mmPerS, transport, curve, hissDb, clean, 0, 0, 150, 163.2, 180.5);
     }
 
     private static Machine wow(String name, double hz, double percent) {
@@ -96,7 +97,8 @@ final class TrialMachines {
                         + ", \"peakPercent\": "
                         + percent
                         + "}]";
-        return machine(name, 48_000, 190.5, transport, "tanh", -58, false, hz, percent);
+        return machine(
+                name, 48_000, 190.5, transport, "tanh", -58, false, hz, percent, 150, 163.2, 180.5);
     }
 
     /** Machines made for another mains frequency, on the brief programme. */
@@ -116,7 +118,10 @@ final class TrialMachines {
                                         -58,
                                         false,
                                         4,
-                                        0.12))
+                                        0.12,
+                                        52,
+                                        57,
+                                        64))
                 .map(
                         m ->
                                 new Machine(
@@ -134,7 +139,7 @@ final class TrialMachines {
     }
 
     private static Machine moving(String name, String transport) {
-        return machine(name, 48_000, 190.5, transport, "tanh", -58, false, 0, 0);
+        return machine(name, 48_000, 190.5, transport, "tanh", -58, false, 0, 0, 150, 163.2, 180.5);
     }
 
     private static Machine machine(
@@ -146,7 +151,8 @@ final class TrialMachines {
             double hissDb,
             boolean clean,
             double peakHz,
-            double peakPercent) {
+            double peakPercent,
+            Object... dropoutsAt) {
         boolean fast = mmPerS > 300;
         String json =
                 String.format(
@@ -166,7 +172,7 @@ final class TrialMachines {
                         name.contains("inverted"),
                         clean ? "0.4" : "-1.3",
                         hissDb,
-                        clean ? "" : DROPOUTS,
+                        clean ? "" : String.format(DROPOUTS, dropoutsAt),
                         "1.7");
         ProgrammePlan plan =
                 new ProgrammePlan(
