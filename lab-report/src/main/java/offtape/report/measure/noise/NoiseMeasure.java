@@ -68,6 +68,11 @@ public final class NoiseMeasure {
         if (x.length < 2 * ItuBs468.SETTLING_SECONDS * rate) {
             return Quantity.unknown("The recorded silence is too short for a quasi-peak reading.");
         }
+        if (rate < ItuBs468.LOWEST_RATE_HZ) {
+            return Quantity.unknown(
+                    "The weighting of BS.468 reaches higher than this recording: it needs 44.1 kHz"
+                            + " or more.");
+        }
         double peak = ItuBs468.atRate(rate).quasiPeak(x);
         return level(peak * peak, zero, x.length);
     }
