@@ -20,7 +20,9 @@ public final class ItuBs468 {
     /** Seconds until the pointer has settled on steady noise. */
     public static final double SETTLING_SECONDS = 1;
 
-    private static final double LOWEST_RATE_HZ = 44100;
+    /** The least sample rate at which the weighting can be followed, hertz. */
+    public static final double LOWEST_RATE_HZ = 44100;
+
     private static final double TRANSFORM_SECONDS = 0.5;
     private static final double RESPONSE_SECONDS = 0.1;
     private static final double CALIBRATION_SECONDS = 3;

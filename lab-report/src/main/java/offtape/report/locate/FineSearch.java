@@ -10,7 +10,8 @@ final class FineSearch {
     private static final int WIDE_STEPS = 14;
     private static final double STEP = 0.0005;
     private static final int STEPS = 6;
-    private static final double REACH_S = 0.4;
+    private static final double WIDE_REACH_S = 0.4;
+    private static final double REACH_S = 0.12;
 
     /** The wide search looks at so many moments of the programme, evenly spread. */
     private static final int WIDE_MOMENTS = 1200;
@@ -32,17 +33,19 @@ final class FineSearch {
     /** The best match near one that is roughly right. */
     CoarseSearch.Match near(CoarseSearch.Match rough) {
         int every = Math.max(1, programme.hops() / WIDE_MOMENTS);
-        return among(among(rough, WIDE_STEP, WIDE_STEPS, every), STEP, STEPS, 1);
+        CoarseSearch.Match match = among(rough, WIDE_STEP, WIDE_STEPS, every, WIDE_REACH_S);
+        return among(match, STEP, STEPS, 1, REACH_S);
     }
 
     /** The same match at a speed that is known better. */
     CoarseSearch.Match at(CoarseSearch.Match known, double stretch) {
         double middle = middleSeconds(known);
         double inProgramme = (middle - known.offsetSeconds()) / known.stretch();
-        return at(stretch, middle - stretch * inProgramme, 1);
+        return at(stretch, middle - stretch * inProgramme, 1, WIDE_REACH_S);
     }
 
-    private CoarseSearch.Match among(CoarseSearch.Match rough, double step, int steps, int every) {
+    private CoarseSearch.Match among(
+            CoarseSearch.Match rough, double step, int steps, int every, double reachSeconds) {
         double middle = middleSeconds(rough);
         double inProgramme = (middle - rough.offsetSeconds()) / rough.stretch();
         return IntStream.rangeClosed(-steps, steps)
@@ -50,7 +53,7 @@ final class FineSearch {
                 .boxed()
                 .toList()
                 .parallelStream()
-                .map(stretch -> at(stretch, middle - stretch * inProgramme, every))
+                .map(stretch -> at(stretch, middle - stretch * inProgramme, every, reachSeconds))
                 .max(Comparator.comparingDouble(CoarseSearch.Match::likeness))
                 .orElseThrow();
     }
@@ -64,11 +67,12 @@ final class FineSearch {
         return (from + to) / 2;
     }
 
-    private CoarseSearch.Match at(double stretch, double expectedSeconds, int every) {
+    private CoarseSearch.Match at(
+            double stretch, double expectedSeconds, int every, double reachSeconds) {
         SpectralTrace wanted = programme.stretched(stretch);
         double hop = programme.hopSeconds();
         int expected = (int) Math.rint(expectedSeconds / hop);
-        int reach = (int) Math.ceil(REACH_S / hop);
+        int reach = (int) Math.ceil(reachSeconds / hop);
         double most = -1;
         int best = expected;
         for (int lag = expected - reach; lag <= expected + reach; lag++) {

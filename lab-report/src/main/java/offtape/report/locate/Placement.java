@@ -33,10 +33,10 @@ record Placement(
     /** Tones may show another speed than the match; this far, they are no tones of it. */
     private static final double TOO_FAR = 0.045;
 
-    /** How far off the tones are looked for at first, and once the speed is known. */
-    private static final double FIRST_REACH = 0.04;
-
+    /** How far off the tones are looked for, and how far if none is there. */
     private static final double REACH = 0.012;
+
+    private static final double WIDE_REACH = 0.04;
 
     /** A speed this near to what the tones say needs no second look. */
     private static final double SETTLED = 0.0006;
@@ -63,18 +63,18 @@ record Placement(
         for (int round = 0; round < MOST_ROUNDS; round++) {
             TimeMap coarse = TimeMap.straight(known.offsetSeconds(), known.stretch(), length);
             double stretch = known.stretch();
-            List<ToneStretches.Reading> readings =
-                    new ToneStretches(sheet, recording, coarse)
-                            .read(round == 0 ? FIRST_REACH : REACH).stream()
-                                    .filter(r -> Math.abs(r.stretch() / stretch - 1) < TOO_FAR)
-                                    .toList();
+            ToneStretches tones = new ToneStretches(sheet, recording, coarse);
+            List<ToneStretches.Reading> readings = near(tones.read(REACH), stretch);
+            if (readings.isEmpty()) {
+                readings = near(tones.read(WIDE_REACH), stretch);
+            }
             double middle = covered(recording, coarse, length);
             StretchProfile profile = StretchProfile.fit(readings, stretch, length);
             double off = Math.abs(profile.at(middle) / stretch - 1);
             if (off > TOO_FAR) {
                 return Optional.empty();
             }
-            if (round > 0 && off < SETTLED || round == MOST_ROUNDS - 1) {
+            if (off < SETTLED || round == MOST_ROUNDS - 1) {
                 double start = startOf(coarse, profile, middle);
                 TimeMap smooth = integrate(profile, start, length, List.of());
                 List<Anchor> markers = markers(programme, recording, smooth);
@@ -84,6 +84,13 @@ record Placement(
             known = again.at(known, profile.at(middle));
         }
         return Optional.empty();
+    }
+
+    private static List<ToneStretches.Reading> near(
+            List<ToneStretches.Reading> readings, double stretch) {
+        return readings.stream()
+                .filter(r -> Math.abs(r.stretch() / stretch - 1) < TOO_FAR)
+                .toList();
     }
 
     /** Middle of the part of the programme that lies in the recording, programme seconds. */

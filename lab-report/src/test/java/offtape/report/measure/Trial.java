@@ -122,11 +122,15 @@ final class Trial {
     }
 
     /**
-     * How late the upper edge of the electronics, a Butterworth filter of second order, lets
-     * everything well below it come: √2/(2πf). It is part of the path but not of its map of time.
+     * How late the upper edge of the electronics lets everything well below it come: a Butterworth
+     * filter of second order has √2/ω, ω being 2·fs·tan(πf/fs) where a bilinear transform realises
+     * it at a rate fs and keeps its edge (Oppenheim and Schafer). It is part of the path but not of
+     * its map of time.
      */
     private double edgeDelayMs() {
-        return 1000 * Math.sqrt(2) / (2 * Math.PI * machine.spec().electronics().upperEdgeHz());
+        double rate = run.sampleRateHz();
+        double edge = Math.PI * machine.spec().electronics().upperEdgeHz() / rate;
+        return 1000 * Math.sqrt(2) / (2 * rate * Math.tan(edge));
     }
 
     private void speed() {
