@@ -42,7 +42,7 @@ final class TrialMachines {
     private TrialMachines() {}
 
     /** Rates at which the weighting is tabulated, so that its truth depends on no interpolation. */
-    private static final double[] WOW_HZ = {0.63, 0.8, 1, 2, 4, 6.3, 10, 20, 40};
+    private static final double[] WOW_HZ = {0.63, 0.8, 2, 4, 6.3, 10, 40};
 
     static List<Machine> all() {
         List<Machine> all = new ArrayList<>();
@@ -53,20 +53,13 @@ final class TrialMachines {
             all.add(wow(hz, percent));
         }
         for (String motion : List.of("transport-a", "transport-b", "transport-c")) {
-            for (double mmPerS : new double[] {95.25, 190.5, 381}) {
-                String name =
-                        String.format(Locale.ROOT, "real motion %s, %.0f mm/s", motion, mmPerS);
-                MachineDraft draft =
-                        hissy(name)
-                                .with("transport.speedDeviationPercent", 0.4)
-                                .with("transport.motion", "{\"recorded\": \"" + motion + "\"}")
-                                .with("tapeSpeedMmPerS", mmPerS);
-                all.add(brief(name, draft, mmPerS, 48_000, false));
-            }
+            all.add(moving(motion, 190.5));
         }
+        all.add(moving("transport-a", 95.25));
+        all.add(moving("transport-b", 381));
         all.add(farOff(-16.7));
         all.add(farOff(20));
-        all.addAll(DrawnMachines.draw(24));
+        all.addAll(DrawnMachines.draw(22));
         return all;
     }
 
@@ -95,15 +88,23 @@ final class TrialMachines {
     }
 
     private static List<Machine> clean() {
-        List<Machine> all = new ArrayList<>();
-        for (int rateHz : new int[] {44_100, 48_000, 96_000}) {
-            for (double deviation : new double[] {-1, 0, 0.3}) {
-                String name = "clean, " + deviation + " %, " + rateHz / 1000 + " kHz";
-                MachineDraft draft = quiet(name).with("transport.speedDeviationPercent", deviation);
-                all.add(brief(name, draft, 190.5, rateHz, true));
-            }
-        }
-        return all;
+        return List.of(clean(44_100, -1), clean(48_000, 0), clean(96_000, 0.3));
+    }
+
+    private static Machine clean(int rateHz, double deviationPercent) {
+        String name = "clean, " + deviationPercent + " %, " + rateHz / 1000 + " kHz";
+        MachineDraft draft = quiet(name).with("transport.speedDeviationPercent", deviationPercent);
+        return brief(name, draft, 190.5, rateHz, true);
+    }
+
+    private static Machine moving(String motion, double mmPerS) {
+        String name = String.format(Locale.ROOT, "real motion %s, %.0f mm/s", motion, mmPerS);
+        MachineDraft draft =
+                hissy(name)
+                        .with("transport.speedDeviationPercent", 0.4)
+                        .with("transport.motion", "{\"recorded\": \"" + motion + "\"}")
+                        .with("tapeSpeedMmPerS", mmPerS);
+        return brief(name, draft, mmPerS, 48_000, false);
     }
 
     private static Machine wow(double hz, double percent) {

@@ -136,8 +136,8 @@ final class BandSearch {
 
     private List<Candidate> in(LinePower power, BendGrid grid, double bend, double level) {
         List<Candidate> found = new ArrayList<>();
-        int last = Math.min(power.size() - 1, (int) (grid.toHz() / power.binHz()));
-        for (int k = (int) Math.ceil(grid.fromHz() / power.binHz()); k <= last; k++) {
+        int last = Math.min(power.size() - 1, (int) Math.ceil(grid.toHz() / power.binHz()));
+        for (int k = Math.max(1, (int) (grid.fromHz() / power.binHz())); k <= last; k++) {
             if (power.isTop(k) && power.power(k) > least * least && power.logChance(k) < level) {
                 Candidate c = new Candidate(k * power.binHz(), bend, power.power(k));
                 if (lines.stream().noneMatch(l -> owns(l, c))) {
@@ -170,8 +170,11 @@ final class BandSearch {
         return found;
     }
 
+    /** A line on the very edge must not fall between this band and the next. */
     private boolean inBand(Line line) {
-        return grids.stream().anyMatch(g -> line.hz() >= g.fromHz() && line.hz() <= g.toHz());
+        double edge = 1 / rest.seconds();
+        return grids.stream()
+                .anyMatch(g -> line.hz() >= g.fromHz() - edge && line.hz() <= g.toHz() + edge);
     }
 
     private FoundLine described(Line line, LinePower power) {

@@ -59,10 +59,19 @@ public final class LineSearch {
         if (to > split) {
             List<BendGrid> grids = List.of(new BendGrid(split, to, new double[] {0}));
             Stretch all = new Stretch(x, rateHz);
-            lines.addAll(new BandSearch(all, grids, CHANCE / 2, LEAST_PERCENT).find());
+            new BandSearch(all, grids, CHANCE / 2, LEAST_PERCENT)
+                    .find().stream()
+                            .filter(f -> lines.stream().noneMatch(s -> isSame(f, s, seconds)))
+                            .toList()
+                            .forEach(lines::add);
         }
         lines.sort(Comparator.comparingDouble(l -> -l.peakPercent()));
         return lines;
+    }
+
+    /** Whether a line on the edge of both bands was found in both. */
+    private static boolean isSame(FoundLine fast, FoundLine slow, double seconds) {
+        return Math.abs(fast.startHz() - slow.middleHz()) < 2 / seconds;
     }
 
     /** The beginning of a deviation, no longer than so many samples. */

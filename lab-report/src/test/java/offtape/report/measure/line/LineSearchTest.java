@@ -13,6 +13,8 @@ import offtape.core.machine.spec.MachineSpec;
 import offtape.reference.Source;
 import offtape.reference.TransportMotion;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LineSearchTest {
 
@@ -45,6 +47,18 @@ class LineSearchTest {
         assertTrue(trials > 200, trials + " found");
         assertCovered(hz, trials, "frequency");
         assertCovered(peak, trials, "peak");
+    }
+
+    /** Below 4 Hz reels are looked for, above they are not; a line there belongs to one side. */
+    @ParameterizedTest
+    @ValueSource(doubles = {3.95, 3.99979, 3.99999, 4, 4.00001, 4.03})
+    void aLineOnTheEdgeOfTheReelsIsFoundOnce(double hz) {
+        for (int seed = 0; seed < 8; seed++) {
+            double[] x = Deviations.noise(0.003, 16, 500, seed).line(hz, 0.1, seed).samples();
+            List<FoundLine> lines = LineSearch.find(x, 500);
+            assertEquals(1, lines.size(), lines.toString());
+            assertEquals(hz, lines.get(0).middleHz(), lines.get(0).hzUncertainty() * 1.5);
+        }
     }
 
     /** A supply reel of 60 mm at 19.05 cm/s: 0.505 Hz, faster by 0.9 % over a minute. */
