@@ -19,6 +19,7 @@ import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeFolder;
 import offtape.core.programme.ProgrammePlan;
 import offtape.core.programme.ProgrammeWriter;
+import offtape.core.standard.TrackSpacing;
 import offtape.core.transport.TransportDescription;
 import offtape.core.unit.TapeSpeed;
 import offtape.report.measure.Measurement;
@@ -119,7 +120,8 @@ final class Demo {
                             Sessions.madeAt(recording),
                             machine.note(),
                             Version.text(),
-                            Sha256.ofFile(recording));
+                            Sha256.ofFile(recording),
+                            TrackSpacing.named("two-track"));
             Results results =
                     Sessions.named(
                             Measurement.run(programme, sound, session, sound.notes()),

@@ -124,11 +124,17 @@ class ChannelsOptionTest {
     @Test
     void monoHasNoFiguresOfTwoChannels() {
         JsonNode channels = mono.get("channels");
-        assertEquals(6, channels.size());
+        int figures = 0;
         for (JsonNode figure : channels) {
+            if (!figure.isObject()) {
+                assertEquals(0, figure.size(), "no curve compares one channel");
+                continue;
+            }
+            figures++;
             assertTrue(figure.get("value").isNull(), channels.toString());
             assertEquals("The recording has one channel only.", figure.get("reason").asText());
         }
+        assertTrue(figures >= 6, figures + " figures");
         for (String part : List.of("response", "distortion", "noise")) {
             assertFalse(mono.get(part).isEmpty(), part);
             for (JsonNode figure : mono.get(part)) {

@@ -3,6 +3,7 @@ package offtape.report.locate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import offtape.core.audio.AudioSource;
 import offtape.core.dsp.AnalyticCorrelation;
 import offtape.core.dsp.SincInterpolator;
@@ -54,12 +55,13 @@ final class AnchorSearch {
         }
         Heard heard = Heard.of(recording.read(start, length));
         Span span = sought(from, seconds);
-        Peak best = peak(heard, template(span, stretch), stretch);
+        Peak best = peak(heard, template(span, exact(span), stretch), stretch);
         if (topHz > 0) {
             double step = Math.max(2e-5, 0.2 / (seconds * topHz));
             int steps = (int) Math.min(60, Math.ceil(WOW / step));
-            best = better(best, heard, span, step, steps);
-            best = better(best, heard, span, step / FINER, FINER);
+            FineTable table = FineTable.of(span.mono());
+            best = better(best, heard, span, table::at, step, steps);
+            best = better(best, heard, span, exact(span), step / FINER, FINER);
         }
         double at = (start + best.place()) / rate;
         return Optional.of(new Anchor(middle, at, best.signs(), best.likeness()));
@@ -82,11 +84,16 @@ final class AnchorSearch {
         }
     }
 
-    private Peak better(Peak known, Heard heard, Span span, double step, int steps) {
+    private static DoubleUnaryOperator exact(Span span) {
+        return place -> SincInterpolator.at(span.mono(), place);
+    }
+
+    private Peak better(
+            Peak known, Heard heard, Span span, DoubleUnaryOperator at, double step, int steps) {
         Peak best = known;
         for (int i = -steps; i <= steps; i++) {
             double tried = known.stretch() * (1 + i * step);
-            Peak peak = peak(heard, template(span, tried), tried);
+            Peak peak = peak(heard, template(span, at, tried), tried);
             best = peak.score() > best.score() ? peak : best;
         }
         return best;
@@ -107,13 +114,13 @@ final class AnchorSearch {
     }
 
     /** The stretch as the recording should hold it, its middle on the middle sample. */
-    private double[] template(Span span, double stretch) {
+    private double[] template(Span span, DoubleUnaryOperator at, double stretch) {
         int half = (int) (span.seconds() * stretch * recording.sampleRateHz() / 2);
         double[] out = new double[2 * half + 1];
         for (int i = -half; i <= half; i++) {
             double offset =
                     (double) i * programme.sampleRateHz() / (recording.sampleRateHz() * stretch);
-            out[i + half] = SincInterpolator.at(span.mono(), span.centre() + offset);
+            out[i + half] = at.applyAsDouble(span.centre() + offset);
         }
         return out;
     }

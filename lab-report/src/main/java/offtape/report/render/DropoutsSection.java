@@ -43,7 +43,11 @@ final class DropoutsSection {
                         + " s of steady tone dropouts of 3 dB and 10 ms or more were looked for: ";
         return none
                 ? stretch + "there is none."
-                : stretch + Numbers.full(summary.perMinute(), false) + ".";
+                : stretch
+                        + Numbers.decimal(summary.perMinute().value(), 1)
+                        + " places a minute ± "
+                        + Numbers.decimal(summary.perMinute().uncertainty(), 1)
+                        + ".";
     }
 
     private static String summary(List<Dropout> dropouts) {

@@ -96,6 +96,15 @@ public final class FollowedSweep {
         return size == 0 ? 0 : along / size;
     }
 
+    /** Phase of a channel against the programme in a band, radians; NaN if nothing is heard. */
+    double phase(int channel, int i) {
+        double re = returnedRe[channel][i];
+        double im = returnedIm[channel][i];
+        double along = re * programmeRe[i] + im * programmeIm[i];
+        double across = im * programmeRe[i] - re * programmeIm[i];
+        return along == 0 && across == 0 ? Double.NaN : Math.atan2(across, along);
+    }
+
     /** The cue that was followed. */
     public Cue.Sweep cue() {
         return cue;

@@ -33,6 +33,7 @@ public final class ResponseMeasure {
     private static final double START_SHARE = 1.5;
 
     private final FollowedSweep sweep;
+    private final int channel;
     private final double[] octaves;
     private final double[] levelDb;
 
@@ -49,6 +50,7 @@ public final class ResponseMeasure {
             double speedRatio,
             Leakage leakage) {
         this.sweep = sweep;
+        this.channel = channel;
         this.octaves = new double[sweep.size()];
         this.levelDb = new double[sweep.size()];
         for (int i = 0; i < octaves.length; i++) {
@@ -104,9 +106,15 @@ public final class ResponseMeasure {
     }
 
     private ResponseCurve steady(double[] hz, double[] db, double[] uncertaintyDb) {
-        double[] excess = new SweepLag(hz, db, sweep.growthCycles(1)).excessDb();
+        SweepLag lag = new SweepLag(hz, db, sweep.growthCycles(1));
+        double[] least = lag.leastPhase();
+        double[] excess = lag.excessDb(least);
+        double[] measured =
+                Arrays.stream(hz).map(f -> sweep.phase(channel, sweep.index(f))).toArray();
+        double from = START_SHARE * sweep.cue().startHz();
+        double share = PhaseShare.of(from, hz, measured, least);
         for (int i = 0; i < db.length; i++) {
-            db[i] -= excess[i];
+            db[i] -= share * excess[i];
         }
         return new ResponseCurve(hz, db, uncertaintyDb);
     }

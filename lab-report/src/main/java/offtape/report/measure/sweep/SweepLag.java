@@ -7,7 +7,8 @@ import java.util.Arrays;
  * a sweep whose frequency grows e-fold in L seconds comes back as H·(1 + ε), Re ε = (θ″ − θ′ +
  * 2a′θ′) / (2Lω): from h(τ) against φ(t − τ) = φ − ωτ + ω̇τ²/2 with ω̇ = ω/L. For a high-pass of
  * second order at 28 Hz and L = 1.7 s that is −0.02 dB at its edge. The phase is taken to be the
- * least that goes with the magnitude: the measured one holds the flutter too.
+ * least that goes with the magnitude, or what share of it the path turns ({@link PhaseShare}): the
+ * measured one holds the flutter too.
  *
  * <p>Source of the phase: H. W. Bode, "Network Analysis and Feedback Amplifier Design", 1945: θ(u)
  * = (1/π) ∫ a′(v) ln coth(|v − u|/2) dv.
@@ -39,12 +40,17 @@ final class SweepLag {
         this.growthSeconds = growthSeconds;
     }
 
-    /** How much too loud each frequency of the curve is read, dB. */
-    double[] excessDb() {
-        double[] phase = new double[u.length];
-        for (int i = 0; i < u.length; i++) {
-            phase[i] = phase(u[i]);
-        }
+    /** The least phase that goes with the magnitude, radians. */
+    double[] leastPhase() {
+        return Arrays.stream(u).map(this::phase).toArray();
+    }
+
+    /**
+     * How much too loud each frequency of the curve is read, dB, if the path turns the phase.
+     *
+     * @param phase as {@link #leastPhase}
+     */
+    double[] excessDb(double[] phase) {
         double[] excess = new double[u.length];
         for (int i = 0; i < u.length; i++) {
             double below = u[i] - STEP;
