@@ -18,7 +18,9 @@ final class DrawnMachines {
 
     private static final long SEED = 20_261;
     private static final double[] TAPE_MM_PER_S = {47.6, 95.25, 190.5, 190.5, 381};
-    private static final int[] RATES_HZ = {44_100, 44_100, 48_000, 48_000, 48_000, 96_000};
+    private static final int[] RATES_HZ = {
+        44_100, 44_100, 48_000, 48_000, 48_000, 48_000, 48_000, 96_000
+    };
 
     private final SplittableRandom random = new SplittableRandom(SEED);
 

@@ -40,7 +40,7 @@ final class Trial {
     record FigureError(
             String machine, String figure, double error, double allowance, String unit) {}
 
-    private static final int SILENCE_S = 6;
+    private static final int SILENCE_S = 4;
 
     private final TrialMachines.Machine machine;
     private final MachineRun run;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import offtape.core.machine.spec.MachineSpec;
+import offtape.core.programme.Cue;
 import offtape.core.programme.CueSheet;
 import offtape.core.programme.ProgrammePlan;
 import offtape.core.unit.TapeSpeed;
@@ -27,7 +28,7 @@ final class TrialMachines {
             double peakPercent) {}
 
     /** How far into the speed tone the dropouts of hissy machines lie, seconds. */
-    private static final double[] DROPOUTS_AT_S = {3.1, 9.4, 18.2};
+    private static final double[] DROPOUTS_AT_S = {3.1, 8.4, 13.2};
 
     private static final String DROPOUTS =
             """
@@ -46,7 +47,7 @@ final class TrialMachines {
 
     static List<Machine> all() {
         List<Machine> all = new ArrayList<>();
-        all.addAll(whole());
+        all.addAll(shortProgramme());
         all.addAll(clean());
         for (double hz : WOW_HZ) {
             double percent = hz < 8 ? 0.3 : 0.2;
@@ -63,28 +64,36 @@ final class TrialMachines {
         return all;
     }
 
-    /** On the whole programme that users get. */
-    private static List<Machine> whole() {
+    /** On the short programme that users get. */
+    private static List<Machine> shortProgramme() {
         MachineDraft random =
-                hissy("random flutter, whole programme")
+                hissy("random flutter, short programme")
                         .with(
                                 "transport.randomFlutter",
                                 "{\"rmsPercent\": 0.15, \"lowHz\": 0.5, \"highHz\": 120}");
         MachineDraft cubic =
-                quiet("clean, cubic, whole programme")
+                quiet("clean, cubic, short programme")
                         .with("tapeSpeedMmPerS", 95.25)
                         .with("saturation.kind", "\"cubic\"")
                         .with("saturation.levelAtK3ThreePercentDb", 8.5)
                         .with("transport.speedDeviationPercent", 0.3);
         return List.of(
-                whole("random flutter, whole programme", random, 190.5, false),
-                whole("clean, cubic, whole programme", cubic, 95.25, true));
+                onShort("random flutter, short programme", random, 190.5, false),
+                onShort("clean, cubic, short programme", cubic, 95.25, true));
     }
 
-    private static Machine whole(String name, MachineDraft draft, double mmPerS, boolean clean) {
-        ProgrammePlan plan = new ProgrammePlan(new TapeSpeed(mmPerS), 48_000, -18, false);
-        MachineSpec spec = clean ? draft.spec() : draft.with("dropouts", dropouts(150)).spec();
-        return new Machine(name, plan.sheet(), plan.midHz(), spec, clean, 0, 0);
+    private static Machine onShort(String name, MachineDraft draft, double mmPerS, boolean clean) {
+        ProgrammePlan plan = new ProgrammePlan(new TapeSpeed(mmPerS), 48_000, -18, true);
+        CueSheet sheet = plan.sheet();
+        double tone =
+                sheet.cues(Cue.Tone.class)
+                        .filter(t -> t.id().equals("speed"))
+                        .mapToDouble(t -> sheet.seconds(t.startFrame()))
+                        .findFirst()
+                        .orElseThrow();
+        MachineSpec spec =
+                clean ? draft.spec() : draft.with("dropouts", dropouts(tone + 1.7)).spec();
+        return new Machine(name, sheet, plan.midHz(), spec, clean, 0, 0);
     }
 
     private static List<Machine> clean() {

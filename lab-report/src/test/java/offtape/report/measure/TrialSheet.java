@@ -9,9 +9,9 @@ import offtape.core.programme.ProgrammeSignal;
 import offtape.core.unit.TapeSpeed;
 
 /**
- * A programme of seventy seconds that holds each kind of part once, for trials on many machines:
- * the parts that a figure of the accuracy table is read from are as long as in the full programme,
- * but for the speed tone.
+ * A programme of one minute that holds each kind of part once, for trials on many machines: the
+ * parts that a figure of the accuracy table is read from are as long as in the full programme, but
+ * for the speed tone.
  */
 final class TrialSheet {
 
@@ -40,7 +40,7 @@ final class TrialSheet {
 
     private CueSheet sheet(TapeSpeed speed) {
         double midHz = midHz(speed);
-        frame = frames(0.05);
+        frame = frames(0.02);
         append(
                 new Cue.Marker(
                         ProgrammeSignal.START_MARKER,
@@ -55,7 +55,7 @@ final class TrialSheet {
         tone("left", ChannelSet.LEFT, 2, 1000, 0);
         tone("right", ChannelSet.RIGHT, 2, 1000, 0);
         frame = Math.max(frame, frames(SPEED_TONE_AT_S));
-        tone("speed", ChannelSet.BOTH, 25, 3150, 0);
+        tone("speed", ChannelSet.BOTH, 18, 3150, 0);
         append(
                 new Cue.Marker(
                         ProgrammeSignal.END_MARKER,
