@@ -60,7 +60,8 @@ final class AnchorSearch {
             double step = Math.max(2e-5, 0.2 / (seconds * topHz));
             int steps = (int) Math.min(60, Math.ceil(WOW / step));
             FineTable table = FineTable.of(span.mono());
-            best = better(best, heard, span, table::at, step, steps);
+            best = better(best, heard, span, table::at, 2 * step, (steps + 1) / 2);
+            best = better(best, heard, span, table::at, step, 1);
             best = better(best, heard, span, exact(span), step / FINER, FINER);
         }
         double at = (start + best.place()) / rate;
