@@ -23,11 +23,15 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class AccuracyTest {
 
+    /** So many machines have to be tried. */
+    private static final int FEWEST = 40;
+
     @TempDir private static Path folder;
 
     @TestFactory
     Stream<DynamicContainer> everyFigureIsWithinItsAllowance() {
         List<TrialMachines.Machine> machines = TrialMachines.all();
+        assertTrue(machines.size() >= FEWEST, machines.size() + " machines");
         List<CompletableFuture<Trial>> trials =
                 machines.stream()
                         .map(m -> CompletableFuture.supplyAsync(() -> Trial.run(m, folder)))

@@ -60,7 +60,7 @@ final class TrialMachines {
         all.add(moving("transport-b", 381));
         all.add(farOff(-16.7));
         all.add(farOff(20));
-        all.addAll(DrawnMachines.draw(20));
+        all.addAll(DrawnMachines.draw(22));
         return all;
     }
 
