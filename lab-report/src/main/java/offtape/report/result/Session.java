@@ -47,18 +47,4 @@ public record Session(
                 recordingSha256,
                 null);
     }
-
-    /** The same with the distance of the tracks. */
-    public Session withTracks(TrackSpacing other) {
-        return new Session(
-                machineName,
-                tape,
-                tapeSpeedMmPerS,
-                mode,
-                madeAt,
-                note,
-                software,
-                recordingSha256,
-                other);
-    }
 }
