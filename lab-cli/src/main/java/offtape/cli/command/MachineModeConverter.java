@@ -1,7 +1,7 @@
 package offtape.cli.command;
 
 import offtape.core.fault.UnusableInputException;
-import offtape.core.machine.spec.CaptureMode;
+import offtape.core.transport.CaptureMode;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 

@@ -2,11 +2,11 @@ package offtape.core.machine;
 
 import java.util.ArrayList;
 import java.util.List;
-import offtape.core.machine.spec.CaptureMode;
 import offtape.core.machine.spec.ChannelElectronicsSpec;
 import offtape.core.machine.spec.HeadBumpSpec;
 import offtape.core.machine.spec.MachineSpec;
 import offtape.core.machine.spec.RecorderSpec;
+import offtape.core.transport.CaptureMode;
 import org.apache.commons.math3.complex.Complex;
 
 /**

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import offtape.core.audio.AudioSource;
 import offtape.core.fault.UnusableInputException;
-import offtape.core.machine.spec.CaptureMode;
 import offtape.core.machine.spec.MachineSpec;
+import offtape.core.transport.CaptureMode;
 
 /**
  * One programme on one machine: its return and the truth about it. Memory is that of the motion's

@@ -2,11 +2,11 @@ package offtape.core.machine;
 
 import java.util.ArrayList;
 import java.util.List;
-import offtape.core.machine.spec.CaptureMode;
 import offtape.core.machine.spec.ComponentSpec;
 import offtape.core.machine.spec.MachineSpec;
 import offtape.core.machine.spec.ReelSpec;
 import offtape.core.standard.TransportGeometry;
+import offtape.core.transport.CaptureMode;
 
 /**
  * Speed while the programme is heard, percent of nominal. The deviations themselves over time are

@@ -1,7 +1,7 @@
 package offtape.core.machine;
 
-import offtape.core.machine.spec.CaptureMode;
 import offtape.core.machine.spec.MachineSpec;
+import offtape.core.transport.CaptureMode;
 
 /**
  * Where the programme lies in the return.

@@ -8,6 +8,7 @@ import static offtape.core.machine.spec.Limits.within;
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import java.nio.file.Path;
 import java.util.List;
+import offtape.core.transport.CaptureMode;
 
 /**
  * A simulated machine with its capture mode. Every member but {@code format} and {@code version}

@@ -1,4 +1,4 @@
-package offtape.core.machine.spec;
+package offtape.core.transport;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonValue;
