@@ -1,31 +1,20 @@
 package offtape.cli.command;
 
-import java.util.Arrays;
-import java.util.stream.Collectors;
+import java.util.Locale;
+import offtape.core.fault.UnusableInputException;
+import offtape.core.transport.CaptureMode;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** Reads the name of a capture mode that can be measured. */
-final class CaptureModeConverter implements ITypeConverter<CaptureModeOption> {
+/** Reads a capture mode by its name. */
+final class CaptureModeConverter implements ITypeConverter<CaptureMode> {
 
     @Override
-    public CaptureModeOption convert(String value) {
-        return Arrays.stream(CaptureModeOption.values())
-                .filter(m -> m.key().equalsIgnoreCase(value))
-                .findFirst()
-                .orElseThrow(
-                        () ->
-                                new TypeConversionException(
-                                        "returns of the mode \""
-                                                + value
-                                                + "\" cannot be measured; those of "
-                                                + known()
-                                                + " can."));
-    }
-
-    private static String known() {
-        return Arrays.stream(CaptureModeOption.values())
-                .map(CaptureModeOption::key)
-                .collect(Collectors.joining(", "));
+    public CaptureMode convert(String value) {
+        try {
+            return CaptureMode.ofKey(value.toLowerCase(Locale.ROOT));
+        } catch (UnusableInputException e) {
+            throw new TypeConversionException(e.getMessage());
+        }
     }
 }

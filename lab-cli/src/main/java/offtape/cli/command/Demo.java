@@ -23,6 +23,7 @@ import offtape.core.standard.TrackSpacing;
 import offtape.core.transport.TransportDescription;
 import offtape.core.unit.TapeSpeed;
 import offtape.report.measure.Measurement;
+import offtape.report.measure.mode.Capture;
 import offtape.report.render.ReportWriter;
 import offtape.report.render.SessionFiles;
 import offtape.report.result.Results;
@@ -124,7 +125,12 @@ final class Demo {
                             TrackSpacing.named("two-track"));
             Results results =
                     Sessions.named(
-                            Measurement.run(programme, sound, session, sound.notes()),
+                            Measurement.run(
+                                    programme,
+                                    sound,
+                                    session,
+                                    Capture.of(machine.mode()),
+                                    sound.notes()),
                             TransportDescription.fromJson(description(TRANSPORT)));
             try (OutputFolder inner = OutputFolder.open(folder.path(name), false)) {
                 SessionFiles.write(results, inner);

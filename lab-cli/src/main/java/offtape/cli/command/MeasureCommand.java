@@ -23,7 +23,8 @@ import picocli.CommandLine.Parameters;
         footer = {
             "",
             "Example: offtape measure return.wav --programme programme --out session \\",
-            "           --machine-name \"Workshop two-track\" --tape-speed 19.05cm/s",
+            "           --mode reference-tape --machine-name \"Workshop two-track\" \\",
+            "           --tape-speed 19.05cm/s",
             "",
             "The machine on inputs 3 and 4 of eight:",
             "  offtape measure eight.flac --channels 3,4 --programme programme \\",
@@ -57,14 +58,7 @@ final class MeasureCommand implements Callable<Integer> {
             description = "Folder to write to; made if it does not exist.")
     private Path out;
 
-    @Option(
-            names = "--mode",
-            paramLabel = "MODE",
-            converter = CaptureModeConverter.class,
-            description =
-                    "How the return came about: reference-tape (the default), a tape recorded elsewhere"
-                            + " and replayed on this machine.")
-    private CaptureModeOption mode = CaptureModeOption.REFERENCE_TAPE;
+    @Mixin private CaptureOptions capture;
 
     @Option(names = "--json", description = "Print the results to standard output as well.")
     private boolean json;
@@ -77,7 +71,9 @@ final class MeasureCommand implements Callable<Integer> {
         Terminal terminal = common.terminal();
         try (OutputFolder folder = OutputFolder.open(out, force, SessionFiles.names())) {
             terminal.progress(1, 2, "Measuring " + recording.getFileName());
-            Results results = Sessions.measure(recording, channels, programme, session, mode.key());
+            Results results =
+                    Sessions.measure(
+                            recording, channels, programme, session, capture.capture(terminal));
             terminal.progress(2, 2, "Writing the report");
             SessionFiles.write(results, folder);
             folder.commit();

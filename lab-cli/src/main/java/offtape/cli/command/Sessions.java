@@ -13,6 +13,7 @@ import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeFolder;
 import offtape.core.transport.TransportDescription;
 import offtape.report.measure.Measurement;
+import offtape.report.measure.mode.Capture;
 import offtape.report.measure.speed.NamedParts;
 import offtape.report.result.Results;
 import offtape.report.result.Session;
@@ -27,7 +28,7 @@ final class Sessions {
             ChannelOptions channels,
             Path programmeFolder,
             SessionOptions said,
-            String mode) {
+            Capture capture) {
         TransportDescription transport = said.transport();
         try (Programme programme = ProgrammeFolder.open(programmeFolder);
                 AudioFile sound = AudioFiles.open(recording)) {
@@ -36,7 +37,7 @@ final class Sessions {
                             said.machineName(),
                             said.tape(),
                             said.tapeSpeedMmPerS(programme.sheet().tapeSpeedMmPerS()),
-                            mode,
+                            null,
                             madeAt(recording),
                             said.note(),
                             Version.text(),
@@ -47,6 +48,7 @@ final class Sessions {
                             programme,
                             channels.of(sound),
                             session,
+                            capture,
                             sound.notes().stream()
                                     .map(n -> sound.name() + ": " + n + ".")
                                     .toList());

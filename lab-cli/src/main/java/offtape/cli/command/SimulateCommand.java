@@ -56,7 +56,7 @@ final class SimulateCommand implements Callable<Integer> {
     @Option(
             names = "--mode",
             paramLabel = "MODE",
-            converter = MachineModeConverter.class,
+            converter = CaptureModeConverter.class,
             description =
                     "reference-tape, two-pass, off-tape or loopback, in place of the description's.")
     private CaptureMode mode;

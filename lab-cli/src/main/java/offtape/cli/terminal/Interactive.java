@@ -5,16 +5,29 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 
-/** Decides whether standard error leads to a terminal that may receive control characters. */
+/**
+ * Decides whether standard streams lead to a terminal, and whether it may receive control
+ * characters.
+ */
 final class Interactive {
 
+    private static final Path STANDARD_INPUT = Path.of("/proc/self/fd/0");
     private static final Path STANDARD_ERROR = Path.of("/proc/self/fd/2");
 
     private Interactive() {}
 
     /** For this process. */
     static boolean standardError() {
-        return System.console() != null && allowed(System.getenv()) && leadsToTerminal();
+        return System.console() != null
+                && allowed(System.getenv())
+                && leadsToTerminal(STANDARD_ERROR);
+    }
+
+    /** Whether somebody can be asked: questions are shown and answers can be typed. */
+    static boolean questions() {
+        return System.console() != null
+                && leadsToTerminal(STANDARD_INPUT)
+                && leadsToTerminal(STANDARD_ERROR);
     }
 
     /** Whether the environment allows control characters. */
@@ -24,12 +37,12 @@ final class Interactive {
     }
 
     // the console speaks for standard input and output only; where the system tells, ask it
-    private static boolean leadsToTerminal() {
-        if (!Files.isSymbolicLink(STANDARD_ERROR)) {
+    private static boolean leadsToTerminal(Path stream) {
+        if (!Files.isSymbolicLink(stream)) {
             return true;
         }
         try {
-            return isTerminal(Files.readSymbolicLink(STANDARD_ERROR).toString());
+            return isTerminal(Files.readSymbolicLink(stream).toString());
         } catch (IOException e) {
             return false;
         }

@@ -1,11 +1,17 @@
 package offtape.cli.terminal;
 
+import java.io.BufferedReader;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Where words go: figures to standard output, messages and progress to standard error. Everything
@@ -16,13 +22,16 @@ public final class Terminal {
     private final PrintStream out;
     private final PrintStream err;
     private final boolean interactive;
+    private final BufferedReader answers;
     private boolean quiet;
     private boolean progressShown;
 
-    private Terminal(PrintStream out, PrintStream err, boolean interactive) {
+    private Terminal(
+            PrintStream out, PrintStream err, boolean interactive, BufferedReader answers) {
         this.out = out;
         this.err = err;
         this.interactive = interactive;
+        this.answers = answers;
     }
 
     /** The process's own streams. */
@@ -32,7 +41,11 @@ public final class Terminal {
                         new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8),
                 new PrintStream(
                         new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8),
-                Interactive.standardError());
+                Interactive.standardError(),
+                Interactive.questions()
+                        ? new BufferedReader(
+                                new InputStreamReader(System.in, StandardCharsets.UTF_8))
+                        : null);
     }
 
     /**
@@ -41,7 +54,12 @@ public final class Terminal {
      * @param interactive whether {@code err} may receive control characters
      */
     public static Terminal of(PrintStream out, PrintStream err, boolean interactive) {
-        return new Terminal(out, err, interactive);
+        return new Terminal(out, err, interactive, null);
+    }
+
+    /** Given streams, and somebody who answers questions. */
+    public static Terminal of(PrintStream out, PrintStream err, BufferedReader answers) {
+        return new Terminal(out, err, false, answers);
     }
 
     /** From now on prints results and errors only, or everything again. */
@@ -105,6 +123,37 @@ public final class Terminal {
         } else {
             err.println(line);
         }
+    }
+
+    /**
+     * Asks which of several it is, if somebody is there to answer.
+     *
+     * @param choices words, of which one is chosen by its number or by itself
+     * @return the word, or empty if nobody is there or the answer is none of them
+     */
+    public synchronized Optional<String> choice(String question, List<String> choices) {
+        if (answers == null) {
+            return Optional.empty();
+        }
+        endProgress();
+        err.println(question);
+        for (int i = 0; i < choices.size(); i++) {
+            err.println("  " + (i + 1) + "  " + choices.get(i));
+        }
+        err.print("Number or name (empty: not known): ");
+        err.flush();
+        try {
+            String answer = Objects.requireNonNullElse(answers.readLine(), "").strip();
+            for (int i = 0; i < choices.size(); i++) {
+                if (answer.equals(Integer.toString(i + 1))
+                        || answer.equalsIgnoreCase(choices.get(i))) {
+                    return Optional.of(choices.get(i));
+                }
+            }
+        } catch (IOException e) {
+            err.println("The answer cannot be read.");
+        }
+        return Optional.empty();
     }
 
     private void endProgress() {

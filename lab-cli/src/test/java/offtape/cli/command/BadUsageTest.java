@@ -142,18 +142,11 @@ class BadUsageTest {
                                 + "\"offtape prepare --help\".",
                         l -> prepare("--tape-speed", "900ips")),
                 of(
-                        "mode that is not measured",
-                        2,
-                        "Invalid value for option '--mode': returns of the mode "
-                                + "\"off-tape\" cannot be measured; those of reference-tape can. "
-                                + "See \"offtape measure --help\".",
-                        l -> mode("off-tape")),
-                of(
                         "no such mode",
                         2,
-                        "Invalid value for option '--mode': returns of the mode "
-                                + "\"sideways\" cannot be measured; those of reference-tape can. "
-                                + "See \"offtape measure --help\".",
+                        "Invalid value for option '--mode': \"mode\" must be one of "
+                                + "reference-tape, two-pass, off-tape, loopback. See \"offtape "
+                                + "measure --help\".",
                         l -> mode("sideways")),
                 of(
                         "frequency too low",

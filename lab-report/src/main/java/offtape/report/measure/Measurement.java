@@ -11,7 +11,6 @@ import offtape.core.fault.UnusableInputException;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 import offtape.core.programme.Programme;
-import offtape.core.unit.Quantity;
 import offtape.report.locate.Location;
 import offtape.report.locate.Locator;
 import offtape.report.locate.ProgrammeReturn;
@@ -21,6 +20,8 @@ import offtape.report.measure.channel.DropoutSearch;
 import offtape.report.measure.channel.Polarity;
 import offtape.report.measure.distortion.LadderHealth;
 import offtape.report.measure.distortion.LadderMeasure;
+import offtape.report.measure.mode.Capture;
+import offtape.report.measure.mode.ModeFigures;
 import offtape.report.measure.noise.ModulationNoise;
 import offtape.report.measure.noise.NoiseDensities;
 import offtape.report.measure.noise.NoiseMeasure;
@@ -38,15 +39,10 @@ import offtape.report.result.Response;
 import offtape.report.result.Results;
 import offtape.report.result.Session;
 import offtape.report.result.Speed;
-import offtape.report.result.Timing;
 import offtape.report.result.Verdict;
 
 /** From a recording and its programme to results: finds the programme, then runs every measure. */
 public final class Measurement {
-
-    private static final String ANOTHER_MODE =
-            "A tape recorded elsewhere was replayed, so the recording does not show the way from"
-                    + " record to replay head.";
 
     private final ProgrammeReturn ret;
 
@@ -58,19 +54,24 @@ public final class Measurement {
      * Measures a return.
      *
      * @param session what is known of the recording beforehand
+     * @param capture what is said of how it came about
      * @param notes remarks on the file itself, as plain sentences
      * @throws UnusableInputException if the programme is not in the recording or nothing of it can
      *     be measured
      */
     public static Results run(
-            Programme programme, AudioSource recording, Session session, List<String> notes) {
+            Programme programme,
+            AudioSource recording,
+            Session session,
+            Capture capture,
+            List<String> notes) {
         AudioSource pair = ChannelChoice.firstTwo(recording);
         Location location = Locator.locate(programme, pair);
         return new Measurement(new ProgrammeReturn(programme, pair, location))
-                .measure(session, notes);
+                .measure(session, capture, notes);
     }
 
-    private Results measure(Session session, List<String> fileNotes) {
+    private Results measure(Session session, Capture capture, List<String> fileNotes) {
         CompletableFuture<Speed> speedTask = Background.start(() -> SpeedTone.measure(ret));
         CompletableFuture<NoiseDensities> noiseTask =
                 Background.start(() -> NoiseDensities.measure(ret).orElse(null));
@@ -90,6 +91,7 @@ public final class Measurement {
         Speed speed = Background.result(speedTask);
         NoiseDensities noise = Background.result(noiseTask);
         requireSomething(sweeps, ladders, speed);
+        ModeFigures mode = new ModeFigures(ret, speed, ladders, capture);
         Polarity polarity = Polarity.of(ret, sweeps);
         CrosstalkMeasure crosstalk = new CrosstalkMeasure(ret, reference);
         int dead = reference == null ? -1 : reference.deadChannel();
@@ -105,15 +107,16 @@ public final class Measurement {
                                 crosstalk.leakage()));
         List<HealthNote> health =
                 new ArrayList<>(new HealthCheck(ret).notes(reference, speed, polarity, crosstalk));
+        health.addAll(mode.notes());
         health.addAll(LadderHealth.notes(ladders));
         fileNotes.forEach(n -> health.add(new HealthNote("warning", "file", n)));
         health.addAll(Background.result(selfCheck).notes(responses, crosstalk.leakage()));
         return new Results(
                 Results.FORMAT,
                 Results.VERSION,
-                session,
-                timing(polarity),
-                speed,
+                session.withMode(mode.mode() == null ? null : mode.mode().key()),
+                mode.timing(polarity.word()),
+                mode.speed(),
                 responses,
                 ladders,
                 noises(reference, noise, ladders),
@@ -137,18 +140,6 @@ public final class Measurement {
                             + " is cut short beyond use: no sweep, ladder or speed tone of the"
                             + " programme is whole in it. Record the whole programme again.");
         }
-    }
-
-    private Timing timing(Polarity polarity) {
-        Location l = ret.location();
-        return new Timing(
-                Quantity.known(1000 * l.delaySeconds(), "ms", 1000 * l.delayUncertaintySeconds()),
-                Quantity.unknown(ANOTHER_MODE),
-                Quantity.unknown(ANOTHER_MODE),
-                polarity.word(),
-                Quantity.unknown(
-                        "With a tape recorded elsewhere an error of the recorder's clock looks like"
-                                + " one of tape speed and cannot be told from it."));
     }
 
     private List<Distortion> ladders(ReferenceLevels reference) {

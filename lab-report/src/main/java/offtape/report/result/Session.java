@@ -8,7 +8,7 @@ import offtape.core.standard.TrackSpacing;
  * @param machineName the user's name for the machine, or null
  * @param tape the tape used, as the user calls it, or null
  * @param tapeSpeedMmPerS nominal tape speed in millimetres per second, or null if not stated
- * @param mode capture mode as in the contract, such as {@code reference-tape}
+ * @param mode capture mode, such as {@code reference-tape}, or null if it is not known
  * @param madeAt when the recording was made (time stamp of the file), ISO 8601 in UTC
  * @param note the user's remark, or null
  * @param software name and version of the software
@@ -46,5 +46,19 @@ public record Session(
                 software,
                 recordingSha256,
                 null);
+    }
+
+    /** The same session in another capture mode. */
+    public Session withMode(String other) {
+        return new Session(
+                machineName,
+                tape,
+                tapeSpeedMmPerS,
+                other,
+                madeAt,
+                note,
+                software,
+                recordingSha256,
+                tracks);
     }
 }

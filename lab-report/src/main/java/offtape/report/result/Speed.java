@@ -95,4 +95,31 @@ public record Speed(
                 worstTenSeconds,
                 notes);
     }
+
+    /** The same figures with another mean and drift. */
+    public Speed withMean(Quantity otherDeviation, Quantity otherDrift) {
+        return new Speed(
+                otherDeviation,
+                otherDrift,
+                weightedPeak,
+                weightedTwoSigma,
+                weightedRms,
+                unweightedPeak,
+                unweightedRms,
+                wowRms,
+                flutterRms,
+                weightedFloor,
+                toneFrequencyHz,
+                components,
+                trace,
+                spectrum,
+                fromSeconds,
+                seconds,
+                bandHz,
+                americanRms,
+                floors,
+                readings,
+                worstTenSeconds,
+                notes);
+    }
 }

@@ -14,8 +14,10 @@ import offtape.core.audio.MemoryAudio;
 import offtape.core.programme.CueSheet;
 import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeSignal;
+import offtape.core.transport.CaptureMode;
 import offtape.core.unit.TapeSpeed;
 import offtape.reference.Source;
+import offtape.report.measure.mode.Capture;
 import offtape.report.measure.speed.BareTone;
 import offtape.report.result.Distortion;
 import offtape.report.result.LadderStep;
@@ -66,6 +68,7 @@ class NumericalPackageTest {
                         new Programme(sheet, new MemoryAudio("programme", RATE, sent)),
                         new MemoryAudio("return", RATE, heard),
                         new Session(null, null, null, "reference-tape", "", null, "", ""),
+                        Capture.of(CaptureMode.REFERENCE_TAPE),
                         List.of());
     }
 

@@ -15,6 +15,8 @@ import offtape.core.programme.Cue;
 import offtape.core.programme.CueSheet;
 import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeSignal;
+import offtape.core.transport.CaptureMode;
+import offtape.report.measure.mode.Capture;
 import offtape.report.result.Distortion;
 import offtape.report.result.LadderStep;
 import offtape.report.result.Results;
@@ -67,7 +69,8 @@ class SparseProgrammeTest {
     private static Results measured(Programme programme, double[] left, double[] right) {
         Session session = new Session(null, null, null, "reference-tape", "", null, "", "");
         MemoryAudio recording = new MemoryAudio("r.wav", RATE, left, right);
-        return Measurement.run(programme, recording, session, List.of());
+        return Measurement.run(
+                programme, recording, session, Capture.of(CaptureMode.REFERENCE_TAPE), List.of());
     }
 
     private static CueSheet sheet() {

@@ -24,7 +24,9 @@ import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeFolder;
 import offtape.core.programme.ProgrammeWriter;
 import offtape.core.standard.ItuBs468;
+import offtape.core.transport.CaptureMode;
 import offtape.reference.ReferenceTable;
+import offtape.report.measure.mode.Capture;
 import offtape.report.result.Distortion;
 import offtape.report.result.Dropout;
 import offtape.report.result.HarmonicCurve;
@@ -80,7 +82,14 @@ final class Trial {
                 Session session =
                         new Session(machine.name(), null, null, "reference-tape", "", null, "", "");
                 return new Trial(
-                        machine, run, Measurement.run(programme, sound, session, List.of()));
+                        machine,
+                        run,
+                        Measurement.run(
+                                programme,
+                                sound,
+                                session,
+                                Capture.of(CaptureMode.REFERENCE_TAPE),
+                                List.of()));
             } finally {
                 Files.delete(wav);
                 Files.delete(place.resolve(ProgrammeFolder.SOUND));

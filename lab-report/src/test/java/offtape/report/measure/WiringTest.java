@@ -18,7 +18,9 @@ import offtape.core.programme.Cue;
 import offtape.core.programme.CueSheet;
 import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeSignal;
+import offtape.core.transport.CaptureMode;
 import offtape.core.unit.Quantity;
+import offtape.report.measure.mode.Capture;
 import offtape.report.result.Channels;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Results;
@@ -111,7 +113,8 @@ class WiringTest {
     private static Results measured(double[] left, double[] right) {
         Session session = new Session(null, null, null, "reference-tape", "", null, "", "");
         MemoryAudio recording = new MemoryAudio("r.wav", RATE, left, right);
-        return Measurement.run(programme, recording, session, List.of());
+        return Measurement.run(
+                programme, recording, session, Capture.of(CaptureMode.REFERENCE_TAPE), List.of());
     }
 
     private static Set<String> codes(Results results) {

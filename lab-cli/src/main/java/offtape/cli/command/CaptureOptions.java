@@ -1,0 +1,45 @@
+package offtape.cli.command;
+
+import java.util.List;
+import java.util.Optional;
+import offtape.cli.terminal.Terminal;
+import offtape.core.transport.CaptureMode;
+import offtape.report.measure.mode.Capture;
+import picocli.CommandLine.Option;
+
+/** What a user says of how a return came about. */
+final class CaptureOptions {
+
+    @Option(
+            names = "--mode",
+            paramLabel = "MODE",
+            converter = CaptureModeConverter.class,
+            description =
+                    "How the return came about: off-tape (three heads, recorded and replayed at the"
+                            + " same moment), two-pass (recorded, rewound, replayed), reference-tape"
+                            + " (a tape recorded elsewhere, only replayed) or loopback (no machine,"
+                            + " the interface alone). Left out, it is taken from the recording where"
+                            + " that shows it; otherwise you are asked.")
+    private CaptureMode mode;
+
+    @Option(
+            names = "--head-spacing",
+            paramLabel = "DISTANCE",
+            converter = HeadSpacingConverter.class,
+            description =
+                    "Off-tape: distance from record to replay head along the tape, such as 32mm, if"
+                            + " it is known and the recording was not started together with the"
+                            + " programme.")
+    private Double headSpacingMm;
+
+    /** What was said, and a way to ask for the rest. */
+    Capture capture(Terminal terminal) {
+        return new Capture(mode, (possible, why) -> ask(terminal, possible, why), headSpacingMm);
+    }
+
+    private static Optional<CaptureMode> ask(
+            Terminal terminal, List<CaptureMode> possible, String why) {
+        List<String> keys = possible.stream().map(CaptureMode::key).toList();
+        return terminal.choice("How was the return recorded? " + why, keys).map(CaptureMode::ofKey);
+    }
+}

@@ -1,0 +1,24 @@
+package offtape.report.measure.mode;
+
+import offtape.core.transport.CaptureMode;
+
+/**
+ * What is said of how a recording came about.
+ *
+ * @param mode which motion wrote and which one read, or null if nobody said
+ * @param question whom to ask if the recording does not show it either
+ * @param headSpacingMm distance from record to replay head along the tape, millimetres, or null if
+ *     not known
+ */
+public record Capture(CaptureMode mode, ModeQuestion question, Double headSpacingMm) {
+
+    /** A recording of a mode that was said. */
+    public static Capture of(CaptureMode mode) {
+        return new Capture(mode, ModeQuestion.NOBODY, null);
+    }
+
+    /** A recording of which nothing was said, and nobody can be asked. */
+    public static Capture unsaid() {
+        return of(null);
+    }
+}

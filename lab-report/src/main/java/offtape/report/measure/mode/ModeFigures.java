@@ -1,0 +1,146 @@
+package offtape.report.measure.mode;
+
+import java.util.List;
+import offtape.core.transport.CaptureMode;
+import offtape.core.unit.Quantity;
+import offtape.report.locate.ProgrammeReturn;
+import offtape.report.result.Distortion;
+import offtape.report.result.HealthNote;
+import offtape.report.result.Speed;
+import offtape.report.result.Timing;
+
+/**
+ * The figures of speed and time that hang on the capture mode: which the mode lets one know, and
+ * why the others stay unknown.
+ */
+public final class ModeFigures {
+
+    private static final Quantity MODE_NOT_SAID =
+            Quantity.unknown(
+                    "How the recording was made was not said, and this figure hangs on it: measure"
+                            + " again with --mode.");
+
+    private final ProgrammeReturn ret;
+    private final Speed heard;
+    private final ModeSigns signs;
+    private final ModeFinding finding;
+
+    /**
+     * Decides on the mode; asks if the recording does not show it.
+     *
+     * @param heard speed as heard in the return
+     * @param ladders distortion of the return
+     */
+    public ModeFigures(
+            ProgrammeReturn ret, Speed heard, List<Distortion> ladders, Capture capture) {
+        this.ret = ret;
+        this.heard = heard;
+        this.signs = ModeSigns.of(ret, heard, ladders);
+        this.finding = ModeFinding.of(signs, capture);
+    }
+
+    /** The mode, or null if it is not known. */
+    public CaptureMode mode() {
+        return finding.mode();
+    }
+
+    /** What the reader should know of the mode. */
+    public List<HealthNote> notes() {
+        return finding.notes();
+    }
+
+    /** The figures of speed that the mode lets one know. */
+    public Speed speed() {
+        if (mode() == null) {
+            return heard.withMean(MODE_NOT_SAID, heard.drift());
+        }
+        return switch (mode()) {
+            case REFERENCE_TAPE -> heard;
+            case TWO_PASS ->
+                    heard.withMean(
+                            Quantity.unknown(
+                                    "The machine recorded and replayed this tape itself, so a wrong speed"
+                                            + " cancels. To see it, replay a tape that was recorded on a"
+                                            + " machine known to be right, such as a calibration tape."),
+                            heard.drift());
+            case OFF_TAPE ->
+                    heard.withMean(
+                            Quantity.unknown(
+                                    "Recorded and replayed at the same moment, a tape that runs too fast is"
+                                            + " written too fast and read too fast, and no pitch changes. To"
+                                            + " see the speed, replay a tape that was recorded on a machine"
+                                            + " known to be right, such as a calibration tape."),
+                            Quantity.unknown(
+                                    "Recorded and replayed at the same moment, a slow change of speed is"
+                                            + " written and read alike and leaves nothing to hear."));
+            case LOOPBACK ->
+                    heard.withMean(
+                            Quantity.unknown(
+                                    "No tape was in the way; the interface measured itself."),
+                            Quantity.unknown(
+                                    "No tape was in the way; the interface measured itself."));
+        };
+    }
+
+    /** Place and clock. */
+    public Timing timing(String polarity) {
+        double seconds = ret.location().delaySeconds();
+        return new Timing(
+                Quantity.known(
+                        1000 * seconds, "ms", 1000 * ret.location().delayUncertaintySeconds()),
+                headDelay(),
+                headDelay(),
+                polarity,
+                clock());
+    }
+
+    private Quantity headDelay() {
+        if (mode() == null) {
+            return MODE_NOT_SAID;
+        }
+        return Quantity.unknown(
+                switch (mode()) {
+                    case REFERENCE_TAPE ->
+                            "A tape recorded elsewhere was replayed, so the"
+                                    + " recording does not show the way from record to replay head.";
+                    case TWO_PASS ->
+                            "The tape was rewound between recording and replay, so the"
+                                    + " delay is not that of the way from record to replay head.";
+                    case OFF_TAPE ->
+                            "The delay holds the interface's own. Connect its output to"
+                                    + " its input, measure that once as a loopback, and give the session"
+                                    + " with --loopback.";
+                    case LOOPBACK -> "No tape was in the way; the interface measured itself.";
+                });
+    }
+
+    private Quantity clock() {
+        if (mode() == null) {
+            return MODE_NOT_SAID;
+        }
+        if (mode() == CaptureMode.REFERENCE_TAPE) {
+            return Quantity.unknown(
+                    "With a tape recorded elsewhere an error of the recorder's clock looks like one"
+                            + " of tape speed and cannot be told from it.");
+        }
+        if (mode() == CaptureMode.TWO_PASS) {
+            return Quantity.unknown(
+                    "The machine's speed may differ between its two passes, and an error of the"
+                            + " recorder's clock looks the same.");
+        }
+        if (!signs.isRateOfClocks()) {
+            return Quantity.unknown(
+                    "The return runs "
+                            + signs.rateText()
+                            + " off, more than two sample clocks differ, so the recording was hardly"
+                            + " made in this mode.");
+        }
+        return clockError(signs.rateError());
+    }
+
+    /** A clock that is fast writes more frames a second, so that the return seems slow. */
+    private static Quantity clockError(Quantity rateError) {
+        return Quantity.known(
+                -rateError.value() / (1 + rateError.value() / 1e6), "ppm", rateError.uncertainty());
+    }
+}
