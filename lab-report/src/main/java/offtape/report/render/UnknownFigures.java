@@ -19,8 +19,7 @@ final class UnknownFigures {
     /** Reasons with the names of the figures they hold for, in the order of the report. */
     static Map<String, List<String>> of(Results results) {
         UnknownFigures unknown = new UnknownFigures();
-        Headline.of(results)
-                .forEach(h -> h.figures().forEach(figure -> unknown.note(h.name(), figure)));
+        Headline.of(results).forEach(unknown::note);
         Speed speed = results.speed();
         if (speed != null) {
             unknown.note("Drift of the speed", speed.drift());
@@ -38,6 +37,15 @@ final class UnknownFigures {
         unknown.note("Azimuth", Find.channels(results).azimuth());
         unknown.note("Loss in mono at 10 kHz", Find.channels(results).monoLossAt10kHz());
         return unknown.byReason;
+    }
+
+    private void note(Headline headline) {
+        List<Quantity> figures = headline.figures();
+        boolean alike = figures.stream().distinct().count() == 1;
+        for (int c = 0; c < figures.size(); c++) {
+            String channel = alike ? "" : ", " + Find.CHANNELS.get(c);
+            note(headline.name() + channel, figures.get(c));
+        }
     }
 
     private void note(String name, Quantity figure) {
