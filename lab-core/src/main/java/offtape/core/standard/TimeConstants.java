@@ -60,6 +60,12 @@ public record TimeConstants(double lowMicroseconds, double highMicroseconds) {
         return low + "," + plain(highMicroseconds);
     }
 
+    /** In words: {@code 3180 and 50 µs}, or {@code 70 µs} if there is no low one. */
+    public String words() {
+        boolean hasLow = lowMicroseconds != Double.POSITIVE_INFINITY;
+        return (hasLow ? plain(lowMicroseconds) + " and " : "") + plain(highMicroseconds) + " µs";
+    }
+
     private static String plain(double us) {
         return us == Math.rint(us) ? Long.toString((long) us) : Double.toString(us);
     }

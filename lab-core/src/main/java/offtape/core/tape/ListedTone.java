@@ -1,5 +1,8 @@
 package offtape.core.tape;
 
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonValue;
+import java.util.Locale;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.json.Range;
 
@@ -33,7 +36,7 @@ public record ListedTone(Double frequencyHz, Double levelDb, Double seconds, Pur
         RESPONSE;
 
         /** The purpose of a word. */
-        @com.fasterxml.jackson.annotation.JsonCreator
+        @JsonCreator
         public static Purpose of(String word) {
             for (Purpose p : values()) {
                 if (p.word().equals(word)) {
@@ -45,9 +48,9 @@ public record ListedTone(Double frequencyHz, Double levelDb, Double seconds, Pur
         }
 
         /** As it stands in the list. */
-        @com.fasterxml.jackson.annotation.JsonValue
+        @JsonValue
         public String word() {
-            return name().toLowerCase(java.util.Locale.ROOT);
+            return name().toLowerCase(Locale.ROOT);
         }
     }
 }

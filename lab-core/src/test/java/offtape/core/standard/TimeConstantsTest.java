@@ -16,6 +16,8 @@ class TimeConstantsTest {
         assertEquals("3180,50", TimeConstants.parse("3180,50").toString());
         assertEquals("none,17.5", TimeConstants.parse("17.5").toString());
         assertEquals(TimeConstants.parse("none,70"), TimeConstants.parse("70"));
+        assertEquals("3180 and 50 µs", TimeConstants.parse("3180,50").words());
+        assertEquals("70 µs", TimeConstants.parse("70").words());
     }
 
     @ParameterizedTest

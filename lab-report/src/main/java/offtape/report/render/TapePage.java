@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import offtape.core.standard.TimeConstants;
 import offtape.core.unit.Quantity;
 import offtape.report.result.TapeReading;
 import offtape.report.result.TapeResponse;
@@ -60,7 +61,7 @@ final class TapePage {
     }
 
     private static String constants(String what, String constants) {
-        return constants == null ? "" : "; " + what + " " + constants + " µs";
+        return constants == null ? "" : "; " + what + " " + TimeConstants.parse(constants).words();
     }
 
     private String finding() {
@@ -86,12 +87,14 @@ final class TapePage {
         rows.add(
                 row(
                         "Speed deviation",
+                        true,
                         reading.speedDeviation(),
                         reading.speedFrom() == null ? DataTable.NOTHING : reading.speedFrom()));
         if (reading.speed() != null) {
             rows.add(
                     row(
                             "Wow and flutter, weighted peak",
+                            false,
                             reading.speed().weightedPeak(),
                             "Tone " + reading.speedTone() + "."));
         }
@@ -99,24 +102,27 @@ final class TapePage {
             rows.add(
                     row(
                             "Right channel re left",
+                            true,
                             reading.channelDifference(),
                             "Level of the reference tone."));
             rows.add(
                     row(
                             "Right channel late by",
+                            true,
                             reading.interchannelDelay(),
                             "All tones together."));
             rows.add(
                     row(
                             "Azimuth",
+                            true,
                             reading.azimuth(),
                             "From that delay, positive if the right channel is late."));
         }
         return new DataTable("Headline figures", List.of("Figure", "Value", "Read from"), rows);
     }
 
-    private static List<String> row(String what, Quantity figure, String from) {
-        return List.of(what, Numbers.full(figure, true), from);
+    private static List<String> row(String what, boolean signed, Quantity figure, String from) {
+        return List.of(what, Numbers.full(figure, signed), from);
     }
 
     private Section response() {

@@ -2,6 +2,7 @@ package offtape.report.measure.tape;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import offtape.core.audio.AudioSource;
 import offtape.core.fault.UnusableInputException;
@@ -154,7 +155,7 @@ public final class CalibrationTape {
             double limit = Math.sqrt(Math.max(0, phase.wander()) + phase.wanderUncertainty());
             return Quantity.unknown(
                     String.format(
-                            java.util.Locale.ROOT,
+                            Locale.ROOT,
                             "No wander stands out of the noise: less than %.2f µs rms.",
                             Math.ceil(100 * microseconds * limit) / 100));
         }

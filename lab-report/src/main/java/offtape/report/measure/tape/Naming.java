@@ -1,5 +1,7 @@
 package offtape.report.measure.tape;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -277,8 +279,8 @@ record Naming(List<NamedTone> tones, TapeSeries series, List<String> notes) {
     }
 
     private static String hz(double hz) {
-        return new java.math.BigDecimal(hz)
-                        .setScale(1, java.math.RoundingMode.HALF_UP)
+        return new BigDecimal(hz)
+                        .setScale(1, RoundingMode.HALF_UP)
                         .stripTrailingZeros()
                         .toPlainString()
                 + " Hz";

@@ -3,6 +3,7 @@ package offtape.report.measure.tape;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import offtape.core.standard.TimeConstants;
 import offtape.core.tape.ListedTone;
 import offtape.core.unit.Quantity;
@@ -86,7 +87,7 @@ record ResponseTones(List<NamedTone> tones, ReferenceTone zero, String note) {
                 sorted(series),
                 zero,
                 String.format(
-                        java.util.Locale.ROOT,
+                        Locale.ROOT,
                         "Tones %d to %d follow each other without one coming twice; they are taken to"
                                 + " be recorded at one level. If they are not, give a list with"
                                 + " levels (--tones).",
@@ -114,7 +115,7 @@ record ResponseTones(List<NamedTone> tones, ReferenceTone zero, String note) {
                 }
             }
             run.add(tone);
-            best = run.size() >= best.size() ? List.copyOf(run) : best;
+            best = run.size() > best.size() ? List.copyOf(run) : best;
         }
         return best;
     }

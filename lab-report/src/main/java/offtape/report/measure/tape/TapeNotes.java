@@ -3,6 +3,7 @@ package offtape.report.measure.tape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import offtape.core.audio.AudioSource;
 import offtape.core.standard.TimeConstants;
@@ -99,7 +100,7 @@ final class TapeNotes {
                 && Math.abs(tone.heard().phase().radians()) < SAME_DB;
     }
 
-    private String which(java.util.function.Predicate<NamedTone> chosen) {
+    private String which(Predicate<NamedTone> chosen) {
         return naming.tones().stream()
                 .filter(chosen)
                 .map(t -> String.format(Locale.ROOT, "tone %d (%.0f Hz)", t.number(), t.aboutHz()))
@@ -134,15 +135,15 @@ final class TapeNotes {
         if (machine == null || machine.equals(tape)) {
             return List.of(
                     "The response holds for a machine set to the tape's time constants, "
-                            + tape
-                            + " µs.");
+                            + tape.words()
+                            + ".");
         }
         return List.of(
                 "The tape was recorded to "
-                        + tape
-                        + " µs and the machine is set to "
-                        + machine
-                        + " µs: the corrected response is what a tape recorded to the machine's constants"
+                        + tape.words()
+                        + " and the machine is set to "
+                        + machine.words()
+                        + ": the corrected response is what a tape recorded to the machine's constants"
                         + " would read (IEC 60094-1).");
     }
 }

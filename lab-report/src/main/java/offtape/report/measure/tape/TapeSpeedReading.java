@@ -2,6 +2,7 @@ package offtape.report.measure.tape;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import offtape.core.tape.ListedTone;
 import offtape.core.unit.Quantity;
@@ -43,7 +44,7 @@ record TapeSpeedReading(Quantity deviation, String from, NamedTone tone) {
             return new TapeSpeedReading(
                     widened(own, accuracy),
                     String.format(
-                            java.util.Locale.ROOT,
+                            Locale.ROOT,
                             "Read from tone %d, the tape's tone of %.0f Hz for speed.",
                             tone.number(),
                             tone.nominalHz()),

@@ -3,6 +3,7 @@ package offtape.report.measure.tape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import offtape.core.audio.AudioSource;
 import offtape.core.unit.Decibels;
@@ -181,7 +182,7 @@ final class ToneReader {
                 Math.hypot(doubt, swing));
     }
 
-    private double[] values(java.util.function.IntToDoubleFunction figure) {
+    private double[] values(IntToDoubleFunction figure) {
         return IntStream.of(good).mapToDouble(figure).toArray();
     }
 

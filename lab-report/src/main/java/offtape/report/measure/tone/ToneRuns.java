@@ -9,7 +9,7 @@ import offtape.core.unit.Decibels;
 final class ToneRuns {
 
     /** Runs that are kept, so that hours of speech or music take no more room. */
-    private static final int MOST = 200;
+    private static final int MOST = 1000;
 
     private static final double STEADY = 0.05;
 
