@@ -1,7 +1,5 @@
 package offtape.report.measure.tape;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -27,8 +25,6 @@ record Naming(List<NamedTone> tones, TapeSeries series, List<String> notes) {
     /** The tone for speed may be off by so much once its frequency is named. */
     private static final double MEANT = 0.25;
 
-    private static final int MOST_NAMED = 6;
-
     /**
      * Names tones.
      *
@@ -45,10 +41,10 @@ record Naming(List<NamedTone> tones, TapeSeries series, List<String> notes) {
         ToneList list = question.list();
         ListFit fit = ListFit.of(heard, list.tones());
         if (fit.matched() == 0 || 2 * fit.matched() < heard.size()) {
-            throw misfit(heard, fit, list, file);
+            throw NamingWords.misfit(heard, fit, list, file);
         }
         List<NamedTone> tones = new ArrayList<>();
-        List<String> notes = new ArrayList<>(wrongSpeed(fit.factor()));
+        List<String> notes = new ArrayList<>(NamingWords.wrongSpeed(fit.factor()));
         List<NamedTone> strange = new ArrayList<>();
         for (int i = 0; i < heard.size(); i++) {
             int entry = fit.entry()[i];
@@ -68,37 +64,18 @@ record Naming(List<NamedTone> tones, TapeSeries series, List<String> notes) {
         if (!missing.isEmpty()) {
             notes.add(
                     "Not found of the list: "
-                            + missing.stream().map(Naming::hz).collect(Collectors.joining(", "))
+                            + missing.stream()
+                                    .map(NamingWords::hz)
+                                    .collect(Collectors.joining(", "))
                             + ". The recording may not hold them, or they drown in noise or are"
                             + " shorter than 1.2 s.");
         }
-        strange(strange).forEach(notes::add);
+        NamingWords.strange(strange).forEach(notes::add);
         String name = list.name() == null ? "the list that was given" : list.name();
         return new Naming(
                 tones,
                 new TapeSeries("given", name, fit.matched(), fit.factor(), false, missing),
                 notes);
-    }
-
-    private static UnusableInputException misfit(
-            List<HeardTone> heard, ListFit fit, ToneList list, String file) {
-        int first =
-                IntStream.range(0, heard.size())
-                        .filter(i -> fit.entry()[i] < 0)
-                        .findFirst()
-                        .orElse(0);
-        return new UnusableInputException(
-                String.format(
-                        Locale.ROOT,
-                        "The tones in %s do not fit the list: %d of %d tones heard are among its"
-                                + " %d, in this order. The first that does not fit has %.1f Hz, at"
-                                + " %.1f s. Check the list, or leave it out.",
-                        file,
-                        fit.matched(),
-                        heard.size(),
-                        list.tones().size(),
-                        heard.get(first).hz(),
-                        heard.get(first).fromSeconds()));
     }
 
     private static Naming bySeries(List<HeardTone> heard, Double speedToneHz, String file) {
@@ -116,12 +93,13 @@ record Naming(List<NamedTone> tones, TapeSeries series, List<String> notes) {
                     new NamedTone(
                             i + 1, heard.get(i), nominal > 0 ? (Double) nominal : null, null));
         }
-        List<String> notes = new ArrayList<>(wrongSpeed(fit.factor()));
+        List<String> notes = new ArrayList<>(NamingWords.wrongSpeed(fit.factor()));
         if (fits.size() > 1) {
-            notes.add(otherWays(fits, hz));
+            notes.add(NamingWords.otherWays(fits, hz));
         }
         mistake(fit, hz, known).ifPresent(notes::add);
-        strange(tones.stream().filter(t -> t.nominalHz() == null).toList()).forEach(notes::add);
+        NamingWords.strange(tones.stream().filter(t -> t.nominalHz() == null).toList())
+                .forEach(notes::add);
         int matched = (int) tones.stream().filter(t -> t.nominalHz() != null).count();
         return new Naming(
                 tones,
@@ -187,28 +165,14 @@ record Naming(List<NamedTone> tones, TapeSeries series, List<String> notes) {
                                                 Locale.ROOT,
                                                 "No tone within 25 %% of %s was found in %s. Heard"
                                                         + " were %s.",
-                                                hz(nominalHz),
+                                                NamingWords.hz(nominalHz),
                                                 file,
-                                                some(
+                                                NamingWords.some(
                                                         heard.stream()
-                                                                .map(t -> hz(t.hz()))
+                                                                .map(t -> NamingWords.hz(t.hz()))
                                                                 .distinct()
                                                                 .toList()))))
                 .hz();
-    }
-
-    private static List<String> wrongSpeed(double factor) {
-        if (factor > 0.7 && factor < 1.4) {
-            return List.of();
-        }
-        return List.of(
-                factor < 1
-                        ? "The tones fit at half the speed: the tape was replayed at half the speed it"
-                                + " was recorded at, or copied so. Levels and response are then not"
-                                + " those of the right speed."
-                        : "The tones fit at twice the speed: the tape was replayed at twice the speed"
-                                + " it was recorded at, or copied so. Levels and response are then"
-                                + " not those of the right speed.");
     }
 
     /** A sentence if the first tone would be a usual one for level at half or double speed only. */
@@ -228,61 +192,10 @@ record Naming(List<NamedTone> tones, TapeSeries series, List<String> notes) {
                                                 + " would be the usual %s: check the speed switch of"
                                                 + " the machine, or say --speed-tone.",
                                         f.factor() < 1 ? "half" : "twice",
-                                        hz(f.nominal()[0])));
+                                        NamingWords.hz(f.nominal()[0])));
     }
 
     private static boolean isForLevel(double hz) {
         return hz == 1000 || hz == 315;
-    }
-
-    private static String otherWays(List<SeriesFit> fits, double[] heard) {
-        SeriesFit taken = fits.get(0);
-        SeriesFit other = fits.get(1);
-        int i =
-                IntStream.range(0, heard.length)
-                        .filter(k -> other.nominal()[k] > 0 && taken.nominal()[k] > 0)
-                        .filter(k -> other.nominal()[k] != taken.nominal()[k])
-                        .findFirst()
-                        .orElse(0);
-        return String.format(
-                Locale.ROOT,
-                "The tones fit in more than one way: %.1f Hz may be %s at %+.1f %% of speed or %s at"
-                        + " %+.1f %%. The nearer one is shown; say with --speed-tone or --tones what"
-                        + " the tape holds.",
-                heard[i],
-                hz(taken.nominal()[i]),
-                100 * (taken.factor() - 1),
-                hz(other.nominal()[i]),
-                100 * (other.factor() - 1));
-    }
-
-    private static List<String> strange(List<NamedTone> strange) {
-        if (strange.isEmpty()) {
-            return List.of();
-        }
-        List<String> which =
-                strange.stream()
-                        .map(
-                                t ->
-                                        String.format(
-                                                Locale.ROOT,
-                                                "%s at %.1f s",
-                                                hz(t.heard().hz()),
-                                                t.heard().fromSeconds()))
-                        .toList();
-        return List.of("Tones that do not belong to the list: " + some(which) + ".");
-    }
-
-    private static String some(List<String> items) {
-        return items.stream().limit(MOST_NAMED).collect(Collectors.joining(", "))
-                + (items.size() > MOST_NAMED ? " and more" : "");
-    }
-
-    private static String hz(double hz) {
-        return new BigDecimal(hz)
-                        .setScale(1, RoundingMode.HALF_UP)
-                        .stripTrailingZeros()
-                        .toPlainString()
-                + " Hz";
     }
 }
