@@ -14,8 +14,11 @@ final class BlockReader {
     /** Flutter has a line on either side of the tone: one alone, by so many times, is a tone. */
     private static final double ALONE = 10;
 
-    /** Blocks from which it is told what never ends. */
-    private static final int LISTENED = 200;
+    /** Blocks from which it is told what never ends: so many a second, within limits. */
+    private static final double LISTENED_PER_S = 4;
+
+    private static final int LEAST_LISTENED = 20;
+    private static final int MOST_LISTENED = 200;
 
     /** What never ends lies at or under this share of all blocks. */
     private static final double QUIETEST = 0.25;
@@ -47,9 +50,12 @@ final class BlockReader {
         if (standing.length == 0) {
             return;
         }
-        double[][] heard = new double[standing.length][LISTENED];
-        for (int b = 0; b < LISTENED; b++) {
-            double at = fromSeconds + (b + 0.5) / LISTENED * (toSeconds - fromSeconds);
+        double seconds = toSeconds - fromSeconds;
+        int blocks =
+                (int) Math.max(LEAST_LISTENED, Math.min(MOST_LISTENED, LISTENED_PER_S * seconds));
+        double[][] heard = new double[standing.length][blocks];
+        for (int b = 0; b < blocks; b++) {
+            double at = fromSeconds + (b + 0.5) / blocks * seconds;
             double[] power = power(Math.round(at * source.sampleRateHz()) - size / 2);
             for (int k = 0; k < standing.length; k++) {
                 heard[k][b] = power[k];
@@ -57,7 +63,7 @@ final class BlockReader {
         }
         for (int k = 0; k < standing.length; k++) {
             Arrays.sort(heard[k]);
-            standing[k] = SWELL * heard[k][(int) (QUIETEST * LISTENED)];
+            standing[k] = SWELL * heard[k][(int) (QUIETEST * blocks)];
         }
     }
 
