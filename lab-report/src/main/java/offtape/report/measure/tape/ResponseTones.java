@@ -52,7 +52,7 @@ record ResponseTones(List<NamedTone> tones, ReferenceTone zero, String note) {
     private static ResponseTones byOrder(List<NamedTone> tones) {
         List<NamedTone> series = longest(tones);
         if (series.size() > FEWEST) {
-            series = withoutReference(series);
+            series = withoutOthers(series);
         }
         if (series.size() < FEWEST) {
             return new ResponseTones(
@@ -121,19 +121,25 @@ record ResponseTones(List<NamedTone> tones, ReferenceTone zero, String note) {
     }
 
     /**
-     * Without tones of other purpose at the beginning: those that last much longer than the tones
-     * of the series, or stand out over their neighbours in frequency, and what comes before them.
+     * Without tones of other purpose at either end: those that last much longer than the tones of
+     * the series, or stand out over their neighbours in frequency, and what lies beyond them.
      */
-    private static List<NamedTone> withoutReference(List<NamedTone> series) {
+    private static List<NamedTone> withoutOthers(List<NamedTone> series) {
         double usualS =
                 Ranked.median(series.stream().mapToDouble(t -> t.heard().seconds()).toArray());
-        for (int i = series.size() / 2; i >= 0; i--) {
-            boolean isLong = series.get(i).heard().seconds() > LONGER * usualS;
-            if ((isLong || isAbove(series.get(i), series)) && series.size() - i > FEWEST) {
-                return series.subList(i + 1, series.size());
+        int middle = series.size() / 2;
+        int from = 0;
+        int to = series.size();
+        for (int i = 0; i < series.size(); i++) {
+            NamedTone tone = series.get(i);
+            boolean isOther = tone.heard().seconds() > LONGER * usualS || isAbove(tone, series);
+            if (isOther && i <= middle && series.size() - i > FEWEST) {
+                from = i + 1;
+            } else if (isOther && i > middle && i - from >= FEWEST) {
+                to = Math.min(to, i);
             }
         }
-        return series;
+        return series.subList(from, to);
     }
 
     private static boolean isAbove(NamedTone tone, List<NamedTone> series) {
