@@ -8,9 +8,12 @@ import offtape.core.audio.AudioSource;
 import offtape.core.audio.ChannelChoice;
 import offtape.core.fault.Background;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.output.Sha256;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
+import offtape.core.programme.CueSheetJson;
 import offtape.core.programme.Programme;
+import offtape.core.transport.CaptureMode;
 import offtape.report.locate.Location;
 import offtape.report.locate.Locator;
 import offtape.report.locate.ProgrammeReturn;
@@ -20,6 +23,7 @@ import offtape.report.measure.channel.DropoutSearch;
 import offtape.report.measure.channel.Polarity;
 import offtape.report.measure.distortion.LadderHealth;
 import offtape.report.measure.distortion.LadderMeasure;
+import offtape.report.measure.loopback.KnownInterface;
 import offtape.report.measure.mode.Capture;
 import offtape.report.measure.mode.ModeFigures;
 import offtape.report.measure.noise.ModulationNoise;
@@ -91,8 +95,13 @@ public final class Measurement {
         Speed speed = Background.result(speedTask);
         NoiseDensities noise = Background.result(noiseTask);
         requireSomething(sweeps, ladders, speed);
-        ModeFigures mode = new ModeFigures(ret, speed, ladders, capture);
-        Polarity polarity = Polarity.of(ret, sweeps);
+        ModeFigures mode = new ModeFigures(ret, speed, ladders, capture, session.tapeSpeedMmPerS());
+        KnownInterface known = capture.loopback();
+        String programme = Sha256.ofText(CueSheetJson.write(ret.sheet()));
+        if (known != null) {
+            requireFits(known, programme, mode, reference);
+        }
+        Polarity polarity = Polarity.of(ret, without(known, sweeps));
         CrosstalkMeasure crosstalk = new CrosstalkMeasure(ret, reference);
         int dead = reference == null ? -1 : reference.deadChannel();
         List<Response> responses =
@@ -111,21 +120,56 @@ public final class Measurement {
         health.addAll(LadderHealth.notes(ladders));
         fileNotes.forEach(n -> health.add(new HealthNote("warning", "file", n)));
         health.addAll(Background.result(selfCheck).notes(responses, crosstalk.leakage()));
-        return new Results(
-                Results.FORMAT,
-                Results.VERSION,
-                session.withMode(mode.mode() == null ? null : mode.mode().key()),
-                mode.timing(polarity.word()),
-                mode.speed(),
-                responses,
-                ladders,
-                noises(reference, noise, ladders),
-                new ChannelMeasure(ret, reference, crosstalk, session)
-                        .measure(quietest(sweeps), noise),
-                Background.result(dropouts).dropouts(),
-                health,
-                Verdict.open("No limits were applied to these figures."),
-                Background.result(dropouts).summary());
+        Results heard =
+                new Results(
+                        Results.FORMAT,
+                        Results.VERSION,
+                        session.withMode(mode.mode() == null ? null : mode.mode().key())
+                                .withRecording(ret.recording().sampleRateHz(), programme),
+                        mode.timing(polarity.word()),
+                        mode.speed(),
+                        responses,
+                        ladders,
+                        noises(reference, noise, ladders),
+                        new ChannelMeasure(ret, reference, crosstalk, session)
+                                .measure(quietest(sweeps), noise, known),
+                        Background.result(dropouts).dropouts(),
+                        health,
+                        Verdict.open("No limits were applied to these figures."),
+                        Background.result(dropouts).summary());
+        if (known != null) {
+            return new WithoutInterface(known, ret, reference).of(heard);
+        }
+        return mode.mode() == CaptureMode.LOOPBACK
+                ? InterfaceAlone.of(
+                        heard,
+                        new InterfaceReading(heard, reference, quietest(sweeps), noise)
+                                .figures(mode.meanDelay()))
+                : heard;
+    }
+
+    private void requireFits(
+            KnownInterface known,
+            String programmeSha256,
+            ModeFigures mode,
+            ReferenceLevels reference) {
+        if (mode.mode() == CaptureMode.LOOPBACK) {
+            throw new UnusableInputException(
+                    ret.recording().name()
+                            + " is itself a loopback, so there is no machine to tell from the"
+                            + " interface. Leave out --loopback.");
+        }
+        List<String> heard = new ArrayList<>();
+        for (int c = 0; c < ret.channels(); c++) {
+            if (reference != null && reference.heard(c)) {
+                heard.add(ProgrammeReturn.channelName(c));
+            }
+        }
+        known.requireFits(ret.recording().sampleRateHz(), programmeSha256, heard);
+    }
+
+    private List<FollowedSweep> without(KnownInterface known, List<FollowedSweep> sweeps) {
+        return known == null ? sweeps : sweeps.stream().map(s -> s.without(known, ret)).toList();
     }
 
     private FollowedSweep follow(Cue.Sweep s) {
