@@ -70,9 +70,13 @@ public final class Measurement {
             Capture capture,
             List<String> notes) {
         AudioSource pair = ChannelChoice.firstTwo(recording);
+        String sheet = Sha256.ofText(CueSheetJson.write(programme.sheet()));
+        if (capture.loopback() != null) {
+            capture.loopback().requireSame(pair.sampleRateHz(), sheet);
+        }
         Location location = Locator.locate(programme, pair);
         return new Measurement(new ProgrammeReturn(programme, pair, location))
-                .measure(session, capture, notes);
+                .measure(session.withRecording(pair.sampleRateHz(), sheet), capture, notes);
     }
 
     private Results measure(Session session, Capture capture, List<String> fileNotes) {
@@ -97,9 +101,8 @@ public final class Measurement {
         requireSomething(sweeps, ladders, speed);
         ModeFigures mode = new ModeFigures(ret, speed, ladders, capture, session.tapeSpeedMmPerS());
         KnownInterface known = capture.loopback();
-        String programme = Sha256.ofText(CueSheetJson.write(ret.sheet()));
         if (known != null) {
-            requireFits(known, programme, mode, reference);
+            requireMachine(known, mode, reference);
         }
         Polarity polarity = Polarity.of(ret, without(known, sweeps));
         CrosstalkMeasure crosstalk = new CrosstalkMeasure(ret, reference);
@@ -124,8 +127,7 @@ public final class Measurement {
                 new Results(
                         Results.FORMAT,
                         Results.VERSION,
-                        session.withMode(mode.mode() == null ? null : mode.mode().key())
-                                .withRecording(ret.recording().sampleRateHz(), programme),
+                        session.withMode(mode.mode() == null ? null : mode.mode().key()),
                         mode.timing(polarity.word()),
                         mode.speed(),
                         responses,
@@ -148,24 +150,18 @@ public final class Measurement {
                 : heard;
     }
 
-    private void requireFits(
-            KnownInterface known,
-            String programmeSha256,
-            ModeFigures mode,
-            ReferenceLevels reference) {
+    private void requireMachine(KnownInterface known, ModeFigures mode, ReferenceLevels reference) {
         if (mode.mode() == CaptureMode.LOOPBACK) {
             throw new UnusableInputException(
                     ret.recording().name()
                             + " is itself a loopback, so there is no machine to tell from the"
                             + " interface. Leave out --loopback.");
         }
-        List<String> heard = new ArrayList<>();
         for (int c = 0; c < ret.channels(); c++) {
             if (reference != null && reference.heard(c)) {
-                heard.add(ProgrammeReturn.channelName(c));
+                known.requireHeard(ProgrammeReturn.channelName(c));
             }
         }
-        known.requireFits(ret.recording().sampleRateHz(), programmeSha256, heard);
     }
 
     private List<FollowedSweep> without(KnownInterface known, List<FollowedSweep> sweeps) {

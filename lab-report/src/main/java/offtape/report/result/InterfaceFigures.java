@@ -3,6 +3,7 @@ package offtape.report.result;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.Arrays;
 import java.util.List;
+import offtape.core.fault.UnusableInputException;
 import offtape.core.unit.Quantity;
 
 /**
@@ -179,8 +180,8 @@ public record InterfaceFigures(
 
     private static void require(boolean holds) {
         if (!holds) {
-            throw new IllegalArgumentException(
-                    "a figure of the interface is missing or impossible");
+            throw new UnusableInputException(
+                    "a figure of the interface is missing or impossible. Make the loopback again.");
         }
     }
 }

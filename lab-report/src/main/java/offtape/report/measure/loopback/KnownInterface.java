@@ -1,6 +1,5 @@
 package offtape.report.measure.loopback;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import offtape.core.fault.UnusableInputException;
@@ -47,10 +46,9 @@ public final class KnownInterface {
      *
      * @param rateHz frames a second of the session's recording
      * @param programmeSha256 digest of its programme's cue sheet
-     * @param channels those on which its reference tone is heard
      * @throws UnusableInputException in words
      */
-    public void requireFits(int rateHz, String programmeSha256, List<String> channels) {
+    public void requireSame(int rateHz, String programmeSha256) {
         if (rateHz != session.recordingSampleRate()) {
             throw new UnusableInputException(
                     String.format(
@@ -69,16 +67,22 @@ public final class KnownInterface {
                             + " was made with another programme than this return. Make a loopback"
                             + " with the same programme.");
         }
-        for (String name : channels) {
-            if (channel(name).isEmpty()) {
-                throw new UnusableInputException(
-                        "In the loopback "
-                                + session.place()
-                                + " the "
-                                + name
-                                + " channel is dead or missing. Check its cable and make the loopback"
-                                + " again with all channels that are used.");
-            }
+    }
+
+    /**
+     * Refuses a loopback in which a channel was dead that is heard in the session.
+     *
+     * @throws UnusableInputException in words
+     */
+    public void requireHeard(String channel) {
+        if (channel(channel).isEmpty()) {
+            throw new UnusableInputException(
+                    "In the loopback "
+                            + session.place()
+                            + " the "
+                            + channel
+                            + " channel is dead or missing. Check its cable and make the loopback"
+                            + " again with all channels that are used.");
         }
     }
 }
