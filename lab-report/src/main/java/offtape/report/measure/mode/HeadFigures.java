@@ -25,8 +25,11 @@ final class HeadFigures {
     /** A distance that somebody measured is right within this (common practice, no source). */
     private static final double SPACING_MM = 0.5;
 
-    /** Speed may change by this share over a programme unseen, and moves the delay. */
-    private static final double DRIFT_SHARE = 0.001;
+    /**
+     * Speed may change by this share over a programme unseen, and moves the delay (common practice,
+     * no source).
+     */
+    private static final double DRIFT_SHARE = 0.002;
 
     private static final double SHORTEST_S = 0.005;
     private static final double LONGEST_S = 1.5;
@@ -137,10 +140,13 @@ final class HeadFigures {
         double loop = own.delay().value() / 1000;
         double fitted =
                 Math.hypot(used.startUncertaintySeconds(), own.delay().uncertainty() / 1000);
+        double seconds = used.startSeconds() - loop;
+        // a slope that is not the clocks' own may be drift, which the start then lacks half of
+        double drift = same ? 0 : DRIFT_SHARE / 2 * seconds;
         return Optional.of(
                 new HeadDelay(
-                        used.startSeconds() - loop,
-                        Math.hypot(fitted, FILTERS_S),
+                        seconds,
+                        Math.hypot(Math.hypot(fitted, FILTERS_S), drift),
                         "From the mean delay over the programme less that of the loopback."));
     }
 
