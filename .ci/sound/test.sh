@@ -47,7 +47,8 @@ play_and_record() {
 }
 
 measure() {
-  "$root/offtape" measure "$scratch/$1.wav" --programme "$scratch/programme" --out "$scratch/$1" --quiet
+  "$root/offtape" measure "$scratch/$1.wav" --programme "$scratch/programme" --mode reference-tape \
+    --out "$scratch/$1" --quiet
 }
 
 nothing_is_found_in_silence() {

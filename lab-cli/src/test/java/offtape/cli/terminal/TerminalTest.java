@@ -4,10 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
+import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -79,5 +83,36 @@ class TerminalTest {
     })
     void aFileOrPipeIsNoTerminal(String device, boolean terminal) {
         assertEquals(terminal, Interactive.isTerminal(device));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            nullValues = "none",
+            value = {
+                "2, loopback",
+                "' OFF-TAPE ', off-tape",
+                "3, none",
+                "'', none",
+                "off, none",
+            })
+    void aQuestionIsAnsweredByNumberOrName(String typed, String chosen) {
+        Terminal terminal =
+                Terminal.of(
+                        stream(out),
+                        stream(err),
+                        new BufferedReader(new StringReader(typed + "\n")));
+        Optional<String> answer = terminal.choice("Which?", List.of("off-tape", "loopback"));
+        assertEquals(Optional.ofNullable(chosen), answer);
+        assertEquals("", text(out));
+        assertTrue(text(err).startsWith("Which?\n  1  off-tape\n  2  loopback\n"));
+    }
+
+    @Test
+    void nobodyIsAskedWhereNobodyIs() {
+        assertEquals(Optional.empty(), terminal(true).choice("Which?", List.of("a", "b")));
+        assertEquals("", text(err));
+        Terminal ended =
+                Terminal.of(stream(out), stream(err), new BufferedReader(new StringReader("")));
+        assertEquals(Optional.empty(), ended.choice("Which?", List.of("a", "b")));
     }
 }

@@ -1,8 +1,10 @@
 package offtape.report.render;
 
 import java.util.List;
+import java.util.Map;
+import offtape.report.result.Results;
 
-/** How the figures were found, and by which standards. */
+/** How the figures were found, by which standards, and what they cannot say. */
 final class MethodSection {
 
     private static final List<String> METHODS =
@@ -29,8 +31,17 @@ final class MethodSection {
                             + " after; the length is read 3 dB down, in shallow ones 1.5 dB above"
                             + " the bottom.",
                     "Levels are in dB against the reference tone as it came back on the same"
-                            + " channel. What follows ± is the expanded uncertainty: about 95 % of"
-                            + " repeated measurements would fall within it (coverage factor 2).");
+                            + " channel.");
+
+    private static final List<String> CERTAINTY =
+            List.of(
+                    "What follows ± is the expanded uncertainty: the true value of what this"
+                            + " recording holds lies within it in about 95 of 100 cases (coverage"
+                            + " factor 2). It is made up of the noise of the recording, the scatter"
+                            + " of what the programme repeats, the fit of curves, and an allowance"
+                            + " for filters and clocks.",
+                    "It does not hold what another day, another tape or another piece of the same"
+                            + " tape would read. To know that, record and measure again.");
 
     private static final List<String> SOURCES =
             List.of(
@@ -39,16 +50,40 @@ final class MethodSection {
                     "IEC 61672-1, frequency weighting A",
                     "ITU-R BS.468-4, noise weighting and quasi-peak reading",
                     "A. Farina, exponential sweeps, 108th AES Convention, 2000",
+                    "A. Novak, P. Lotton, L. Simon, synchronised sweeps, J. Audio Eng. Soc. 63,"
+                            + " 2015",
+                    "R. L. Wallace, reproduction of magnetically recorded signals, Bell System"
+                            + " Technical Journal 30, 1951",
+                    "IEC 60094-1, magnetic tape recording: time constants of the equalisation",
                     "JCGM 100, expression of uncertainty in measurement");
 
     private MethodSection() {}
 
     /** The section. */
-    static Section of() {
+    static Section of(Results results) {
         Markup body = new Markup();
         METHODS.forEach(method -> body.add(Section.paragraph(method)));
+        body.element("h3", "How sure they are").line();
+        CERTAINTY.forEach(text -> body.add(Section.paragraph(text)));
+        body.element("h3", "What this recording cannot say").line();
+        ModeWords.of(results.session().mode()).forEach(t -> body.add(Section.paragraph(t)));
+        unknown(UnknownFigures.of(results), body);
         body.element("h3", "Sources").open("ul").line();
         SOURCES.forEach(source -> body.element("li", source).line());
-        return new Section("method", "How it was found", body.close("ul").line());
+        return new Section(
+                "method",
+                "How these figures were found and what they cannot say",
+                body.close("ul").line());
+    }
+
+    private static void unknown(Map<String, List<String>> byReason, Markup body) {
+        if (byReason.isEmpty()) {
+            return;
+        }
+        body.open("ul").line();
+        byReason.forEach(
+                (reason, names) ->
+                        body.element("li", String.join(", ", names) + ": " + reason).line());
+        body.close("ul").line();
     }
 }

@@ -47,7 +47,7 @@ public final class ReportWriter {
             sections.add(InterfaceSection.of(results));
         }
         sections.add(NotesSection.of(results));
-        sections.add(MethodSection.of());
+        sections.add(MethodSection.of(results));
         String title = Words.machine(results.session()) + " – Offtape report";
         return Page.of(title, opening, sections, List.of(results.session()));
     }
