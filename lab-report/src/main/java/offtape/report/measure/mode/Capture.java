@@ -15,9 +15,14 @@ import offtape.report.measure.loopback.KnownInterface;
 public record Capture(
         CaptureMode mode, ModeQuestion question, Double headSpacingMm, KnownInterface loopback) {
 
+    /** A recording through an interface of which nothing is known. */
+    public Capture(CaptureMode mode, ModeQuestion question, Double headSpacingMm) {
+        this(mode, question, headSpacingMm, null);
+    }
+
     /** A recording of a mode that was said. */
     public static Capture of(CaptureMode mode) {
-        return new Capture(mode, ModeQuestion.NOBODY, null, null);
+        return new Capture(mode, ModeQuestion.NOBODY, null);
     }
 
     /** A recording of which nothing was said, and nobody can be asked. */
