@@ -1,11 +1,17 @@
 package offtape.cli.command;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import offtape.cli.terminal.Terminal;
 import offtape.core.transport.CaptureMode;
+import offtape.report.measure.loopback.KnownInterface;
 import offtape.report.measure.mode.Capture;
+import offtape.report.result.LoopbackSession;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** What a user says of how a return came about. */
 final class CaptureOptions {
@@ -32,9 +38,31 @@ final class CaptureOptions {
                             + " programme.")
     private Double headSpacingMm;
 
+    @Option(
+            names = "--loopback",
+            paramLabel = "SESSION",
+            description =
+                    "Folder of a session in which the interface measured itself (--mode loopback), with"
+                            + " the same programme and sample rate. It is taken out of response,"
+                            + " delay and noise; its distortion goes into the uncertainties.")
+    private Path loopback;
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec;
+
     /** What was said, and a way to ask for the rest. */
     Capture capture(Terminal terminal) {
-        return new Capture(mode, (possible, why) -> ask(terminal, possible, why), headSpacingMm);
+        if (mode == CaptureMode.LOOPBACK && loopback != null) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "A loopback is itself the interface: there is nothing to take out of it. Leave out"
+                            + " --loopback, or name the mode of a machine.");
+        }
+        return new Capture(
+                mode,
+                (possible, why) -> ask(terminal, possible, why),
+                headSpacingMm,
+                loopback == null ? null : KnownInterface.of(LoopbackSession.read(loopback)));
     }
 
     private static Optional<CaptureMode> ask(

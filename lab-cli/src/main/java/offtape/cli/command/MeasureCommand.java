@@ -29,6 +29,12 @@ import picocli.CommandLine.Parameters;
             "The machine on inputs 3 and 4 of eight:",
             "  offtape measure eight.flac --channels 3,4 --programme programme \\",
             "           --out session",
+            "",
+            "The interface alone, and a machine measured through it:",
+            "  offtape measure loop.wav --mode loopback --programme programme \\",
+            "           --out loop",
+            "  offtape measure return.wav --mode off-tape --loopback loop \\",
+            "           --programme programme --out session",
         })
 final class MeasureCommand implements Callable<Integer> {
 

@@ -16,11 +16,25 @@ final class SessionWords {
 
     static List<String> lines(Results results) {
         List<String> lines = new ArrayList<>();
-        lines.add(
-                "Speed            "
-                        + Figures.text("%+.3f %%", results.speed().deviation())
-                        + ", wow and flutter "
-                        + Figures.text("%.3f %% weighted peak", results.speed().weightedPeak()));
+        if (results.interfaceFigures() == null) {
+            lines.add(
+                    "Speed            "
+                            + Figures.text("%+.3f %%", results.speed().deviation())
+                            + ", wow and flutter "
+                            + Figures.text(
+                                    "%.3f %% weighted peak", results.speed().weightedPeak()));
+        } else {
+            lines.add(
+                    "Delay            "
+                            + Figures.text("%.3f ms", results.interfaceFigures().delay()));
+        }
+        if (results.timing().headDelay().isKnown()) {
+            lines.add(
+                    "Heads            "
+                            + Figures.text("%.3f ms", results.timing().headDelay())
+                            + " apart, "
+                            + Figures.text("%.1f mm", results.timing().headSpacing()));
+        }
         lowestLevel(results)
                 .forEach(
                         r ->

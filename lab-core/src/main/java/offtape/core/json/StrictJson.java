@@ -23,22 +23,29 @@ import offtape.core.fault.UnusableInputException;
  */
 public final class StrictJson<T> {
 
-    /** More than any description needs; larger files are refused unread. */
-    private static final long MOST_BYTES = 1 << 20;
+    /** More than any description that people write needs; larger files are refused unread. */
+    private static final int MOST_MEBIBYTES = 1;
 
     private final Class<T> type;
     private final String what;
+    private final int mostMebibytes;
     private final JsonMapper mapper;
 
     /**
-     * A reader and writer.
+     * A reader and writer of files up to 1 MiB.
      *
      * @param what the description in words, such as {@code "a machine's description"}
      * @param modules for values that need more than records
      */
     public StrictJson(Class<T> type, String what, Module... modules) {
+        this(type, what, MOST_MEBIBYTES, modules);
+    }
+
+    /** The same for files of another size; larger ones are refused unread. */
+    public StrictJson(Class<T> type, String what, int mostMebibytes, Module... modules) {
         this.type = type;
         this.what = what;
+        this.mostMebibytes = mostMebibytes;
         this.mapper =
                 JsonMapper.builder()
                         .addModules(modules)
@@ -59,9 +66,9 @@ public final class StrictJson<T> {
     public T read(Path file) {
         String text;
         try {
-            if (Files.size(file) > MOST_BYTES) {
+            if (Files.size(file) > (long) mostMebibytes << 20) {
                 throw new UnusableInputException(
-                        file + " is larger than " + what + " can be (1 MiB).");
+                        file + " is larger than " + what + " can be (" + mostMebibytes + " MiB).");
             }
             text = Files.readString(file);
         } catch (CharacterCodingException e) {

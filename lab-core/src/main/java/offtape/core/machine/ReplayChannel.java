@@ -28,7 +28,9 @@ final class ReplayChannel {
                     new NoiseSource(
                             shapes.interfaceNoise(), Seeds.interfaceNoise(spec.seed(), channel)));
         }
-        recorder = new Recorder(spec.recorder(), Seeds.dither(spec.seed(), channel));
+        recorder =
+                new Recorder(
+                        spec.recorder(), run.referencePeak(), Seeds.dither(spec.seed(), channel));
     }
 
     /** From the head to the machine's output, in place. */

@@ -5,19 +5,23 @@ import org.apache.commons.math3.complex.Complex;
 /**
  * What a steady sine of the programme becomes in the return of one channel, without noise and
  * flutter: small-signal response by the exact response of the filters that run, harmonics by the
- * Fourier components of the tape's curve.
+ * Fourier components of the tape's curve. What the interface's input adds to them is not in it, for
+ * it is not the machine's; in a loopback it is all there is.
  */
 public final class SteadyTone {
 
     private static final double REFERENCE_TONE_HZ = 1000;
 
     private final ChannelChain chain;
+    private final InputCurve input;
     private final double rate;
     private final double referencePeak;
     private final double bandHz;
 
     SteadyTone(MachineRun run, int channel) {
         this.chain = run.chains().get(channel);
+        this.input =
+                run.hasTape() ? null : InputCurve.of(run.spec().recorder(), run.referencePeak());
         this.rate = run.timeMap().meanRate();
         this.referencePeak = run.referencePeak();
         this.bandHz = Math.min(run.programmeRateHz(), run.sampleRateHz() / rate) / 2;
@@ -42,6 +46,9 @@ public final class SteadyTone {
         }
         double programme = referencePeak * Math.pow(10, levelDb / 20);
         double field = programme * chain.recording(frequencyHz).abs();
+        if (input != null) {
+            return input.peak(harmonic, chain.replaying(frequencyHz, rate).abs() * field);
+        }
         Complex replaying = chain.replaying(harmonic * frequencyHz, rate);
         return replaying.abs() * written(harmonic, field);
     }

@@ -2,6 +2,7 @@ package offtape.core.output;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -9,7 +10,10 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import offtape.core.fault.UnusableInputException;
 
-/** SHA-256 (FIPS 180-4) of a file, read in pieces so that its length does not cost memory. */
+/**
+ * SHA-256 (FIPS 180-4) of a text or a file, which is read in pieces, so that its length costs no
+ * memory.
+ */
 public final class Sha256 {
 
     private static final int PIECE_BYTES = 1 << 16;
@@ -34,6 +38,11 @@ public final class Sha256 {
                     file + " cannot be read: " + DiskTrouble.words(e) + ".", e);
         }
         return HexFormat.of().formatHex(digest.digest());
+    }
+
+    /** The digest of a text in UTF-8, written as above. */
+    public static String ofText(String text) {
+        return HexFormat.of().formatHex(newDigest().digest(text.getBytes(StandardCharsets.UTF_8)));
     }
 
     private static MessageDigest newDigest() {

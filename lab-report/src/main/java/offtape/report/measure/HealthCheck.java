@@ -153,8 +153,8 @@ final class HealthCheck {
                         String.format(
                                 Locale.ROOT,
                                 "The %s channel is clipped in %d places, first at %.2f s, at %.1f dBFS:"
-                                        + " the converter or a stage before it is overloaded, and"
-                                        + " distortion figures are not the tape's. Lower the input gain.",
+                                        + " the converter or a stage before it is overloaded, and its"
+                                        + " distortion is in the figures. Lower the input gain.",
                                 ProgrammeReturn.channelName(c),
                                 scan.runs(c),
                                 (double) scan.firstFrame(c) / ret.recording().sampleRateHz(),

@@ -8,9 +8,12 @@ import offtape.core.audio.AudioSource;
 import offtape.core.audio.ChannelChoice;
 import offtape.core.fault.Background;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.output.Sha256;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
+import offtape.core.programme.CueSheetJson;
 import offtape.core.programme.Programme;
+import offtape.core.transport.CaptureMode;
 import offtape.report.locate.Location;
 import offtape.report.locate.Locator;
 import offtape.report.locate.ProgrammeReturn;
@@ -20,6 +23,7 @@ import offtape.report.measure.channel.DropoutSearch;
 import offtape.report.measure.channel.Polarity;
 import offtape.report.measure.distortion.LadderHealth;
 import offtape.report.measure.distortion.LadderMeasure;
+import offtape.report.measure.loopback.KnownInterface;
 import offtape.report.measure.mode.Capture;
 import offtape.report.measure.mode.ModeFigures;
 import offtape.report.measure.noise.ModulationNoise;
@@ -66,9 +70,13 @@ public final class Measurement {
             Capture capture,
             List<String> notes) {
         AudioSource pair = ChannelChoice.firstTwo(recording);
+        String sheet = Sha256.ofText(CueSheetJson.write(programme.sheet()));
+        if (capture.loopback() != null) {
+            capture.loopback().requireSame(pair.sampleRateHz(), sheet);
+        }
         Location location = Locator.locate(programme, pair);
         return new Measurement(new ProgrammeReturn(programme, pair, location))
-                .measure(session, capture, notes);
+                .measure(session.withRecording(pair.sampleRateHz(), sheet), capture, notes);
     }
 
     private Results measure(Session session, Capture capture, List<String> fileNotes) {
@@ -91,8 +99,12 @@ public final class Measurement {
         Speed speed = Background.result(speedTask);
         NoiseDensities noise = Background.result(noiseTask);
         requireSomething(sweeps, ladders, speed);
-        ModeFigures mode = new ModeFigures(ret, speed, ladders, capture);
-        Polarity polarity = Polarity.of(ret, sweeps);
+        ModeFigures mode = new ModeFigures(ret, speed, ladders, capture, session.tapeSpeedMmPerS());
+        KnownInterface known = capture.loopback();
+        if (known != null) {
+            requireMachine(known, mode, reference);
+        }
+        Polarity polarity = Polarity.of(ret, without(known, sweeps));
         CrosstalkMeasure crosstalk = new CrosstalkMeasure(ret, reference);
         int dead = reference == null ? -1 : reference.deadChannel();
         List<Response> responses =
@@ -111,21 +123,49 @@ public final class Measurement {
         health.addAll(LadderHealth.notes(ladders));
         fileNotes.forEach(n -> health.add(new HealthNote("warning", "file", n)));
         health.addAll(Background.result(selfCheck).notes(responses, crosstalk.leakage()));
-        return new Results(
-                Results.FORMAT,
-                Results.VERSION,
-                session.withMode(mode.mode() == null ? null : mode.mode().key()),
-                mode.timing(polarity.word()),
-                mode.speed(),
-                responses,
-                ladders,
-                noises(reference, noise, ladders),
-                new ChannelMeasure(ret, reference, crosstalk, session)
-                        .measure(quietest(sweeps), noise),
-                Background.result(dropouts).dropouts(),
-                health,
-                Verdict.open("No limits were applied to these figures."),
-                Background.result(dropouts).summary());
+        Results heard =
+                new Results(
+                        Results.FORMAT,
+                        Results.VERSION,
+                        session.withMode(mode.mode() == null ? null : mode.mode().key()),
+                        mode.timing(polarity.word()),
+                        mode.speed(),
+                        responses,
+                        ladders,
+                        noises(reference, noise, ladders),
+                        new ChannelMeasure(ret, reference, crosstalk, session)
+                                .measure(quietest(sweeps), noise, known),
+                        Background.result(dropouts).dropouts(),
+                        health,
+                        Verdict.open("No limits were applied to these figures."),
+                        Background.result(dropouts).summary());
+        if (known != null) {
+            return new WithoutInterface(known, ret, reference).of(heard);
+        }
+        return mode.mode() == CaptureMode.LOOPBACK
+                ? InterfaceAlone.of(
+                        heard,
+                        new InterfaceReading(heard, reference, quietest(sweeps), noise)
+                                .figures(mode.meanDelay()))
+                : heard;
+    }
+
+    private void requireMachine(KnownInterface known, ModeFigures mode, ReferenceLevels reference) {
+        if (mode.mode() == CaptureMode.LOOPBACK) {
+            throw new UnusableInputException(
+                    ret.recording().name()
+                            + " is itself a loopback, so there is no machine to tell from the"
+                            + " interface. Leave out --loopback.");
+        }
+        for (int c = 0; c < ret.channels(); c++) {
+            if (reference != null && reference.heard(c)) {
+                known.requireHeard(ProgrammeReturn.channelName(c));
+            }
+        }
+    }
+
+    private List<FollowedSweep> without(KnownInterface known, List<FollowedSweep> sweeps) {
+        return known == null ? sweeps : sweeps.stream().map(s -> s.without(known, ret)).toList();
     }
 
     private FollowedSweep follow(Cue.Sweep s) {

@@ -17,12 +17,16 @@ final class ChannelsSection {
         Channels channels = Find.channels(results);
         Markup body =
                 Section.paragraph(
-                        "Do left and right belong together? A delay between them is mostly a head"
-                                + " that stands askew (azimuth); it dulls the sound when the"
-                                + " channels are summed to mono.");
+                        Subject.of(results)
+                                .words(
+                                        "Do left and right belong together? A delay between them is"
+                                                + " mostly a head that stands askew (azimuth); it dulls the"
+                                                + " sound when the channels are summed to mono.",
+                                        "Do left and right belong together? A delay between them dulls"
+                                                + " the sound when the channels are summed to mono."));
         body.add(channels(channels, results.session().tracks()).open());
         if (ChannelCharts.hasTrace(channels)) {
-            String caption = traceCaption(channels);
+            String caption = traceCaption(channels, Subject.of(results));
             body.add(Section.figure(caption, List.of(ChannelCharts.trace(channels, caption))));
         }
         if (ChannelCharts.hasCrosstalk(channels)) {
@@ -39,15 +43,18 @@ final class ChannelsSection {
         return new Section("channels", "Channels and time", body);
     }
 
-    private static String traceCaption(Channels c) {
+    private static String traceCaption(Channels c, Subject subject) {
         String what = "The delay while one steady tone sounds. ";
         Quantity rms = Find.figure(c.interchannelDelayWander());
         return rms.isKnown()
                 ? what
                         + "It wanders by "
                         + Numbers.full(rms, false)
-                        + " rms about its mean: the tape does not run straight over the head"
-                        + " (guides, tension, slit edges)."
+                        + " rms about its mean"
+                        + subject.words(
+                                ": the tape does not run straight over the head (guides, tension, slit"
+                                        + " edges).",
+                                ".")
                 : what + rms.reason();
     }
 

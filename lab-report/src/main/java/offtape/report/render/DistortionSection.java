@@ -18,9 +18,14 @@ final class DistortionSection {
     static Section of(Results results) {
         Markup body =
                 Section.paragraph(
-                        "How loud can it be recorded? Tape adds a third harmonic (K3) long before"
-                                + " it stops getting louder; later it compresses, which means that"
-                                + " what comes back grows less than what goes in.");
+                        Subject.of(results)
+                                .words(
+                                        "How loud can it be recorded? Tape adds a third harmonic (K3)"
+                                                + " long before it stops getting louder; later it compresses,"
+                                                + " which means that what comes back grows less than what"
+                                                + " goes in.",
+                                        "What does the interface add to a tone? Its harmonics limit what"
+                                                + " can be told of a machine behind it."));
         List<Distortion> tone = DistortionCharts.toneLadders(results);
         if (tone.stream().noneMatch(DistortionCharts::hasSteps)) {
             body.add(Section.paragraph("No ladder of tones was found in this recording."));
@@ -149,7 +154,8 @@ final class DistortionSection {
                         "Compression, dB",
                         "K3 floor, %",
                         "K3 near its floor",
-                        "Left out of the curve"),
+                        "Left out of the curve",
+                        "Interface counts"),
                 d.steps().stream().map(DistortionSection::step).toList());
     }
 
@@ -167,7 +173,8 @@ final class DistortionSection {
                         : Numbers.decimal(s.compressionDb(), 2),
                 percent(s.k3FloorPercent(), null),
                 s.limitedByNoise() && s.k3FloorPercent() != null ? "yes" : DataTable.NOTHING,
-                s.noise().leftOut() ? "yes" : DataTable.NOTHING);
+                s.noise().leftOut() ? "yes" : DataTable.NOTHING,
+                s.noise().limitedByInterface() ? "yes" : DataTable.NOTHING);
     }
 
     /** A share, or what it is below if noise hides it. */

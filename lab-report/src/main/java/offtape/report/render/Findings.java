@@ -20,7 +20,9 @@ final class Findings {
     static List<String> of(Results results) {
         List<String> found = new ArrayList<>();
         add(found, tone(results));
-        add(found, speed(results));
+        if (Subject.of(results) == Subject.MACHINE) {
+            add(found, speed(results));
+        }
         add(found, loudness(results));
         if (found.isEmpty()) {
             found.add("None of the headline figures could be told from this recording.");
@@ -116,7 +118,10 @@ final class Findings {
         hiss.ifPresent(
                 level ->
                         parts.add(
-                                "the hiss of silent tape lies "
+                                Subject.of(results)
+                                                .words(
+                                                        "the hiss of silent tape lies ",
+                                                        "the noise of the interface lies ")
                                         + Numbers.withUnit(Numbers.decimal(-level, 1), "dB")
                                         + " below the reference (A-weighted, noisier channel)"));
         return parts.isEmpty() ? "" : Words.sentence(Words.list(parts)) + ".";

@@ -34,7 +34,7 @@ final class HarmonicsFigure {
                                     + ResponseSection.shortLevel(levelDb)
                                     + " stands above the noise."));
         } else {
-            String caption = caption(levelDb);
+            String caption = caption(levelDb, Subject.of(results));
             out.add(Section.figure(caption, List.of(chart(heard, caption))));
         }
         return out.add(table(curves).folded());
@@ -67,12 +67,14 @@ final class HarmonicsFigure {
         }
     }
 
-    private static String caption(double levelDb) {
+    private static String caption(double levelDb, Subject subject) {
         return "Second (K2) and third harmonic (K3) of the sweep at "
                 + ResponseSection.shortLevel(levelDb)
                 + " over the frequency of the tone that makes them, where they stand four times"
-                + " above the noise. K3 is the tape's; K2 belongs to a magnetised head or to the"
-                + " electronics.";
+                + " above the noise."
+                + subject.words(
+                        " K3 is the tape's; K2 belongs to a magnetised head or to the electronics.",
+                        "");
     }
 
     private static Chart chart(List<Curve> heard, String caption) {

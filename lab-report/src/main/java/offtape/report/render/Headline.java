@@ -37,6 +37,7 @@ record Headline(String name, String plain, boolean signed, List<Quantity> figure
     /** The headline figures of a session, always the same ones in the same order. */
     static List<Headline> of(Results results) {
         Channels channels = Find.channels(results);
+        Subject subject = Subject.of(results);
         return List.of(
                 perChannel(
                         LOWER_EDGE,
@@ -60,7 +61,9 @@ record Headline(String name, String plain, boolean signed, List<Quantity> figure
                         c -> ladder(results, c, Distortion::maximumOutputLevel)),
                 perChannel(
                         "Noise, A-weighted",
-                        "How far the hiss of silent tape lies below the reference tone",
+                        subject.words(
+                                "How far the hiss of silent tape lies below the reference tone",
+                                "How far its own noise lies below the reference tone"),
                         true,
                         c -> noise(results, c)),
                 perChannel(
@@ -73,7 +76,9 @@ record Headline(String name, String plain, boolean signed, List<Quantity> figure
                                         : channels.crosstalkLeftToRight()),
                 whole(
                         "Speed deviation",
-                        "How far the tape runs too fast (+) or too slow (−) on average",
+                        subject.words(
+                                "How far the tape runs too fast (+) or too slow (−) on average",
+                                "Only a machine has a speed"),
                         true,
                         speed(results, Speed::deviation)),
                 whole(

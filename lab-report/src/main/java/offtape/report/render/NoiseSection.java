@@ -23,9 +23,14 @@ final class NoiseSection {
     static Section of(Results results) {
         Markup body =
                 Section.paragraph(
-                        "What is heard when nothing plays? Hiss belongs to tape; single lines at"
-                                + " multiples of the mains frequency are hum from the machine or"
-                                + " its wiring.");
+                        Subject.of(results)
+                                .words(
+                                        "What is heard when nothing plays? Hiss belongs to tape; single"
+                                                + " lines at multiples of the mains frequency are hum from"
+                                                + " the machine or its wiring.",
+                                        "What is heard when nothing plays? Single lines at multiples of"
+                                                + " the mains frequency are hum from the wiring or the"
+                                                + " supply."));
         List<Noise> drawn = results.noise().stream().filter(NoiseSection::hasSpectrum).toList();
         if (drawn.isEmpty()) {
             body.add(Section.paragraph("No spectrum of silence was found in this recording."));

@@ -16,7 +16,12 @@ final class Opening {
                         .open("header")
                         .line()
                         .open("p", "class", "sheet")
-                        .element("span", "Tape machine measurement sheet")
+                        .element(
+                                "span",
+                                Subject.of(results)
+                                        .words(
+                                                "Tape machine measurement sheet",
+                                                "Sound interface measurement sheet"))
                         .text(" ")
                         .element("span", Words.moment(results.session().madeAt()))
                         .close("p")

@@ -33,11 +33,19 @@ public final class ReportWriter {
             sections.add(VerdictSection.of(results));
         }
         sections.add(ResponseSection.of(results));
-        sections.add(SpeedSection.of(results));
+        boolean machine = Subject.of(results) == Subject.MACHINE;
+        if (machine) {
+            sections.add(SpeedSection.of(results));
+        }
         sections.add(DistortionSection.of(results));
         sections.add(NoiseSection.of(results));
         sections.add(ChannelsSection.of(results));
-        sections.add(DropoutsSection.of(results));
+        if (machine) {
+            sections.add(DropoutsSection.of(results));
+        }
+        if (InterfaceSection.hasContent(results)) {
+            sections.add(InterfaceSection.of(results));
+        }
         sections.add(NotesSection.of(results));
         sections.add(MethodSection.of(results));
         String title = Words.machine(results.session()) + " – Offtape report";

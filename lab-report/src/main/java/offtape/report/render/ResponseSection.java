@@ -21,7 +21,7 @@ final class ResponseSection {
         Markup body =
                 Section.paragraph(
                         "Does every tone come back as strong as it went in? The line would be flat"
-                                + " for a machine that changes nothing; the edges are where it has"
+                                + " if nothing were changed on the way; the edges are where it has"
                                 + " fallen by 3 dB.");
         List<Response> curves =
                 results.response().stream().filter(r -> r.frequencyHz().length > 0).toList();
@@ -49,7 +49,7 @@ final class ResponseSection {
 
     private static Chart chart(Results results, List<Response> curves, String caption) {
         double quiet = Find.sweepLevels(results).get(0);
-        List<Series> series =
+        Stream<Series> machine =
                 curves.stream()
                         .map(
                                 r ->
@@ -57,8 +57,8 @@ final class ResponseSection {
                                                 label(r),
                                                 Look.of(r.channel(), r.levelDb() != quiet),
                                                 r.frequencyHz(),
-                                                r.magnitudeDb()))
-                        .toList();
+                                                r.magnitudeDb()));
+        List<Series> series = Stream.concat(machine, ownOfInterface(results)).toList();
         return Chart.of(
                         "response-chart",
                         "Frequency response of both channels",
@@ -72,6 +72,21 @@ final class ResponseSection {
                                 .filter(r -> r.levelDb() == quiet)
                                 .flatMap(r -> Stream.concat(edgeMarks(r), ContourTable.marks(r)))
                                 .toList());
+    }
+
+    /** The first of the interface's own curves; the other is like it as a rule. */
+    private static Stream<Series> ownOfInterface(Results results) {
+        return results.interfaceShare() == null
+                ? Stream.empty()
+                : results.interfaceShare().responses().stream()
+                        .limit(1)
+                        .map(
+                                c ->
+                                        new Series(
+                                                "Interface, " + c.channel(),
+                                                Look.WHOLE,
+                                                c.frequencyHz(),
+                                                c.magnitudeDb()));
     }
 
     /** Audio frequencies, and what the curves hold beyond them. */

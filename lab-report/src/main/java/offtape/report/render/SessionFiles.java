@@ -12,7 +12,7 @@ import offtape.report.result.ResultsJson;
 public final class SessionFiles {
 
     /** Name of the results file. */
-    public static final String RESULTS = "results.json";
+    public static final String RESULTS = Results.FILE;
 
     /** Name of the report. */
     public static final String REPORT = "report.html";

@@ -42,19 +42,35 @@ final class Words {
 
     /** The user's name for the machine, or words that stand for it. */
     static String machine(Session session) {
-        return isGiven(session.machineName()) ? session.machineName() : "Unnamed machine";
+        return isGiven(session.machineName())
+                ? session.machineName()
+                : Subject.of(session).words("Unnamed machine", "The interface");
     }
 
     /** Tape, tape speed, mode and day in one sentence. */
     static String description(Session session) {
-        if ("loopback".equals(session.mode())) {
+        if (Subject.of(session) == Subject.INTERFACE) {
             return "Measured " + mode(session.mode()) + ".";
         }
         String tape =
                 isGiven(session.tape())
                         ? "Measured with " + session.tape()
                         : "Measured with a tape that was not named";
-        return tape + ", " + tapeSpeed(session) + ", " + mode(session.mode()) + ".";
+        return tape
+                + ", "
+                + tapeSpeed(session)
+                + ", "
+                + mode(session.mode())
+                + "."
+                + loopback(session);
+    }
+
+    private static String loopback(Session session) {
+        return session.loopback() == null
+                ? ""
+                : " The interface, as it measured itself in the recording of "
+                        + moment(session.loopback().madeAt())
+                        + ", was taken out.";
     }
 
     /** Nominal tape speed: {@code at 19.05 cm/s (7.5 in/s)}. */

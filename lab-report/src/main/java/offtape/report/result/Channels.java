@@ -50,4 +50,40 @@ public record Channels(
         Quantity q = Quantity.unknown(reason);
         return new Channels(q, q, q, q, q, q, q, q, q, q, q, List.of(), null);
     }
+
+    /** The same pair with other crosstalk. */
+    public Channels withCrosstalk(Quantity leftToRight, Quantity rightToLeft) {
+        return new Channels(
+                balance,
+                leftToRight,
+                rightToLeft,
+                interchannelDelay,
+                azimuth,
+                monoLossAt10kHz,
+                interchannelDelayWander,
+                interchannelDelayWanderPeakToPeak,
+                azimuthWander,
+                responseDelay,
+                phaseResidual,
+                crosstalk,
+                delayTrace);
+    }
+
+    /** The same pair without an angle, for a reason. */
+    public Channels withoutAzimuth(String reason) {
+        return new Channels(
+                balance,
+                crosstalkLeftToRight,
+                crosstalkRightToLeft,
+                interchannelDelay,
+                Quantity.unknown(reason),
+                monoLossAt10kHz,
+                interchannelDelayWander,
+                interchannelDelayWanderPeakToPeak,
+                Quantity.unknown(reason),
+                responseDelay,
+                phaseResidual,
+                crosstalk,
+                delayTrace);
+    }
 }

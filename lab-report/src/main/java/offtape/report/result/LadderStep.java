@@ -53,6 +53,11 @@ public record LadderStep(
 
     /** The same step, marked as left out of the curve. */
     public LadderStep asLeftOut() {
+        return withNoise(noise.asLeftOut());
+    }
+
+    /** The same step, otherwise limited. */
+    public LadderStep withNoise(StepNoise other) {
         return new LadderStep(
                 recordLevelDb,
                 replayLevelDb,
@@ -62,6 +67,6 @@ public record LadderStep(
                 compressionDb,
                 k3FloorPercent,
                 limitedByNoise,
-                noise.asLeftOut());
+                other);
     }
 }

@@ -1,6 +1,7 @@
 package offtape.report.result;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import java.util.List;
 
@@ -11,6 +12,9 @@ import java.util.List;
  * @param format always {@link #FORMAT}
  * @param version always {@link #VERSION}
  * @param dropoutSummary how often the sound breaks off, or null
+ * @param interfaceFigures what later sessions need of the interface; of a loopback session only
+ * @param interfaceShare what the interface has to do with the figures; where a loopback was taken
+ *     out only
  */
 @JsonPropertyOrder({"format", "version"})
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -27,10 +31,15 @@ public record Results(
         List<Dropout> dropouts,
         List<HealthNote> health,
         Verdict verdict,
-        DropoutSummary dropoutSummary) {
+        DropoutSummary dropoutSummary,
+        @JsonProperty("interface") InterfaceFigures interfaceFigures,
+        InterfaceShare interfaceShare) {
 
     /** The value of {@code format} in every results file. */
     public static final String FORMAT = "offtape-results";
+
+    /** Name of the file in a session's folder. */
+    public static final String FILE = "results.json";
 
     /** The version of the format written here. */
     public static final int VERSION = 1;
@@ -42,6 +51,39 @@ public record Results(
         noise = List.copyOf(noise);
         dropouts = List.copyOf(dropouts);
         health = List.copyOf(health);
+    }
+
+    /** Results of a session in which the interface plays no part of its own. */
+    public Results(
+            String format,
+            int version,
+            Session session,
+            Timing timing,
+            Speed speed,
+            List<Response> response,
+            List<Distortion> distortion,
+            List<Noise> noise,
+            Channels channels,
+            List<Dropout> dropouts,
+            List<HealthNote> health,
+            Verdict verdict,
+            DropoutSummary dropoutSummary) {
+        this(
+                format,
+                version,
+                session,
+                timing,
+                speed,
+                response,
+                distortion,
+                noise,
+                channels,
+                dropouts,
+                health,
+                verdict,
+                dropoutSummary,
+                null,
+                null);
     }
 
     /** The same results with other figures of speed. */
@@ -59,6 +101,8 @@ public record Results(
                 dropouts,
                 health,
                 verdict,
-                dropoutSummary);
+                dropoutSummary,
+                interfaceFigures,
+                interfaceShare);
     }
 }

@@ -1,5 +1,6 @@
 package offtape.report.result;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import offtape.core.standard.TrackSpacing;
 
 /**
@@ -14,6 +15,9 @@ import offtape.core.standard.TrackSpacing;
  * @param software name and version of the software
  * @param recordingSha256 digest of the recording file, lower-case hexadecimal
  * @param tracks how far the two tracks lie apart, or null if not stated
+ * @param recordingSampleRate frames a second of the recording, or null if not known
+ * @param programmeSha256 digest of the programme's cue sheet, or null if not known
+ * @param loopback the loopback session that was taken out of the figures, or null if none was
  */
 public record Session(
         String machineName,
@@ -24,7 +28,36 @@ public record Session(
         String note,
         String software,
         String recordingSha256,
-        TrackSpacing tracks) {
+        TrackSpacing tracks,
+        @JsonInclude(JsonInclude.Include.NON_NULL) Integer recordingSampleRate,
+        @JsonInclude(JsonInclude.Include.NON_NULL) String programmeSha256,
+        @JsonInclude(JsonInclude.Include.NON_NULL) LoopbackUse loopback) {
+
+    /** A session before its recording was looked at. */
+    public Session(
+            String machineName,
+            String tape,
+            Double tapeSpeedMmPerS,
+            String mode,
+            String madeAt,
+            String note,
+            String software,
+            String recordingSha256,
+            TrackSpacing tracks) {
+        this(
+                machineName,
+                tape,
+                tapeSpeedMmPerS,
+                mode,
+                madeAt,
+                note,
+                software,
+                recordingSha256,
+                tracks,
+                null,
+                null,
+                null);
+    }
 
     /** A session of which the distance of the tracks is not stated. */
     public Session(
@@ -50,15 +83,37 @@ public record Session(
 
     /** The same session in another capture mode. */
     public Session withMode(String other) {
+        return with(other, recordingSampleRate, programmeSha256, loopback);
+    }
+
+    /**
+     * The same session with what its recording and programme tell.
+     *
+     * @param rateHz frames a second of the recording
+     * @param programme digest of the programme's cue sheet
+     */
+    public Session withRecording(int rateHz, String programme) {
+        return with(mode, rateHz, programme, loopback);
+    }
+
+    /** The same session less a loopback. */
+    public Session withLoopback(LoopbackUse use) {
+        return with(mode, recordingSampleRate, programmeSha256, use);
+    }
+
+    private Session with(String otherMode, Integer rateHz, String programme, LoopbackUse use) {
         return new Session(
                 machineName,
                 tape,
                 tapeSpeedMmPerS,
-                other,
+                otherMode,
                 madeAt,
                 note,
                 software,
                 recordingSha256,
-                tracks);
+                tracks,
+                rateHz,
+                programme,
+                use);
     }
 }

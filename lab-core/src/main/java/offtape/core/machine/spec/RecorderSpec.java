@@ -21,6 +21,9 @@ import static offtape.core.machine.spec.Limits.withinIfGiven;
  * @param clipDbfs level of a sine at which the input clips, −60 to 40 dBFS; default 0
  * @param bits word length, 8 to 24, with triangular dither of two steps' width, or null for samples
  *     that are not rounded
+ * @param secondHarmonicPercent second harmonic that the input adds to a sine at reference level, 0
+ *     to 1 % of it; it rises by 1 dB a dB. Default 0
+ * @param thirdHarmonicPercent the same of the third, which rises by 2 dB a dB. Default 0
  */
 public record RecorderSpec(
         double startSeconds,
@@ -32,11 +35,13 @@ public record RecorderSpec(
         Double lowerEdgeHz,
         Double upperEdgeHz,
         Double clipDbfs,
-        Integer bits) {
+        Integer bits,
+        double secondHarmonicPercent,
+        double thirdHarmonicPercent) {
 
     /** A perfect interface. */
     public static final RecorderSpec PERFECT =
-            new RecorderSpec(0, null, null, 0, 0, null, null, null, null, null);
+            new RecorderSpec(0, null, null, 0, 0, null, null, null, null, null, 0, 0);
 
     /** Checks the limits and fills in defaults. */
     public RecorderSpec {
@@ -51,5 +56,7 @@ public record RecorderSpec(
         if (bits != null) {
             within("bits", bits, 8, 24, "");
         }
+        within("secondHarmonicPercent", secondHarmonicPercent, 0, 1, "%");
+        within("thirdHarmonicPercent", thirdHarmonicPercent, 0, 1, "%");
     }
 }

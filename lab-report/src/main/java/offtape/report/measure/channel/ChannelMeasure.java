@@ -6,6 +6,7 @@ import offtape.core.programme.Cue;
 import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
+import offtape.report.measure.loopback.KnownInterface;
 import offtape.report.measure.noise.NoiseDensities;
 import offtape.report.measure.sweep.FollowedSweep;
 import offtape.report.measure.tone.ReferenceLevels;
@@ -36,8 +37,9 @@ public final class ChannelMeasure {
      * Measures the pair.
      *
      * @param sweep the sweep on both channels to take the delay from, or null
+     * @param known the interface to be taken out of delays, or null
      */
-    public Channels measure(FollowedSweep sweep, NoiseDensities noise) {
+    public Channels measure(FollowedSweep sweep, NoiseDensities noise, KnownInterface known) {
         if (ret.channels() < 2) {
             return Channels.unknown("The recording has one channel only.");
         }
@@ -47,7 +49,7 @@ public final class ChannelMeasure {
                             + ProgrammeReturn.channelName(reference.deadChannel())
                             + " channel is dead, so there is nothing to compare.");
         }
-        return sweep == null ? withoutSweep() : withSweep(sweep, noise);
+        return sweep == null ? withoutSweep() : withSweep(sweep, noise, known);
     }
 
     private Channels withoutSweep() {
@@ -61,18 +63,24 @@ public final class ChannelMeasure {
         return channels(delay, delay.delay(), wander, delay.delay(), 1, List.of());
     }
 
-    private Channels withSweep(FollowedSweep sweep, NoiseDensities noise) {
+    private Channels withSweep(FollowedSweep sweep, NoiseDensities noise, KnownInterface known) {
         double speed = ret.speedRatio(sweep.cue().startFrame(), sweep.cue().frames());
+        FollowedSweep own = known == null ? sweep : sweep.without(known, ret);
+        Quantity interfaces =
+                known == null ? Quantity.known(0, "µs", 0) : known.figures().interchannelDelay();
         InterchannelDelay delay =
                 InterchannelDelay.of(
-                        PhaseBands.of(sweep, noise, speed, crosstalk.leakage()),
-                        crosstalk.looked());
-        DelayWander wander = DelayWander.of(ret, crosstalk.leakage(), delay);
+                                PhaseBands.of(own, noise, speed, crosstalk.leakage()),
+                                crosstalk.looked())
+                        .less(interfaces);
+        DelayWander wander =
+                DelayWander.of(ret, crosstalk.leakage(), delay)
+                        .earlier(delay.delay().isKnown() ? interfaces : delay.delay());
         return channels(
                 delay,
                 withWander(delay.delay(), wander.rms()),
                 wander,
-                MonoLoss.of(sweep, noise, speed, delay, wander.rms()),
+                MonoLoss.of(own, noise, speed, delay, wander.rms()),
                 speed,
                 new CrosstalkCurves(ret, sweep, noise).measure());
     }

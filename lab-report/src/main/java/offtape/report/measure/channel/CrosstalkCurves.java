@@ -153,7 +153,9 @@ final class CrosstalkCurves {
             together = together.plus(from == 0 ? cross.conjugate() : cross);
             source += alone.power(from, i);
             heard += alone.power(into, i);
-            floor += alone.noisePower(i, noise == null ? null : noise.densities()[into], speed);
+            floor +=
+                    alone.noisePower(
+                            into, i, noise == null ? null : noise.densities()[into], speed);
             values += alone.values(i);
             wanted += levels * ownPower(i + reference, into);
         }
@@ -172,7 +174,9 @@ final class CrosstalkCurves {
             return 0;
         }
         double speed = ret.speedRatio(own.cue().startFrame(), own.cue().frames());
-        double floor = own.noisePower(i, noise == null ? null : noise.densities()[channel], speed);
+        double floor =
+                own.noisePower(
+                        channel, i, noise == null ? null : noise.densities()[channel], speed);
         return Math.max(own.power(channel, i) - floor, 1e-3 * own.power(channel, i));
     }
 }

@@ -51,6 +51,16 @@ record DelayWander(Quantity rms, Quantity peakToPeak, DelayTrace trace) {
         return new DelayWander(q, q, null);
     }
 
+    /** The same wander about a mean that lies earlier by an interface's own delay. */
+    DelayWander earlier(Quantity interfaces) {
+        if (trace == null || !interfaces.isKnown()) {
+            return this;
+        }
+        double[] rest =
+                Arrays.stream(trace.microseconds()).map(us -> us - interfaces.value()).toArray();
+        return new DelayWander(rms, peakToPeak, new DelayTrace(trace.seconds(), rest));
+    }
+
     /**
      * Measures the longest tone on both channels.
      *

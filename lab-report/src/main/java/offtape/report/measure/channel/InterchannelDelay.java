@@ -69,4 +69,18 @@ record InterchannelDelay(
                 Quantity.known(Math.toDegrees(line.scatter()), "°", 0.2),
                 Math.abs(halfTurns) % 2 == 1);
     }
+
+    /** The same with the doubt of an interface's own delay, which is out of it already. */
+    InterchannelDelay less(Quantity interfaces) {
+        return delay.isKnown() && interfaces.isKnown()
+                ? new InterchannelDelay(
+                        Quantity.known(
+                                delay.value(),
+                                delay.unit(),
+                                Math.hypot(delay.uncertainty(), interfaces.uncertainty())),
+                        responseDelay,
+                        phaseResidual,
+                        opposite)
+                : this;
+    }
 }

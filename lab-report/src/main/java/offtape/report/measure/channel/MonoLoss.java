@@ -66,7 +66,7 @@ final class MonoLoss {
             FollowedSweep sweep, NoiseDensities noise, int i, double speedRatio, double late) {
         double[] floor = new double[2];
         for (int c = 0; c < 2 && noise != null; c++) {
-            floor[c] = sweep.noisePower(i, noise.densities()[c], speedRatio);
+            floor[c] = sweep.noisePower(c, i, noise.densities()[c], speedRatio);
         }
         left += sweep.power(0, i) - floor[0];
         right += sweep.power(1, i) - floor[1];

@@ -84,7 +84,8 @@ final class PhaseBands {
 
     private static double noisePower(
             FollowedSweep sweep, NoiseDensities noise, int channel, int i, double speedRatio) {
-        return sweep.noisePower(i, noise == null ? null : noise.densities()[channel], speedRatio);
+        return sweep.noisePower(
+                channel, i, noise == null ? null : noise.densities()[channel], speedRatio);
     }
 
     /** One over the variance of a band's phase; 0 if a channel is not clear of the noise there. */

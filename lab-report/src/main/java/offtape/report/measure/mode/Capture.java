@@ -1,6 +1,7 @@
 package offtape.report.measure.mode;
 
 import offtape.core.transport.CaptureMode;
+import offtape.report.measure.loopback.KnownInterface;
 
 /**
  * What is said of how a recording came about.
@@ -9,8 +10,15 @@ import offtape.core.transport.CaptureMode;
  * @param question whom to ask if the recording does not show it either
  * @param headSpacingMm distance from record to replay head along the tape, millimetres, or null if
  *     not known
+ * @param loopback the interface as it measured itself, to be taken out, or null if it did not
  */
-public record Capture(CaptureMode mode, ModeQuestion question, Double headSpacingMm) {
+public record Capture(
+        CaptureMode mode, ModeQuestion question, Double headSpacingMm, KnownInterface loopback) {
+
+    /** A recording through an interface of which nothing is known. */
+    public Capture(CaptureMode mode, ModeQuestion question, Double headSpacingMm) {
+        this(mode, question, headSpacingMm, null);
+    }
 
     /** A recording of a mode that was said. */
     public static Capture of(CaptureMode mode) {

@@ -1,6 +1,8 @@
 package offtape.report.measure.mode;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import offtape.core.transport.CaptureMode;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
@@ -24,19 +26,46 @@ public final class ModeFigures {
     private final Speed heard;
     private final ModeSigns signs;
     private final ModeFinding finding;
+    private final HeadFigures heads;
 
     /**
      * Decides on the mode; asks if the recording does not show it.
      *
      * @param heard speed as heard in the return
      * @param ladders distortion of the return
+     * @param tapeSpeedMmPerS nominal tape speed, or null if not stated
      */
     public ModeFigures(
-            ProgrammeReturn ret, Speed heard, List<Distortion> ladders, Capture capture) {
+            ProgrammeReturn ret,
+            Speed heard,
+            List<Distortion> ladders,
+            Capture capture,
+            Double tapeSpeedMmPerS) {
         this.ret = ret;
         this.heard = heard;
         this.signs = ModeSigns.of(ret, heard, ladders);
         this.finding = ModeFinding.of(signs, capture);
+        boolean together = mode() == CaptureMode.OFF_TAPE || mode() == CaptureMode.LOOPBACK;
+        this.heads =
+                together && signs.isRateOfClocks()
+                        ? new HeadFigures(ret, capture, tapeSpeedMmPerS)
+                        : null;
+    }
+
+    /** The lag between record and replay head, off tape, as well as it is known. */
+    public Optional<HeadDelay> headLag() {
+        return heads != null && mode() == CaptureMode.OFF_TAPE ? heads.delay() : Optional.empty();
+    }
+
+    /** Mean delay over the programme of what was recorded while it played, ms. */
+    public Quantity meanDelay() {
+        return Optional.ofNullable(heads)
+                .flatMap(HeadFigures::meanDelay)
+                .orElseGet(
+                        () ->
+                                Quantity.unknown(
+                                        "Too few markers and sweeps were heard to tell the mean delay"
+                                                + " over the programme."));
     }
 
     /** The mode, or null if it is not known. */
@@ -88,15 +117,18 @@ public final class ModeFigures {
         return new Timing(
                 Quantity.known(
                         1000 * seconds, "ms", 1000 * ret.location().delayUncertaintySeconds()),
-                headDelay(),
-                headDelay(),
+                headLag(HeadFigures::headDelay),
+                headLag(HeadFigures::headSpacing),
                 polarity,
                 clock());
     }
 
-    private Quantity headDelay() {
+    private Quantity headLag(Function<HeadFigures, Quantity> offTape) {
         if (mode() == null) {
             return MODE_NOT_SAID;
+        }
+        if (mode() == CaptureMode.OFF_TAPE && heads != null) {
+            return offTape.apply(heads);
         }
         return Quantity.unknown(
                 switch (mode()) {
@@ -107,9 +139,8 @@ public final class ModeFigures {
                             "The tape was rewound between recording and replay, so the"
                                     + " delay is not that of the way from record to replay head.";
                     case OFF_TAPE ->
-                            "The delay holds the interface's own. Connect its output to"
-                                    + " its input, measure that once as a loopback, and give the session"
-                                    + " with --loopback.";
+                            "The return runs too fast or too slow to have been recorded while the"
+                                    + " programme played.";
                     case LOOPBACK -> "No tape was in the way; the interface measured itself.";
                 });
     }
@@ -135,7 +166,8 @@ public final class ModeFigures {
                             + " off, more than two sample clocks differ, so the recording was hardly"
                             + " made in this mode.");
         }
-        return clockError(signs.rateError());
+        return heads.clock(mode() == CaptureMode.OFF_TAPE)
+                .orElseGet(() -> clockError(signs.rateError()));
     }
 
     /** A clock that is fast writes more frames a second, so that the return seems slow. */

@@ -1,9 +1,15 @@
 package offtape.report.measure.sweep;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import offtape.core.dsp.Baseband;
 import offtape.core.dsp.PowerDensity;
 import offtape.core.programme.Cue;
+import offtape.report.locate.ProgrammeReturn;
+import offtape.report.measure.loopback.InterfaceResponse;
+import offtape.report.measure.loopback.KnownInterface;
 import offtape.report.measure.tone.Complex;
 
 /**
@@ -27,6 +33,7 @@ public final class FollowedSweep {
     private final double[] crossRe;
     private final double[] crossIm;
     private final double bandSeconds;
+    private final double[][] noiseGain;
 
     /**
      * An empty result.
@@ -48,6 +55,61 @@ public final class FollowedSweep {
         this.programmeCount = new int[bands];
         this.crossRe = new double[bands];
         this.crossIm = new double[bands];
+        this.noiseGain = new double[channels][bands];
+        for (double[] gain : noiseGain) {
+            Arrays.fill(gain, 1);
+        }
+    }
+
+    /**
+     * The sweep as it would be had it not passed an interface. A band that the interface hardly
+     * lets through on a channel counts as not heard; a channel whose response is not known stays.
+     */
+    public FollowedSweep without(KnownInterface known, ProgrammeReturn ret) {
+        double speed = ret.speedRatio(cue.startFrame(), cue.frames());
+        List<Optional<InterfaceResponse>> own = new ArrayList<>();
+        for (int c = 0; c < returned.length; c++) {
+            own.add(known.response(ProgrammeReturn.channelName(c)));
+        }
+        FollowedSweep result =
+                new FollowedSweep(cue, firstBand, size(), returned.length, bandSeconds);
+        System.arraycopy(programme, 0, result.programme, 0, size());
+        System.arraycopy(programmeRe, 0, result.programmeRe, 0, size());
+        System.arraycopy(programmeIm, 0, result.programmeIm, 0, size());
+        System.arraycopy(programmeCount, 0, result.programmeCount, 0, size());
+        for (int i = 0; i < size(); i++) {
+            double hz = frequencyHz(i) * speed;
+            if (own.stream().allMatch(k -> k.map(h -> h.passes(hz)).orElse(true))) {
+                result.divide(
+                        this,
+                        i,
+                        own.stream()
+                                .map(k -> k.map(h -> h.at(hz)).orElse(new Complex(1, 0)))
+                                .toList());
+            }
+        }
+        return result;
+    }
+
+    private void divide(FollowedSweep heard, int i, List<Complex> by) {
+        returnedCount[i] = heard.returnedCount[i];
+        noiseWidthHz[i] = heard.noiseWidthHz[i];
+        for (int c = 0; c < returned.length; c++) {
+            double gain = 1 / (by.get(c).size() * by.get(c).size());
+            noiseGain[c][i] = gain * heard.noiseGain[c][i];
+            returned[c][i] = gain * heard.returned[c][i];
+            Complex mean =
+                    new Complex(heard.returnedRe[c][i], heard.returnedIm[c][i]).over(by.get(c));
+            returnedRe[c][i] = mean.re();
+            returnedIm[c][i] = mean.im();
+        }
+        if (returned.length > 1) {
+            Complex cross =
+                    new Complex(heard.crossRe[i], heard.crossIm[i])
+                            .over(by.get(0).times(by.get(1).conjugate()));
+            crossRe[i] = cross.re();
+            crossIm[i] = cross.im();
+        }
     }
 
     void addReturn(int band, List<Baseband> bases, int k, double widthHz) {
@@ -97,7 +159,7 @@ public final class FollowedSweep {
     }
 
     /** Phase of a channel against the programme in a band, radians; NaN if nothing is heard. */
-    double phase(int channel, int i) {
+    public double phase(int channel, int i) {
         double re = returnedRe[channel][i];
         double im = returnedIm[channel][i];
         double along = re * programmeRe[i] + im * programmeIm[i];
@@ -145,14 +207,16 @@ public final class FollowedSweep {
         return programmeCount[i] == 0 ? 0 : programme[i] / programmeCount[i];
     }
 
-    /** Power that noise of a given density adds to {@link #power}; 0 without a density. */
-    public double noisePower(int i, PowerDensity density, double speedRatio) {
+    /**
+     * Power that noise of a given density adds to {@link #power} of a channel; 0 without a density.
+     */
+    public double noisePower(int channel, int i, PowerDensity density, double speedRatio) {
         if (density == null || returnedCount[i] == 0) {
             return 0;
         }
         double hz = frequencyHz(i) * speedRatio;
         double width = noiseWidthHz[i] / returnedCount[i];
-        return density.mean(hz - width / 2, hz + width / 2) * width / 2;
+        return noiseGain[channel][i] * density.mean(hz - width / 2, hz + width / 2) * width / 2;
     }
 
     /** Real part of left times conjugate right in a band. */

@@ -1,7 +1,10 @@
 package offtape.report.measure.sweep;
 
+import java.util.Arrays;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import offtape.core.unit.Quantity;
+import offtape.report.measure.loopback.InterfaceResponse;
 import offtape.report.result.Response;
 
 /**
@@ -17,6 +20,30 @@ record ResponseCurve(double[] hz, double[] db, double[] uncertaintyDb) {
     static ResponseCurve of(Response response) {
         return new ResponseCurve(
                 response.frequencyHz(), response.magnitudeDb(), response.uncertaintyDb());
+    }
+
+    /**
+     * The curve as it would be without an interface on the way, as far as that lets through;
+     * uncertainties in quadrature.
+     *
+     * @param speedRatio frequency in the recording over that in the programme
+     */
+    ResponseCurve over(InterfaceResponse known, double speedRatio) {
+        int[] kept =
+                IntStream.range(0, size()).filter(i -> known.passes(hz[i] * speedRatio)).toArray();
+        return new ResponseCurve(
+                of(kept, i -> hz[i]),
+                of(kept, i -> db[i] - known.levelDb(hz[i] * speedRatio)),
+                of(
+                        kept,
+                        i ->
+                                Math.hypot(
+                                        uncertaintyDb[i],
+                                        known.uncertaintyDb(hz[i] * speedRatio))));
+    }
+
+    private static double[] of(int[] indices, IntToDoubleFunction value) {
+        return Arrays.stream(indices).mapToDouble(value).toArray();
     }
 
     int size() {

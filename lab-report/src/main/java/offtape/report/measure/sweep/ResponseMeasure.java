@@ -58,7 +58,7 @@ public final class ResponseMeasure {
             double power = sweep.power(channel, i);
             double own =
                     sweep.powerWithout(leakage, channel, i)
-                            - sweep.noisePower(i, noise, speedRatio);
+                            - sweep.noisePower(channel, i, noise, speedRatio);
             double sent = sweep.programmePower(i);
             boolean heard = own > 0.3 * power && sent > 0;
             levelDb[i] = heard ? Decibels.ofPower(own / sent) : Double.NaN;
@@ -73,7 +73,9 @@ public final class ResponseMeasure {
      */
     public Response measure(String channelName, OptionalDouble tapeSpeedMmPerS) {
         LocalFit zero = LocalFit.at(octaves, levelDb, 0, REACH_OCTAVES);
-        return zero == null ? null : response(channelName, curve(zero), tapeSpeedMmPerS);
+        return zero == null
+                ? null
+                : response(channelName, sweep.cue().levelDb(), curve(zero), tapeSpeedMmPerS);
     }
 
     private ResponseCurve curve(LocalFit zero) {
@@ -119,13 +121,21 @@ public final class ResponseMeasure {
         return new ResponseCurve(hz, db, uncertaintyDb);
     }
 
-    private Response response(
-            String channelName, ResponseCurve curve, OptionalDouble tapeSpeedMmPerS) {
+    /**
+     * What a curve tells.
+     *
+     * @param levelDb level of the sweep it is from, dB re reference
+     */
+    static Response response(
+            String channelName,
+            double levelDb,
+            ResponseCurve curve,
+            OptionalDouble tapeSpeedMmPerS) {
         double rippleFrom = Math.max(RIPPLE_FROM_HZ, curve.endHz(-1));
         double rippleTo = Math.min(RIPPLE_TO_HZ, curve.endHz(1));
         return new Response(
                 channelName,
-                sweep.cue().levelDb(),
+                levelDb,
                 curve.hz(),
                 curve.db(),
                 curve.uncertaintyDb(),

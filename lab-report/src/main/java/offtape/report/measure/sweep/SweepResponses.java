@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 import offtape.core.dsp.PowerDensity;
 import offtape.report.locate.ProgrammeReturn;
+import offtape.report.measure.loopback.DistortionWithout;
+import offtape.report.measure.loopback.KnownInterface;
+import offtape.report.result.HarmonicCurve;
 import offtape.report.result.Response;
 
 /** The responses of a session from its followed sweeps, and what they tell together. */
@@ -25,9 +28,7 @@ public final class SweepResponses {
             FollowedHarmonics harmonics,
             PowerDensity[] noise,
             Leakage leakage) {
-        Double tapeSpeed = ret.sheet().tapeSpeedMmPerS();
-        OptionalDouble speed =
-                tapeSpeed == null ? OptionalDouble.empty() : OptionalDouble.of(tapeSpeed);
+        OptionalDouble speed = tapeSpeedMmPerS(ret);
         List<Response> result = new ArrayList<>();
         for (FollowedSweep sweep : sweeps) {
             double ratio = ret.speedRatio(sweep.cue().startFrame(), sweep.cue().frames());
@@ -47,5 +48,48 @@ public final class SweepResponses {
             }
         }
         return LevelDependenceMeasure.added(result);
+    }
+
+    /**
+     * The same responses as they would be without an interface on the way: edges, bands and all
+     * else read anew from the curves over its own.
+     *
+     * @param heard responses with the interface in them
+     */
+    public static List<Response> without(
+            KnownInterface known, ProgrammeReturn ret, List<Response> heard) {
+        List<Response> result = new ArrayList<>();
+        for (Response r : heard) {
+            ResponseCurve rest =
+                    known.response(r.channel())
+                            .filter(k -> r.frequencyHz().length > 0)
+                            .map(
+                                    k ->
+                                            ResponseCurve.of(r)
+                                                    .over(
+                                                            k,
+                                                            ret.speedRatio(
+                                                                    0, ret.sheet().frames())))
+                            .orElse(ResponseCurve.of(r));
+            boolean told = rest.size() > 0;
+            result.add(
+                    told
+                            ? ResponseMeasure.response(
+                                            r.channel(), r.levelDb(), rest, tapeSpeedMmPerS(ret))
+                                    .withHarmonics(harmonics(known, r))
+                            : r);
+        }
+        return LevelDependenceMeasure.added(result);
+    }
+
+    private static List<HarmonicCurve> harmonics(KnownInterface known, Response heard) {
+        return known.channel(heard.channel())
+                .map(own -> new DistortionWithout(own).of(heard.harmonics()))
+                .orElse(heard.harmonics());
+    }
+
+    private static OptionalDouble tapeSpeedMmPerS(ProgrammeReturn ret) {
+        Double speed = ret.sheet().tapeSpeedMmPerS();
+        return speed == null ? OptionalDouble.empty() : OptionalDouble.of(speed);
     }
 }

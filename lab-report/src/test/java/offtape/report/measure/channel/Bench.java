@@ -105,7 +105,7 @@ final class Bench {
     static Channels channels(ProgrammeReturn ret, Session session) {
         ReferenceLevels reference = ReferenceLevels.measure(ret).orElse(null);
         return new ChannelMeasure(ret, reference, new CrosstalkMeasure(ret, reference), session)
-                .measure(follow(ret), NoiseDensities.measure(ret).orElse(null));
+                .measure(follow(ret), NoiseDensities.measure(ret).orElse(null), null);
     }
 
     static Channels channels(ProgrammeReturn ret) {
