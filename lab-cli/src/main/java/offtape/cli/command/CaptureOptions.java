@@ -5,7 +5,10 @@ import java.util.Optional;
 import offtape.cli.terminal.Terminal;
 import offtape.core.transport.CaptureMode;
 import offtape.report.measure.mode.Capture;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** What a user says of how a return came about. */
 final class CaptureOptions {
@@ -32,9 +35,25 @@ final class CaptureOptions {
                             + " programme.")
     private Double headSpacingMm;
 
-    /** What was said, and a way to ask for the rest. */
-    Capture capture(Terminal terminal) {
-        return new Capture(mode, (possible, why) -> ask(terminal, possible, why), headSpacingMm);
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec;
+
+    /**
+     * What was said, and a way to ask for the rest.
+     *
+     * @param returns how many returns were given
+     */
+    Capture capture(Terminal terminal, int returns) {
+        if (returns > 1 && (mode == CaptureMode.OFF_TAPE || mode == CaptureMode.LOOPBACK)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "Several returns are replays of one tape, and "
+                            + mode.key()
+                            + " has one return: measure each on its own, or say --mode two-pass or"
+                            + " --mode reference-tape.");
+        }
+        return new Capture(
+                mode, (possible, why) -> ask(terminal, possible, why), headSpacingMm, returns);
     }
 
     private static Optional<CaptureMode> ask(

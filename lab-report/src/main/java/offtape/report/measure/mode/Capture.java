@@ -9,8 +9,14 @@ import offtape.core.transport.CaptureMode;
  * @param question whom to ask if the recording does not show it either
  * @param headSpacingMm distance from record to replay head along the tape, millimetres, or null if
  *     not known
+ * @param replays how many returns of the same recording there are, 1 or more
  */
-public record Capture(CaptureMode mode, ModeQuestion question, Double headSpacingMm) {
+public record Capture(CaptureMode mode, ModeQuestion question, Double headSpacingMm, int replays) {
+
+    /** A recording that was replayed once. */
+    public Capture(CaptureMode mode, ModeQuestion question, Double headSpacingMm) {
+        this(mode, question, headSpacingMm, 1);
+    }
 
     /** A recording of a mode that was said. */
     public static Capture of(CaptureMode mode) {

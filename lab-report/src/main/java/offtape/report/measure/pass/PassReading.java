@@ -1,0 +1,42 @@
+package offtape.report.measure.pass;
+
+import java.util.Optional;
+import offtape.report.locate.ProgrammeReturn;
+import offtape.report.measure.speed.SpeedTone;
+import offtape.report.result.Pass;
+import offtape.report.result.PassFigures;
+import offtape.report.result.Speed;
+
+/** What one replay of a recording tells: all that is kept of it once its file is closed. */
+public final class PassReading {
+
+    private final Pass pass;
+    private final TapeCourse course;
+
+    private PassReading(Pass pass, TapeCourse course) {
+        this.pass = pass;
+        this.course = course;
+    }
+
+    /**
+     * Reads a replay.
+     *
+     * @param file name of the return
+     * @param sha256 its digest
+     */
+    public static PassReading of(ProgrammeReturn ret, String file, String sha256) {
+        Speed heard = SpeedTone.measure(ret);
+        return new PassReading(
+                new Pass(file, sha256, heard.deviation(), PassFigures.of(heard)),
+                TapeCourse.of(ret).orElse(null));
+    }
+
+    Pass pass() {
+        return pass;
+    }
+
+    /** Its course along the tape; empty if its tone was not heard. */
+    Optional<TapeCourse> course() {
+        return Optional.ofNullable(course);
+    }
+}
