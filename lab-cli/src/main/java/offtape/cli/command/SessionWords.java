@@ -21,6 +21,7 @@ final class SessionWords {
                         + Figures.text("%+.3f %%", results.speed().deviation())
                         + ", wow and flutter "
                         + Figures.text("%.3f %% weighted peak", results.speed().weightedPeak()));
+        lines.addAll(PassWords.lines(results.speed().passes()));
         lowestLevel(results)
                 .forEach(
                         r ->

@@ -6,7 +6,9 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.IntConsumer;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
@@ -41,7 +43,7 @@ final class Sessions {
             Capture capture,
             IntConsumer step) {
         TransportDescription transport = said.transport();
-        List<String> digests = digests(recordings);
+        Map<String, Path> digests = new HashMap<>();
         Results results = null;
         List<PassReading> replays = new ArrayList<>();
         try (Programme programme = ProgrammeFolder.open(programmeFolder)) {
@@ -49,15 +51,17 @@ final class Sessions {
                 step.accept(i);
                 Path recording = recordings.get(i);
                 try (AudioFile sound = AudioFiles.open(recording)) {
+                    String digest = digest(recording, digests);
                     Measurement found = Measurement.of(programme, channels.of(sound));
                     List<String> notes =
                             sound.notes().stream().map(n -> sound.name() + ": " + n + ".").toList();
                     if (i == 0) {
-                        Session session = session(said, programme, recording, digests.get(i));
+                        Session session = session(said, programme, recording, digest);
                         results = found.results(session, capture, notes);
                     }
                     if (recordings.size() > 1) {
-                        replays.add(found.pass(recording.getFileName().toString(), digests.get(i)));
+                        String name = recording.getFileName().toString();
+                        replays.add(found.pass(name, digest, i == 0 ? List.of() : notes));
                     }
                 }
             }
@@ -79,22 +83,18 @@ final class Sessions {
                 said.tracks());
     }
 
-    /** The digest of each file; the same file twice would pass for a machine without fault. */
-    private static List<String> digests(List<Path> recordings) {
-        List<String> digests = new ArrayList<>();
-        for (Path recording : recordings) {
-            String digest = Sha256.ofFile(recording);
-            int same = digests.indexOf(digest);
-            if (same >= 0) {
-                throw new UnusableInputException(
-                        recordings.get(same)
-                                + " and "
-                                + recording
-                                + " are one and the same recording. Give each replay once.");
-            }
-            digests.add(digest);
+    /** The digest of a file; the same file twice would pass for a machine without fault. */
+    private static String digest(Path recording, Map<String, Path> earlier) {
+        String digest = Sha256.ofFile(recording);
+        Path same = earlier.putIfAbsent(digest, recording);
+        if (same != null) {
+            throw new UnusableInputException(
+                    same
+                            + " and "
+                            + recording
+                            + " are one and the same recording. Give each replay once.");
         }
-        return digests;
+        return digest;
     }
 
     /** The results with the lines of speed named by part, if dimensions are given. */

@@ -85,9 +85,10 @@ public final class Measurement {
      *
      * @param file name of the return
      * @param sha256 its digest
+     * @param notes remarks on the file that no results of it have, as plain sentences
      */
-    public PassReading pass(String file, String sha256) {
-        return PassReading.of(ret, file, sha256);
+    public PassReading pass(String file, String sha256, List<String> notes) {
+        return PassReading.of(ret, file, sha256, notes);
     }
 
     /**

@@ -14,6 +14,7 @@ import offtape.core.unit.Quantity;
  * @param unweightedRms root mean square of 0.2 Hz to 200 Hz
  * @param wowRms root mean square of 0.2 Hz to 6 Hz
  * @param flutterRms root mean square of 6 Hz to 200 Hz
+ * @param americanRms root mean square of 0.5 Hz to 200 Hz
  */
 public record PassFigures(
         Quantity weightedPeak,
@@ -22,7 +23,8 @@ public record PassFigures(
         Quantity unweightedPeak,
         Quantity unweightedRms,
         Quantity wowRms,
-        Quantity flutterRms) {
+        Quantity flutterRms,
+        Quantity americanRms) {
 
     /** The readings of a tone. */
     public static PassFigures of(Speed speed) {
@@ -33,7 +35,8 @@ public record PassFigures(
                 speed.unweightedPeak(),
                 speed.unweightedRms(),
                 speed.wowRms(),
-                speed.flutterRms());
+                speed.flutterRms(),
+                speed.americanRms());
     }
 
     /** One figure from those of the same name in several. */
@@ -45,6 +48,7 @@ public record PassFigures(
                 one.apply(all.stream().map(PassFigures::unweightedPeak).toList()),
                 one.apply(all.stream().map(PassFigures::unweightedRms).toList()),
                 one.apply(all.stream().map(PassFigures::wowRms).toList()),
-                one.apply(all.stream().map(PassFigures::flutterRms).toList()));
+                one.apply(all.stream().map(PassFigures::flutterRms).toList()),
+                one.apply(all.stream().map(PassFigures::americanRms).toList()));
     }
 }

@@ -232,7 +232,7 @@ public record Speed(
                 fromSeconds,
                 seconds,
                 bandHz,
-                americanRms,
+                several.mean().americanRms(),
                 floors,
                 readings,
                 worstTenSeconds,

@@ -76,6 +76,7 @@ public final class PassMeasure {
     private static List<HealthNote> health(List<PassReading> replays) {
         List<HealthNote> notes = new ArrayList<>();
         for (PassReading replay : replays) {
+            replay.notes().forEach(n -> notes.add(new HealthNote("warning", "file", n)));
             Quantity peak = replay.pass().figures().weightedPeak();
             if (!peak.isKnown()) {
                 notes.add(

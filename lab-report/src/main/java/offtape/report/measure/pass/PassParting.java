@@ -82,15 +82,16 @@ record PassParting(PassParts written, PassParts read, List<PassLine> lines, Doub
             }
             return own.isToldBeside(other)
                     ? own.rms()
-                    : untold("in this band", own.rms().uncertainty());
+                    : untold("of the wavering", own.rms().uncertainty());
         }
 
         private Quantity untold(String where, double uncertainty) {
             return Quantity.unknown(
                     String.format(
                             Locale.ROOT,
-                            "With %d replays this part %s cannot be told within ± %.3f %%. Replay the"
-                                    + " recording again from its start and give all returns.",
+                            "With %d replays this part %s is known within ± %.3f %% only, too little"
+                                    + " to tell it from the other. Replay the recording again, each"
+                                    + " time from its start, and give all returns.",
                             replays,
                             where,
                             uncertainty));

@@ -1,5 +1,6 @@
 package offtape.report.measure.pass;
 
+import java.util.List;
 import java.util.Optional;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.measure.speed.SpeedTone;
@@ -12,10 +13,12 @@ public final class PassReading {
 
     private final Pass pass;
     private final TapeCourse course;
+    private final List<String> notes;
 
-    private PassReading(Pass pass, TapeCourse course) {
+    private PassReading(Pass pass, TapeCourse course, List<String> notes) {
         this.pass = pass;
         this.course = course;
+        this.notes = List.copyOf(notes);
     }
 
     /**
@@ -23,12 +26,19 @@ public final class PassReading {
      *
      * @param file name of the return
      * @param sha256 its digest
+     * @param notes remarks on the file that the results do not have yet, as plain sentences
      */
-    public static PassReading of(ProgrammeReturn ret, String file, String sha256) {
+    public static PassReading of(
+            ProgrammeReturn ret, String file, String sha256, List<String> notes) {
         Speed heard = SpeedTone.measure(ret);
         return new PassReading(
                 new Pass(file, sha256, heard.deviation(), PassFigures.of(heard)),
-                TapeCourse.of(ret).orElse(null));
+                TapeCourse.of(ret).orElse(null),
+                notes);
+    }
+
+    List<String> notes() {
+        return notes;
     }
 
     Pass pass() {

@@ -50,8 +50,14 @@ record RingPosterior(Range still, Range turning) {
 
     private static final double EXTENT = 4;
     private static final int MOST_STEPS = 500;
-    private static final double UNLIKELY = 25;
-    private static final int RADII = 13;
+    private static final int CELL = 8;
+
+    /** Rings less likely than the best by more than exp(−12) do not count. */
+    private static final double UNLIKELY = 12;
+
+    /** Radii to either side of the likeliest, one standard deviation apart. */
+    private static final int RADII = 3;
+
     private static final double TAIL = 0.02275;
     private static final int CLASSES = 4000;
 
@@ -71,54 +77,80 @@ record RingPosterior(Range still, Range turning) {
         double extent = EXTENT * Math.max(longest, sigma);
         Weights still = new Weights(2 * extent);
         Weights turning = new Weights(2 * extent);
-        int steps = (int) Math.min(MOST_STEPS, Math.ceil(extent / sigma));
-        double step = extent / steps;
-        double[] distance = new double[z.length];
-        double blur = Math.max(sigma, step);
-        for (int i = -steps; i < steps; i++) {
-            for (int j = -steps; j < steps; j++) {
-                double x = (i + 0.5) * step;
-                double y = (j + 0.5) * step;
-                weigh(z, x, y, blur, distance, still, turning);
+        double step = Math.max(sigma, extent / MOST_STEPS);
+        Rings rings = new Rings(z, Math.max(sigma, step), still, turning);
+        double cell = CELL * step;
+        for (double x = -extent; x < extent; x += cell) {
+            for (double y = -extent; y < extent; y += cell) {
+                if (rings.mayLieIn(x + cell / 2, y + cell / 2, cell / Math.sqrt(2))) {
+                    for (int i = 0; i < CELL * CELL; i++) {
+                        rings.weigh(x + (i / CELL + 0.5) * step, y + (i % CELL + 0.5) * step);
+                    }
+                }
             }
         }
         return new RingPosterior(still.range().blurred(common), turning.range());
     }
 
-    private static void weigh(
-            double[][] z,
-            double x,
-            double y,
-            double sigma,
-            double[] distance,
-            Weights still,
-            Weights turning) {
-        double mean = 0;
-        for (int p = 0; p < z.length; p++) {
-            double dx = z[p][0] - x;
-            double dy = z[p][1] - y;
-            distance[p] = Math.sqrt(dx * dx + dy * dy);
-            mean += distance[p] / z.length;
+    /** Rings around one centre after another. */
+    private static final class Rings {
+
+        private final double[][] z;
+        private final double ratio;
+        private final double width;
+        private final double[] distance;
+        private final Weights still;
+        private final Weights turning;
+        private double mean;
+
+        Rings(double[][] z, double sigma, Weights still, Weights turning) {
+            this.z = z;
+            this.ratio = 1 / (2 * sigma * sigma);
+            this.width = sigma / Math.sqrt(z.length);
+            this.distance = new double[z.length];
+            this.still = still;
+            this.turning = turning;
         }
-        double off = 0;
-        for (double d : distance) {
-            off += (d - mean) * (d - mean);
+
+        /** How unlike the distances from a centre are: the sum of squares about their mean. */
+        private double unlike(double x, double y) {
+            mean = 0;
+            for (int p = 0; p < z.length; p++) {
+                double dx = z[p][0] - x;
+                double dy = z[p][1] - y;
+                distance[p] = Math.sqrt(dx * dx + dy * dy);
+                mean += distance[p] / z.length;
+            }
+            double sum = 0;
+            for (double d : distance) {
+                sum += (d - mean) * (d - mean);
+            }
+            return sum;
         }
-        double ratio = 1 / (2 * sigma * sigma);
-        if (off * ratio > UNLIKELY) {
-            return;
+
+        /** Whether a centre no farther than {@code reach} could be likely; none moves farther. */
+        boolean mayLieIn(double x, double y, double reach) {
+            double least = Math.sqrt(unlike(x, y)) - reach * Math.sqrt(z.length);
+            return least <= Math.sqrt(UNLIKELY / ratio);
         }
-        double centre = Math.hypot(x, y);
-        double width = sigma / Math.sqrt(z.length);
-        for (int r = 0; r < RADII; r++) {
-            double a = mean + width * (r - RADII / 2) / 1.5;
-            if (a > 0) {
-                double weight = 1 / centre;
-                for (double d : distance) {
-                    weight *= Math.exp(-(d - a) * (d - a) * ratio) * scaledI0(a * d * 2 * ratio);
+
+        void weigh(double x, double y) {
+            double unlike = unlike(x, y);
+            if (unlike * ratio > UNLIKELY) {
+                return;
+            }
+            double centre = Math.sqrt(x * x + y * y);
+            for (int r = -RADII; r <= RADII; r++) {
+                double off = width * r;
+                double a = mean + off;
+                if (a > 0) {
+                    double weight = Math.exp(-(unlike + z.length * off * off) * ratio) / centre;
+                    for (double d : distance) {
+                        weight *= scaledI0(2 * a * d * ratio);
+                    }
+                    still.add(centre, weight);
+                    turning.add(a, weight);
                 }
-                still.add(centre, weight);
-                turning.add(a, weight);
             }
         }
     }
