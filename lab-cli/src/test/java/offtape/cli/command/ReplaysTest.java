@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -114,6 +115,23 @@ class ReplaysTest {
     @MethodSource("refusals")
     void refusedInWords(Lab.Case c) {
         lab.check(c);
+    }
+
+    /**
+     * Three seconds of the speed tone are missing from the second: its other tones do not count.
+     */
+    @Test
+    void aReplayThatBreaksOffHasNoReadings() {
+        byte[] whole = lab.bytes(second);
+        Path cut = lab.file("cut.wav", Arrays.copyOf(whole, (int) (whole.length * 19L / 23)));
+        Tool.Outcome outcome = Tool.run(Lab.line(measure(first, cut), "--force"));
+        assertEquals(0, outcome.code(), outcome.err());
+        assertTrue(
+                outcome.err()
+                        .contains(
+                                "cut.wav has no readings of wow and flutter: The speed tone is not"
+                                        + " whole in this replay."),
+                outcome.err());
     }
 
     /** Two replays with one line each: every reading is told, and that they tell no more. */

@@ -1,6 +1,7 @@
 package offtape.report.measure.pass;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import offtape.core.unit.Quantity;
@@ -30,9 +31,12 @@ public final class PassMeasure {
      * The results with the readings of all replays; wow and flutter become the mean of them.
      *
      * @param results those of the first replay
-     * @param replays all replays, two or more
+     * @param given all replays, two or more
      */
-    public static Results added(Results results, List<PassReading> replays) {
+    public static Results added(Results results, List<PassReading> given) {
+        PassReading longest =
+                given.stream().max(Comparator.comparingDouble(PassReading::seconds)).orElseThrow();
+        List<PassReading> replays = given.stream().map(r -> r.besides(longest)).toList();
         List<HealthNote> health = new ArrayList<>(results.health());
         health.addAll(health(replays));
         return results.withSpeed(results.speed().withPasses(passes(replays))).withHealth(health);
@@ -115,9 +119,14 @@ public final class PassMeasure {
                                             + " another machine does that; their readings are those"
                                             + " of different speeds.",
                                     slow.file(),
-                                    slow.rate().value(),
+                                    shown(slow),
                                     fast.file(),
-                                    fast.rate().value())));
+                                    shown(fast))));
         }
+    }
+
+    /** Rounded as it is told, so that nothing carries no minus. */
+    private static double shown(Pass pass) {
+        return Math.rint(100 * pass.rate().value()) / 100 + 0.0;
     }
 }
