@@ -50,19 +50,32 @@ final class CaptureOptions {
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
 
-    /** What was said, and a way to ask for the rest. */
-    Capture capture(Terminal terminal) {
+    /**
+     * What was said, and a way to ask for the rest.
+     *
+     * @param returns how many returns were given
+     */
+    Capture capture(Terminal terminal, int returns) {
         if (mode == CaptureMode.LOOPBACK && loopback != null) {
             throw new ParameterException(
                     spec.commandLine(),
                     "A loopback is itself the interface: there is nothing to take out of it. Leave out"
                             + " --loopback, or name the mode of a machine.");
         }
+        if (returns > 1 && (mode == CaptureMode.OFF_TAPE || mode == CaptureMode.LOOPBACK)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "Several returns are replays of one tape, and "
+                            + mode.key()
+                            + " has one return: measure each on its own, or say --mode two-pass or"
+                            + " --mode reference-tape.");
+        }
         return new Capture(
                 mode,
                 (possible, why) -> ask(terminal, possible, why),
                 headSpacingMm,
-                loopback == null ? null : KnownInterface.of(LoopbackSession.read(loopback)));
+                loopback == null ? null : KnownInterface.of(LoopbackSession.read(loopback)),
+                returns);
     }
 
     private static Optional<CaptureMode> ask(

@@ -1,10 +1,12 @@
 package offtape.cli.command;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
 import offtape.core.output.OutputFolder;
+import offtape.report.measure.mode.Capture;
 import offtape.report.render.SessionFiles;
 import offtape.report.result.Results;
 import offtape.report.result.ResultsJson;
@@ -26,6 +28,10 @@ import picocli.CommandLine.Parameters;
             "           --mode reference-tape --machine-name \"Workshop two-track\" \\",
             "           --tape-speed 19.05cm/s",
             "",
+            "One recording, rewound and replayed three times:",
+            "  offtape measure first.wav second.wav third.wav --programme programme \\",
+            "           --out session --mode two-pass",
+            "",
             "The machine on inputs 3 and 4 of eight:",
             "  offtape measure eight.flac --channels 3,4 --programme programme \\",
             "           --out session",
@@ -45,10 +51,13 @@ final class MeasureCommand implements Callable<Integer> {
     @Mixin private ChannelOptions channels;
 
     @Parameters(
-            index = "0",
+            arity = "1..*",
             paramLabel = "RETURN",
-            description = "The recording, a WAV, AIFF or FLAC file of any sample rate.")
-    private Path recording;
+            description =
+                    "The recording, a WAV, AIFF or FLAC file of any sample rate. Several are replays of"
+                            + " one recording: wow and flutter becomes the mean of them, all else is"
+                            + " read from the first.")
+    private List<Path> recordings;
 
     @Option(
             names = "--programme",
@@ -75,12 +84,22 @@ final class MeasureCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Terminal terminal = common.terminal();
+        Capture said = capture.capture(terminal, recordings.size());
         try (OutputFolder folder = OutputFolder.open(out, force, SessionFiles.names())) {
-            terminal.progress(1, 2, "Measuring " + recording.getFileName());
+            int steps = recordings.size() + 1;
             Results results =
                     Sessions.measure(
-                            recording, channels, programme, session, capture.capture(terminal));
-            terminal.progress(2, 2, "Writing the report");
+                            recordings,
+                            channels,
+                            programme,
+                            session,
+                            said,
+                            i ->
+                                    terminal.progress(
+                                            i + 1,
+                                            steps,
+                                            "Measuring " + recordings.get(i).getFileName()));
+            terminal.progress(steps, steps, "Writing the report");
             SessionFiles.write(results, folder);
             folder.commit();
             SessionWords.lines(results).forEach(terminal::message);

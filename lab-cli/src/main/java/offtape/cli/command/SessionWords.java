@@ -35,6 +35,7 @@ final class SessionWords {
                             + " apart, "
                             + Figures.text("%.1f mm", results.timing().headSpacing()));
         }
+        lines.addAll(PassWords.lines(results.speed().passes()));
         lowestLevel(results)
                 .forEach(
                         r ->

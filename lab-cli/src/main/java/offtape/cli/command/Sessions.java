@@ -5,6 +5,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntConsumer;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
 import offtape.core.fault.UnusableInputException;
@@ -14,46 +19,82 @@ import offtape.core.programme.ProgrammeFolder;
 import offtape.core.transport.TransportDescription;
 import offtape.report.measure.Measurement;
 import offtape.report.measure.mode.Capture;
+import offtape.report.measure.pass.PassMeasure;
+import offtape.report.measure.pass.PassReading;
 import offtape.report.measure.speed.NamedParts;
 import offtape.report.result.Results;
 import offtape.report.result.Session;
 
-/** Measures a recording file against a programme folder. */
+/** Measures recording files against a programme folder. */
 final class Sessions {
 
     private Sessions() {}
 
+    /**
+     * Measures one return, or several of one recording; one file at a time is open.
+     *
+     * @param step told the number of each return, from 0, before it is read
+     */
     static Results measure(
-            Path recording,
+            List<Path> recordings,
             ChannelOptions channels,
             Path programmeFolder,
             SessionOptions said,
-            Capture capture) {
+            Capture capture,
+            IntConsumer step) {
         TransportDescription transport = said.transport();
-        try (Programme programme = ProgrammeFolder.open(programmeFolder);
-                AudioFile sound = AudioFiles.open(recording)) {
-            Session session =
-                    new Session(
-                            said.machineName(),
-                            said.tape(),
-                            said.tapeSpeedMmPerS(programme.sheet().tapeSpeedMmPerS()),
-                            null,
-                            madeAt(recording),
-                            said.note(),
-                            Version.text(),
-                            Sha256.ofFile(recording),
-                            said.tracks());
-            Results results =
-                    Measurement.run(
-                            programme,
-                            channels.of(sound),
-                            session,
-                            capture,
-                            sound.notes().stream()
-                                    .map(n -> sound.name() + ": " + n + ".")
-                                    .toList());
-            return named(results, transport);
+        Map<String, Path> digests = new HashMap<>();
+        Results results = null;
+        List<PassReading> replays = new ArrayList<>();
+        try (Programme programme = ProgrammeFolder.open(programmeFolder)) {
+            for (int i = 0; i < recordings.size(); i++) {
+                step.accept(i);
+                Path recording = recordings.get(i);
+                try (AudioFile sound = AudioFiles.open(recording)) {
+                    String digest = digest(recording, digests);
+                    Measurement found = Measurement.of(programme, channels.of(sound));
+                    List<String> notes =
+                            sound.notes().stream().map(n -> sound.name() + ": " + n + ".").toList();
+                    if (i == 0) {
+                        Session session = session(said, programme, recording, digest);
+                        results = found.results(session, capture, notes);
+                    }
+                    if (recordings.size() > 1) {
+                        String name = recording.getFileName().toString();
+                        replays.add(found.pass(name, digest, i == 0 ? List.of() : notes));
+                    }
+                }
+            }
         }
+        return named(replays.isEmpty() ? results : PassMeasure.added(results, replays), transport);
+    }
+
+    private static Session session(
+            SessionOptions said, Programme programme, Path recording, String digest) {
+        return new Session(
+                said.machineName(),
+                said.tape(),
+                said.tapeSpeedMmPerS(programme.sheet().tapeSpeedMmPerS()),
+                null,
+                madeAt(recording),
+                said.note(),
+                Version.text(),
+                digest,
+                said.tracks());
+    }
+
+    /** The digest of a file; the same file twice would pass for a machine without fault. */
+    private static String digest(Path recording, Map<String, Path> earlier) {
+        String digest = Sha256.ofFile(recording);
+        Path same = earlier.putIfAbsent(digest, recording);
+        if (same != null) {
+            throw new UnusableInputException(
+                    same
+                            + " and "
+                            + recording
+                            + " are one and the same recording. Give each replay once.");
+        }
+        return digest;
     }
 
     /** The results with the lines of speed named by part, if dimensions are given. */

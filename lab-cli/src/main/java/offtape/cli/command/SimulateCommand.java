@@ -11,7 +11,10 @@ import offtape.core.programme.ProgrammeFolder;
 import offtape.core.transport.CaptureMode;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** Passes a programme through a simulated machine. */
 @Command(
@@ -24,6 +27,8 @@ import picocli.CommandLine.Option;
             "",
             "Example: offtape simulate --programme programme --machine machine.json \\",
             "           --out return.wav",
+            "",
+            "The same tape replayed again: --replay 2, --replay 3 and so on.",
             "",
             "The smallest machine is {\"format\": \"offtape-machine\", \"version\": 1}: it changes",
             "nothing. What can stand in the file is listed in DEVELOPERS.md.",
@@ -61,14 +66,31 @@ final class SimulateCommand implements Callable<Integer> {
                     "reference-tape, two-pass, off-tape or loopback, in place of the description's.")
     private CaptureMode mode;
 
+    @Option(
+            names = "--replay",
+            paramLabel = "N",
+            description =
+                    "Replay the same recording another time: 1 is the first, in place of the"
+                            + " description's. What lies on the tape stays, what the replay adds is"
+                            + " drawn anew.")
+    private Integer replay;
+
     @Option(names = "--force", description = "Overwrite files that are in the way.")
     private boolean force;
 
+    @Spec private CommandSpec commandSpec;
+
     @Override
     public Integer call() {
+        if (replay != null && (replay < 1 || replay > MachineSpec.MOST_REPLAYS)) {
+            throw new ParameterException(
+                    commandSpec.commandLine(),
+                    "--replay must lie between 1 and " + MachineSpec.MOST_REPLAYS + ".");
+        }
         Terminal terminal = common.terminal();
         MachineSpec said = MachineSpec.fromJson(machine);
-        MachineSpec spec = mode == null ? said : said.withMode(mode);
+        MachineSpec inMode = mode == null ? said : said.withMode(mode);
+        MachineSpec spec = replay == null ? inMode : inMode.withReplay(replay);
         Path name = out.getFileName();
         try (OutputFile file =
                         OutputFile.open(

@@ -55,7 +55,7 @@ class BadUsageTest {
                         "without return",
                         2,
                         "Missing required parameter: 'RETURN'. See \"offtape measure --help\".",
-                        l -> Lab.line("measure", "--out", "x")),
+                        l -> Lab.line("measure", "--programme", "p", "--out", "x")),
                 of(
                         "option without value",
                         2,

@@ -17,12 +17,11 @@ final class Hum {
     }
 
     /** The hum of a description, or none for null. */
-    static Hum of(HumSpec spec, long seed, double rateHz, double referencePeak) {
+    static Hum of(HumSpec spec, SplittableRandom random, double rateHz, double referencePeak) {
         int lines = spec == null ? 0 : spec.lines().size();
         double[] radians = new double[lines];
         double[] peaks = new double[lines];
         double[] phases = new double[lines];
-        SplittableRandom random = Seeds.hum(seed);
         for (int i = 0; i < lines; i++) {
             HumSpec.Line line = spec.lines().get(i);
             radians[i] = 2 * Math.PI * spec.mainsHz() * line.harmonic() / rateHz;

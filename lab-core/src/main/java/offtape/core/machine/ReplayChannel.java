@@ -25,12 +25,9 @@ final class ReplayChannel {
         }
         if (shapes.interfaceNoise() != null) {
             noises.add(
-                    new NoiseSource(
-                            shapes.interfaceNoise(), Seeds.interfaceNoise(spec.seed(), channel)));
+                    new NoiseSource(shapes.interfaceNoise(), Seeds.interfaceNoise(spec, channel)));
         }
-        recorder =
-                new Recorder(
-                        spec.recorder(), run.referencePeak(), Seeds.dither(spec.seed(), channel));
+        recorder = new Recorder(spec.recorder(), run.referencePeak(), Seeds.dither(spec, channel));
     }
 
     /** From the head to the machine's output, in place. */

@@ -32,7 +32,7 @@ final class ReturnStream {
         this.hum =
                 Hum.of(
                         run.hasTape() ? spec.hum() : null,
-                        spec.seed(),
+                        Seeds.hum(spec),
                         run.sampleRateHz(),
                         run.referencePeak());
         CrosstalkSpec crosstalk = run.hasTape() ? spec.crosstalk() : CrosstalkSpec.NONE;

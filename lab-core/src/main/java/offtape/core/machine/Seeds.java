@@ -1,8 +1,12 @@
 package offtape.core.machine;
 
 import java.util.SplittableRandom;
+import offtape.core.machine.spec.MachineSpec;
 
-/** Independent random sequences, one for each purpose, all from the machine's one seed. */
+/**
+ * Independent random sequences, one for each purpose, all from the machine's one seed. What lies on
+ * the tape is drawn alike for every replay, what the replay adds is drawn anew.
+ */
 final class Seeds {
 
     private static final long HISS = 0x68697373L;
@@ -11,10 +15,12 @@ final class Seeds {
     private static final long DITHER = 0x64697468L;
     private static final long MODULATION = 0x6d6f6475L;
     private static final long TRANSPORT = 0x74726e73L;
+    private static final long REPLAY = 0x7265706cL;
 
     private Seeds() {}
 
-    static SplittableRandom transport(long seed, Transport.Pass pass) {
+    static SplittableRandom transport(MachineSpec spec, Transport.Pass pass) {
+        long seed = pass == Transport.Pass.WRITE ? spec.seed() : ofReplay(spec);
         return of(seed, TRANSPORT, pass.ordinal());
     }
 
@@ -26,16 +32,21 @@ final class Seeds {
         return of(seed, MODULATION, channel);
     }
 
-    static SplittableRandom hum(long seed) {
-        return of(seed, HUM, 0);
+    static SplittableRandom hum(MachineSpec spec) {
+        return of(ofReplay(spec), HUM, 0);
     }
 
-    static SplittableRandom interfaceNoise(long seed, int channel) {
-        return of(seed, INTERFACE, channel);
+    static SplittableRandom interfaceNoise(MachineSpec spec, int channel) {
+        return of(ofReplay(spec), INTERFACE, channel);
     }
 
-    static SplittableRandom dither(long seed, int channel) {
-        return of(seed, DITHER, channel);
+    static SplittableRandom dither(MachineSpec spec, int channel) {
+        return of(ofReplay(spec), DITHER, channel);
+    }
+
+    /** The seed of what a replay adds; the first one's is the machine's own. */
+    private static long ofReplay(MachineSpec spec) {
+        return spec.replay() == 1 ? spec.seed() : of(spec.seed(), REPLAY, spec.replay()).nextLong();
     }
 
     // Weyl increments keep neighbouring seeds apart; SplittableRandom mixes them.

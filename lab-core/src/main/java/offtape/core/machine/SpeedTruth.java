@@ -17,13 +17,16 @@ import offtape.core.transport.CaptureMode;
  * @param transportMean mean deviation of the transport itself
  * @param transportRms root mean square about that mean, drift included
  * @param components steady lines and reels
+ * @param writtenRms root mean square of the deviation with which the tape was written, drift
+ *     included; null unless it was written in a pass before
  */
 public record SpeedTruth(
         double returnMean,
         double returnRms,
         double transportMean,
         double transportRms,
-        List<Component> components) {
+        List<Component> components,
+        Double writtenRms) {
 
     private static final double SAMPLES_PER_SECOND = 1000;
 
@@ -33,10 +36,12 @@ public record SpeedTruth(
         int count = Math.max(2, (int) ((last - first) * SAMPLES_PER_SECOND));
         double[] heard = new double[count];
         double[] own = new double[count];
+        double[] written = new double[count];
         for (int i = 0; i < count; i++) {
             double t = first + (i + 0.5) * (last - first) / count;
             heard[i] = 100 * map.returnDeviation(t);
             own[i] = 100 * map.transportDeviation(t);
+            written[i] = 100 * map.writtenDeviation(t);
         }
         boolean tape = spec.mode() != CaptureMode.LOOPBACK;
         return new SpeedTruth(
@@ -44,7 +49,8 @@ public record SpeedTruth(
                 rms(heard),
                 100 * map.meanTransportDeviation(),
                 rms(own),
-                tape ? components(spec, map) : List.of());
+                tape ? components(spec, map) : List.of(),
+                spec.mode() == CaptureMode.TWO_PASS ? (Double) rms(written) : null);
     }
 
     private static double rms(double[] values) {

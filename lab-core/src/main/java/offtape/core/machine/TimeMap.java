@@ -76,6 +76,14 @@ public final class TimeMap {
         return map.read().deviation(machineSeconds(returnSeconds));
     }
 
+    /**
+     * Deviation, a ratio, with which the tape was written that is heard at a return time; 0 if it
+     * was written elsewhere.
+     */
+    public double writtenDeviation(double returnSeconds) {
+        return map.write().deviation(programmeSeconds(returnSeconds));
+    }
+
     /** Mean pitch of the return re the programme, over the programme's length; a ratio near 1. */
     public double meanRate() {
         return programmeLengthSeconds / (returnSeconds(programmeLengthSeconds) - returnSeconds(0));

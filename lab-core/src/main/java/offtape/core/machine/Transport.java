@@ -24,9 +24,13 @@ final class Transport {
     private static final int MOST_FAST_POINTS = 1 << 20;
     private static final double MOST_DEVIATION = 0.5;
 
+    /** Shares of a period by which replays of a recorded motion lie apart, none near another. */
+    private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
+
     private final TransportSpec spec;
     private final double tapeSpeedMmPerS;
     private final Pass pass;
+    private final int replay;
     private final SplittableRandom seeds;
     private final double from;
     private final double rateHz;
@@ -45,7 +49,8 @@ final class Transport {
         this.spec = machine.transport();
         this.tapeSpeedMmPerS = machine.tapeSpeedMmPerS();
         this.pass = pass;
-        this.seeds = Seeds.transport(machine.seed(), pass);
+        this.replay = machine.replay();
+        this.seeds = Seeds.transport(machine, pass);
         this.from = from;
         this.rateHz = rateHz();
         int points = points(to - from, rateHz);
@@ -144,7 +149,7 @@ final class Transport {
 
     private double phase(ComponentSpec component, double drawn) {
         if (pass == Pass.READ) {
-            return Math.toRadians(component.phaseDegrees());
+            return replay == 1 ? Math.toRadians(component.phaseDegrees()) : 2 * Math.PI * drawn;
         }
         return component.recordPhaseDegrees() == null
                 ? 2 * Math.PI * drawn
@@ -152,8 +157,10 @@ final class Transport {
     }
 
     // The pack's area changes by the tape's thickness times its length: r² = r0² ± h·x/π. The angle
-    // turned is ∫dx/r = ±2π/h·(r − r0). The line's displacement has no closed form; the
-    // trapezoidal rule errs by (ω/rate)²/12, below 1e-5 for any reel.
+    // turned is ∫dx/r = ±2π/h·(r − r0), in every replay the same: it goes with the tape. The line's
+    // displacement has no closed form; the trapezoidal rule errs by (ω/rate)²/12, below 1e-5 for
+    // any
+    // reel.
     private void addReel(ReelSpec reel, double thicknessMm, double drawn) {
         if (reel == null) {
             return;
@@ -223,7 +230,8 @@ final class Transport {
             return;
         }
         MeasuredMotion measured = MeasuredMotion.of(spec.motion());
-        double shift = pass == Pass.READ ? 0 : measured.periodSeconds() / 2;
+        double share = pass == Pass.READ ? (replay - 1) * GOLDEN % 1 : 0.5;
+        double shift = share * measured.periodSeconds();
         for (int i = 0; i < displacement.length; i++) {
             displacement[i] += measured.displacement(seconds(i) + shift);
             deviation[i] += measured.deviation(seconds(i) + shift);

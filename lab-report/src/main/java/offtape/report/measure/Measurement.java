@@ -29,6 +29,7 @@ import offtape.report.measure.mode.ModeFigures;
 import offtape.report.measure.noise.ModulationNoise;
 import offtape.report.measure.noise.NoiseDensities;
 import offtape.report.measure.noise.NoiseMeasure;
+import offtape.report.measure.pass.PassReading;
 import offtape.report.measure.speed.SpeedTone;
 import offtape.report.measure.sweep.FollowedHarmonics;
 import offtape.report.measure.sweep.FollowedSweep;
@@ -55,6 +56,17 @@ public final class Measurement {
     }
 
     /**
+     * Finds the programme in a return.
+     *
+     * @throws UnusableInputException if it is not in the recording
+     */
+    public static Measurement of(Programme programme, AudioSource recording) {
+        AudioSource pair = ChannelChoice.firstTwo(recording);
+        Location location = Locator.locate(programme, pair);
+        return new Measurement(new ProgrammeReturn(programme, pair, location));
+    }
+
+    /**
      * Measures a return.
      *
      * @param session what is known of the recording beforehand
@@ -69,17 +81,35 @@ public final class Measurement {
             Session session,
             Capture capture,
             List<String> notes) {
-        AudioSource pair = ChannelChoice.firstTwo(recording);
-        String sheet = Sha256.ofText(CueSheetJson.write(programme.sheet()));
-        if (capture.loopback() != null) {
-            capture.loopback().requireSame(pair.sampleRateHz(), sheet);
-        }
-        Location location = Locator.locate(programme, pair);
-        return new Measurement(new ProgrammeReturn(programme, pair, location))
-                .measure(session.withRecording(pair.sampleRateHz(), sheet), capture, notes);
+        return of(programme, recording).results(session, capture, notes);
     }
 
-    private Results measure(Session session, Capture capture, List<String> fileNotes) {
+    /**
+     * What one of several replays tells.
+     *
+     * @param file name of the return
+     * @param sha256 its digest
+     * @param notes remarks on the file that no results of it have, as plain sentences
+     */
+    public PassReading pass(String file, String sha256, List<String> notes) {
+        return PassReading.of(ret, file, sha256, notes);
+    }
+
+    /**
+     * Every measure.
+     *
+     * @param said what is known of the recording beforehand
+     * @param capture what is said of how it came about
+     * @param fileNotes remarks on the file itself, as plain sentences
+     * @throws UnusableInputException if nothing of it can be measured
+     */
+    public Results results(Session said, Capture capture, List<String> fileNotes) {
+        int rateHz = ret.recording().sampleRateHz();
+        String sheet = Sha256.ofText(CueSheetJson.write(ret.sheet()));
+        if (capture.loopback() != null) {
+            capture.loopback().requireSame(rateHz, sheet);
+        }
+        Session session = said.withRecording(rateHz, sheet);
         CompletableFuture<Speed> speedTask = Background.start(() -> SpeedTone.measure(ret));
         CompletableFuture<NoiseDensities> noiseTask =
                 Background.start(() -> NoiseDensities.measure(ret).orElse(null));

@@ -26,6 +26,7 @@ final class CsvFiles {
         files.put("speed-readings.csv", speedReadings(results.speed()));
         files.put("speed-spectrum.csv", speedSpectrum(results.speed()));
         files.put("speed-components.csv", SpeedComponents.csv(results.speed()));
+        files.put("speed-passes.csv", SpeedPasses.csv(results.speed()));
         files.putAll(SweepCsv.of(results));
         files.put("crosstalk.csv", ChannelTables.crosstalk(results.channels()));
         files.put("interchannel-delay.csv", ChannelTables.delay(results.channels()));

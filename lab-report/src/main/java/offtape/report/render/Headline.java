@@ -83,7 +83,8 @@ record Headline(String name, String plain, boolean signed, List<Quantity> figure
                         speed(results, Speed::deviation)),
                 whole(
                         "Wow and flutter, weighted peak",
-                        "How much the pitch wavers, weighed by what an ear notices",
+                        "How much the pitch wavers, weighed by what an ear notices"
+                                + (isMean(results) ? "; the mean of several replays" : ""),
                         false,
                         speed(results, Speed::weightedPeak)),
                 whole(
@@ -120,6 +121,10 @@ record Headline(String name, String plain, boolean signed, List<Quantity> figure
 
     private static Quantity speed(Results results, Function<Speed, Quantity> figure) {
         return results.speed() == null ? null : figure.apply(results.speed());
+    }
+
+    private static boolean isMean(Results results) {
+        return results.speed() != null && results.speed().passes() != null;
     }
 
     private static Quantity edge(

@@ -62,9 +62,9 @@ public final class ReportWriter {
      * in the heads). {@code response.csv}, {@code response-bands.csv}, {@code
      * response-contour.csv}, {@code response-level.csv}, {@code sweep-harmonics.csv}, {@code
      * ladder.csv}, {@code noise.csv}, {@code speed.csv}, {@code speed-readings.csv}, {@code
-     * speed-spectrum.csv}, {@code speed-components.csv}, {@code crosstalk.csv}, {@code
-     * interchannel-delay.csv} and {@code dropouts.csv} are always there, with heads only if nothing
-     * was measured.
+     * speed-spectrum.csv}, {@code speed-components.csv}, {@code speed-passes.csv}, {@code
+     * crosstalk.csv}, {@code interchannel-delay.csv} and {@code dropouts.csv} are always there,
+     * with heads only if nothing was measured.
      */
     public static Map<String, String> csv(Results results) {
         return CsvFiles.of(results);

@@ -30,6 +30,7 @@ public final class SessionFiles {
                     "speed-readings.csv",
                     "speed-spectrum.csv",
                     "speed-components.csv",
+                    "speed-passes.csv",
                     "crosstalk.csv",
                     "interchannel-delay.csv",
                     "dropouts.csv");

@@ -32,6 +32,9 @@ final class SpeedSection {
                     "Speed",
                     body.add(Section.paragraph("No steady tone was found in this recording.")));
         }
+        if (speed.passes() != null) {
+            body.add(Section.paragraph(speed.passes().statement()));
+        }
         speed.notes().forEach(note -> body.add(Section.paragraph(note)));
         if (SpeedReadingsChart.isThere(speed)) {
             String caption = readingsCaption(speed);
@@ -46,6 +49,7 @@ final class SpeedSection {
             body.add(Section.figure(caption, List.of(SpeedCharts.spectrum(speed, caption))));
         }
         body.add(readings(speed).open());
+        body.add(SpeedPasses.of(speed));
         body.add(SpeedComponents.table(speed).folded());
         body.add(SpeedReadingsChart.table(speed).folded());
         body.add(SpeedCharts.traceTable(speed).folded());

@@ -86,6 +86,26 @@ public record Results(
                 null);
     }
 
+    /** The same results with other remarks on the recording. */
+    public Results withHealth(List<HealthNote> others) {
+        return new Results(
+                format,
+                version,
+                session,
+                timing,
+                speed,
+                response,
+                distortion,
+                noise,
+                channels,
+                dropouts,
+                others,
+                verdict,
+                dropoutSummary,
+                interfaceFigures,
+                interfaceShare);
+    }
+
     /** The same results with other figures of speed. */
     public Results withSpeed(Speed other) {
         return new Results(

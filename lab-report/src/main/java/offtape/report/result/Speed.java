@@ -29,6 +29,9 @@ import offtape.core.unit.Quantity;
  * @param readings weighted quasi-peak reading over time, null if the tone was too short
  * @param worstTenSeconds where wow and flutter is worst, null if the tone was too short
  * @param notes what else is to be known of the tone and its readings, plain sentences
+ * @param passDifference mean speed of the replay against that of the recording by the same machine,
+ *     percent, + is a faster replay; null if the tape was not recorded and replayed in two passes
+ * @param passes several replays of the recording, null if there was one
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Speed(
@@ -53,12 +56,65 @@ public record Speed(
         SpeedFloors floors,
         SpeedReadings readings,
         WorstTenSeconds worstTenSeconds,
-        List<String> notes) {
+        List<String> notes,
+        Quantity passDifference,
+        Passes passes) {
 
     /** Copies the lists so that the record cannot change. */
     public Speed {
         components = List.copyOf(components);
         notes = List.copyOf(notes);
+    }
+
+    /** The figures of one return, by whatever way it came about. */
+    public Speed(
+            Quantity deviation,
+            Quantity drift,
+            Quantity weightedPeak,
+            Quantity weightedTwoSigma,
+            Quantity weightedRms,
+            Quantity unweightedPeak,
+            Quantity unweightedRms,
+            Quantity wowRms,
+            Quantity flutterRms,
+            Quantity weightedFloor,
+            Double toneFrequencyHz,
+            List<SpeedComponent> components,
+            SpeedTrace trace,
+            SpeedSpectrum spectrum,
+            Double fromSeconds,
+            Double seconds,
+            Double bandHz,
+            Quantity americanRms,
+            SpeedFloors floors,
+            SpeedReadings readings,
+            WorstTenSeconds worstTenSeconds,
+            List<String> notes) {
+        this(
+                deviation,
+                drift,
+                weightedPeak,
+                weightedTwoSigma,
+                weightedRms,
+                unweightedPeak,
+                unweightedRms,
+                wowRms,
+                flutterRms,
+                weightedFloor,
+                toneFrequencyHz,
+                components,
+                trace,
+                spectrum,
+                fromSeconds,
+                seconds,
+                bandHz,
+                americanRms,
+                floors,
+                readings,
+                worstTenSeconds,
+                notes,
+                null,
+                null);
     }
 
     /** No tone was read; every figure gives the reason. */
@@ -93,7 +149,9 @@ public record Speed(
                 floors,
                 readings,
                 worstTenSeconds,
-                notes);
+                notes,
+                passDifference,
+                passes);
     }
 
     /** The same figures with another mean and drift. */
@@ -120,6 +178,66 @@ public record Speed(
                 floors,
                 readings,
                 worstTenSeconds,
-                notes);
+                notes,
+                passDifference,
+                passes);
+    }
+
+    /** The same figures with the difference between two passes. */
+    public Speed withPassDifference(Quantity other) {
+        return new Speed(
+                deviation,
+                drift,
+                weightedPeak,
+                weightedTwoSigma,
+                weightedRms,
+                unweightedPeak,
+                unweightedRms,
+                wowRms,
+                flutterRms,
+                weightedFloor,
+                toneFrequencyHz,
+                components,
+                trace,
+                spectrum,
+                fromSeconds,
+                seconds,
+                bandHz,
+                americanRms,
+                floors,
+                readings,
+                worstTenSeconds,
+                notes,
+                other,
+                passes);
+    }
+
+    /** The same figures with the readings of wow and flutter that stand for several replays. */
+    public Speed withPasses(Passes several) {
+        return new Speed(
+                deviation,
+                drift,
+                several.mean().weightedPeak(),
+                several.mean().weightedTwoSigma(),
+                several.mean().weightedRms(),
+                several.mean().unweightedPeak(),
+                several.mean().unweightedRms(),
+                several.mean().wowRms(),
+                several.mean().flutterRms(),
+                weightedFloor,
+                toneFrequencyHz,
+                components,
+                trace,
+                spectrum,
+                fromSeconds,
+                seconds,
+                bandHz,
+                several.mean().americanRms(),
+                floors,
+                readings,
+                worstTenSeconds,
+                notes,
+                passDifference,
+                several);
     }
 }

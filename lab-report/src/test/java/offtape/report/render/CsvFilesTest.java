@@ -58,6 +58,7 @@ final class CsvFilesTest {
                         "speed-readings.csv",
                         "speed-spectrum.csv",
                         "speed-components.csv",
+                        "speed-passes.csv",
                         "crosstalk.csv",
                         "interchannel-delay.csv",
                         "dropouts.csv"),

@@ -27,6 +27,8 @@ import offtape.core.transport.CaptureMode;
  * @param saturation how the tape saturates, or null for a tape that does not
  * @param dropouts damaged places, at most 1000
  * @param modulationNoise fluctuation of what is recorded, or null for none
+ * @param replay which replay of the recording is heard, 1 to 1000, default 1; what lies on the tape
+ *     is the same in all
  */
 @JsonPropertyOrder({"format", "version"})
 public record MachineSpec(
@@ -46,13 +48,17 @@ public record MachineSpec(
         HumSpec hum,
         List<DropoutSpec> dropouts,
         RecorderSpec recorder,
-        ModulationNoiseSpec modulationNoise) {
+        ModulationNoiseSpec modulationNoise,
+        Integer replay) {
 
     /** The value of {@code format}. */
     public static final String FORMAT = "offtape-machine";
 
     /** The only version there is. */
     public static final int VERSION = 1;
+
+    /** The largest number of a replay. */
+    public static final int MOST_REPLAYS = 1000;
 
     /** Checks the limits and fills in defaults. */
     public MachineSpec {
@@ -72,6 +78,7 @@ public record MachineSpec(
         crosstalk = orElse(crosstalk, CrosstalkSpec.NONE);
         dropouts = copy("dropouts", dropouts, 1000);
         recorder = orElse(recorder, RecorderSpec.PERFECT);
+        replay = (int) within("replay", orElse(replay, 1), 1, MOST_REPLAYS, "");
     }
 
     /**
@@ -118,7 +125,31 @@ public record MachineSpec(
                 hum,
                 dropouts,
                 recorder,
-                modulationNoise);
+                modulationNoise,
+                replay);
+    }
+
+    /** The same machine that replays the same recording another time. */
+    public MachineSpec withReplay(int other) {
+        return new MachineSpec(
+                format,
+                version,
+                name,
+                note,
+                seed,
+                mode,
+                tapeSpeedMmPerS,
+                transport,
+                heads,
+                saturation,
+                electronics,
+                crosstalk,
+                hiss,
+                hum,
+                dropouts,
+                recorder,
+                modulationNoise,
+                other);
     }
 
     /** The same machine with another transport. */
@@ -140,6 +171,7 @@ public record MachineSpec(
                 hum,
                 dropouts,
                 recorder,
-                modulationNoise);
+                modulationNoise,
+                replay);
     }
 }

@@ -11,13 +11,18 @@ import offtape.report.measure.loopback.KnownInterface;
  * @param headSpacingMm distance from record to replay head along the tape, millimetres, or null if
  *     not known
  * @param loopback the interface as it measured itself, to be taken out, or null if it did not
+ * @param replays how many returns of the same recording there are, 1 or more
  */
 public record Capture(
-        CaptureMode mode, ModeQuestion question, Double headSpacingMm, KnownInterface loopback) {
+        CaptureMode mode,
+        ModeQuestion question,
+        Double headSpacingMm,
+        KnownInterface loopback,
+        int replays) {
 
-    /** A recording through an interface of which nothing is known. */
+    /** A recording that was replayed once, through an interface of which nothing is known. */
     public Capture(CaptureMode mode, ModeQuestion question, Double headSpacingMm) {
-        this(mode, question, headSpacingMm, null);
+        this(mode, question, headSpacingMm, null, 1);
     }
 
     /** A recording of a mode that was said. */

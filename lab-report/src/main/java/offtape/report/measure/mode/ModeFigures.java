@@ -87,11 +87,12 @@ public final class ModeFigures {
             case REFERENCE_TAPE -> heard;
             case TWO_PASS ->
                     heard.withMean(
-                            Quantity.unknown(
-                                    "The machine recorded and replayed this tape itself, so a wrong speed"
-                                            + " cancels. To see it, replay a tape that was recorded on a"
-                                            + " machine known to be right, such as a calibration tape."),
-                            heard.drift());
+                                    Quantity.unknown(
+                                            "The machine recorded and replayed this tape itself, so a wrong speed"
+                                                    + " cancels. To see it, replay a tape that was recorded on a"
+                                                    + " machine known to be right, such as a calibration tape."),
+                                    heard.drift())
+                            .withPassDifference(heard.deviation());
             case OFF_TAPE ->
                     heard.withMean(
                             Quantity.unknown(

@@ -62,6 +62,9 @@ record ModeFinding(CaptureMode mode, List<HealthNote> notes) {
     }
 
     private static ModeFinding inferred(ModeSigns signs, Capture capture) {
+        if (capture.replays() > 1) {
+            return replayed(signs);
+        }
         List<CaptureMode> possible = possible(signs);
         String why =
                 "The return runs " + signs.rateText() + " off and begins at " + signs.delayText();
@@ -90,6 +93,23 @@ record ModeFinding(CaptureMode mode, List<HealthNote> notes) {
                                 .collect(Collectors.joining(", "))
                         + ".";
         return new ModeFinding(null, List.of(new HealthNote("warning", "mode-not-said", text)));
+    }
+
+    /** Off tape there is one moment and one return, so several returns are replays. */
+    private static ModeFinding replayed(ModeSigns signs) {
+        CaptureMode mode =
+                signs.isRateOfOneMachine() ? CaptureMode.TWO_PASS : CaptureMode.REFERENCE_TAPE;
+        String text =
+                "Several returns were given, so they are taken for replays of one tape, and the capture"
+                        + " mode for "
+                        + mode.key()
+                        + (mode == CaptureMode.TWO_PASS
+                                ? " (recorded on this machine). If the tape was recorded elsewhere,"
+                                        + " say so with --mode reference-tape."
+                                : " ("
+                                        + reason(mode, signs)
+                                        + "). If it is another one, say so with --mode.");
+        return new ModeFinding(mode, List.of(new HealthNote("note", "mode-inferred", text)));
     }
 
     private static String reason(CaptureMode mode, ModeSigns signs) {

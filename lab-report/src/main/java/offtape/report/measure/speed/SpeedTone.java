@@ -20,12 +20,7 @@ public final class SpeedTone {
 
     /** All readings of speed from the longest steady tone on both channels. */
     public static Speed measure(ProgrammeReturn ret) {
-        Optional<Cue.Tone> tone =
-                ret.cues(Cue.Tone.class).stream()
-                        .filter(t -> t.channels() == ChannelSet.BOTH)
-                        .filter(t -> t.frequencyHz() >= LOWEST_HZ && t.frequencyHz() <= HIGHEST_HZ)
-                        .filter(t -> ret.sheet().seconds(t.frames()) >= SHORTEST_S)
-                        .max(Comparator.comparingLong(Cue::frames));
+        Optional<Cue.Tone> tone = longest(ret);
         if (tone.isEmpty()) {
             return Speed.unknown(
                     ret.whyMissing(
@@ -33,13 +28,29 @@ public final class SpeedTone {
                             t -> t.channels() == ChannelSet.BOTH,
                             "The recording holds no steady tone of 2 s or more."));
         }
-        Cue.Tone t = tone.get();
-        ProgrammeReturn.Span span = ret.span(t.startFrame(), t.frames(), MARGIN_S);
-        double expected = t.frequencyHz() * ret.speedRatio(t.startFrame(), t.frames());
-        ToneStream stream =
-                ToneStream.of(ret.recording(), span.from(), span.to(), t.frequencyHz(), expected);
+        ToneStream stream = stream(ret, tone.get());
         return stream == null
                 ? Speed.unknown("The speed tone was not heard in the recording.")
                 : SpeedMeasure.of(stream, List.of());
+    }
+
+    /** The deviation itself over the same tone; empty if there is none or it was not heard. */
+    public static Optional<ToneCourse> course(ProgrammeReturn ret) {
+        return longest(ret).map(tone -> stream(ret, tone)).map(ToneCourse::of);
+    }
+
+    private static Optional<Cue.Tone> longest(ProgrammeReturn ret) {
+        return ret.cues(Cue.Tone.class).stream()
+                .filter(t -> t.channels() == ChannelSet.BOTH)
+                .filter(t -> t.frequencyHz() >= LOWEST_HZ && t.frequencyHz() <= HIGHEST_HZ)
+                .filter(t -> ret.sheet().seconds(t.frames()) >= SHORTEST_S)
+                .max(Comparator.comparingLong(Cue::frames));
+    }
+
+    /** The tone as it returns; null if it is not heard. */
+    private static ToneStream stream(ProgrammeReturn ret, Cue.Tone t) {
+        ProgrammeReturn.Span span = ret.span(t.startFrame(), t.frames(), MARGIN_S);
+        double expected = t.frequencyHz() * ret.speedRatio(t.startFrame(), t.frames());
+        return ToneStream.of(ret.recording(), span.from(), span.to(), t.frequencyHz(), expected);
     }
 }
