@@ -45,6 +45,7 @@ class SessionJsonTest {
                     "noise.csv",
                     "speed.csv",
                     "speed-readings.csv",
+                    "speed-passes.csv",
                     "speed-spectrum.csv",
                     "speed-components.csv",
                     "crosstalk.csv",
