@@ -26,6 +26,7 @@ import offtape.report.measure.noise.ModulationNoise;
 import offtape.report.measure.noise.NoiseDensities;
 import offtape.report.measure.noise.NoiseMeasure;
 import offtape.report.measure.speed.SpeedTone;
+import offtape.report.measure.speed.ToneReading;
 import offtape.report.measure.sweep.FollowedHarmonics;
 import offtape.report.measure.sweep.FollowedSweep;
 import offtape.report.measure.sweep.HarmonicFollower;
@@ -72,7 +73,7 @@ public final class Measurement {
     }
 
     private Results measure(Session session, Capture capture, List<String> fileNotes) {
-        CompletableFuture<Speed> speedTask = Background.start(() -> SpeedTone.measure(ret));
+        CompletableFuture<ToneReading> speedTask = Background.start(() -> SpeedTone.measure(ret));
         CompletableFuture<NoiseDensities> noiseTask =
                 Background.start(() -> NoiseDensities.measure(ret).orElse(null));
         CompletableFuture<DropoutSearch.Found> dropouts =
@@ -88,7 +89,7 @@ public final class Measurement {
         ReferenceLevels reference = ReferenceLevels.measure(ret).orElse(null);
         List<Distortion> ladders = ladders(reference);
         List<FollowedSweep> sweeps = sweepTasks.stream().map(Background::result).toList();
-        Speed speed = Background.result(speedTask);
+        Speed speed = Background.result(speedTask).speed();
         NoiseDensities noise = Background.result(noiseTask);
         requireSomething(sweeps, ladders, speed);
         ModeFigures mode = new ModeFigures(ret, speed, ladders, capture);

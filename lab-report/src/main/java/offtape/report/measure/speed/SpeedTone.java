@@ -6,7 +6,6 @@ import java.util.Optional;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 import offtape.report.locate.ProgrammeReturn;
-import offtape.report.result.Speed;
 
 /** Speed from the tone that a programme holds for it. */
 public final class SpeedTone {
@@ -19,7 +18,7 @@ public final class SpeedTone {
     private SpeedTone() {}
 
     /** All readings of speed from the longest steady tone on both channels. */
-    public static Speed measure(ProgrammeReturn ret) {
+    public static ToneReading measure(ProgrammeReturn ret) {
         Optional<Cue.Tone> tone =
                 ret.cues(Cue.Tone.class).stream()
                         .filter(t -> t.channels() == ChannelSet.BOTH)
@@ -27,7 +26,7 @@ public final class SpeedTone {
                         .filter(t -> ret.sheet().seconds(t.frames()) >= SHORTEST_S)
                         .max(Comparator.comparingLong(Cue::frames));
         if (tone.isEmpty()) {
-            return Speed.unknown(
+            return ToneReading.unknown(
                     ret.whyMissing(
                             Cue.Tone.class,
                             t -> t.channels() == ChannelSet.BOTH,
@@ -39,7 +38,7 @@ public final class SpeedTone {
         ToneStream stream =
                 ToneStream.of(ret.recording(), span.from(), span.to(), t.frequencyHz(), expected);
         return stream == null
-                ? Speed.unknown("The speed tone was not heard in the recording.")
-                : SpeedMeasure.of(stream, List.of());
+                ? ToneReading.unknown("The speed tone was not heard in the recording.")
+                : SpeedMeasure.reading(stream, List.of());
     }
 }
