@@ -8,6 +8,7 @@ import offtape.report.result.HealthNote;
 import offtape.report.result.Noise;
 import offtape.report.result.Response;
 import offtape.report.result.Results;
+import offtape.report.result.TransportSpeed;
 
 /** The headline figures of a session as lines for the terminal. */
 final class SessionWords {
@@ -21,6 +22,14 @@ final class SessionWords {
                         + Figures.text("%+.3f %%", results.speed().deviation())
                         + ", wow and flutter "
                         + Figures.text("%.3f %% weighted peak", results.speed().weightedPeak()));
+        TransportSpeed own = results.speed().transport();
+        if (own != null) {
+            lines.add(
+                    "Transport itself "
+                            + "wow and flutter "
+                            + Figures.text("%.3f %% weighted peak", own.weightedPeak())
+                            + " (above: as heard off tape)");
+        }
         lowestLevel(results)
                 .forEach(
                         r ->

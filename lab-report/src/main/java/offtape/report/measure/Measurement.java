@@ -11,6 +11,7 @@ import offtape.core.fault.UnusableInputException;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 import offtape.core.programme.Programme;
+import offtape.core.transport.CaptureMode;
 import offtape.report.locate.Location;
 import offtape.report.locate.Locator;
 import offtape.report.locate.ProgrammeReturn;
@@ -33,6 +34,7 @@ import offtape.report.measure.sweep.HarmonicFollower;
 import offtape.report.measure.sweep.SweepFollower;
 import offtape.report.measure.sweep.SweepResponses;
 import offtape.report.measure.tone.ReferenceLevels;
+import offtape.report.measure.transport.OffTapeSpeed;
 import offtape.report.result.Distortion;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Noise;
@@ -89,7 +91,8 @@ public final class Measurement {
         ReferenceLevels reference = ReferenceLevels.measure(ret).orElse(null);
         List<Distortion> ladders = ladders(reference);
         List<FollowedSweep> sweeps = sweepTasks.stream().map(Background::result).toList();
-        Speed speed = Background.result(speedTask).speed();
+        ToneReading tone = Background.result(speedTask);
+        Speed speed = tone.speed();
         NoiseDensities noise = Background.result(noiseTask);
         requireSomething(sweeps, ladders, speed);
         ModeFigures mode = new ModeFigures(ret, speed, ladders, capture);
@@ -109,6 +112,12 @@ public final class Measurement {
         List<HealthNote> health =
                 new ArrayList<>(new HealthCheck(ret).notes(reference, speed, polarity, crosstalk));
         health.addAll(mode.notes());
+        Speed told = mode.speed();
+        if (mode.mode() == CaptureMode.OFF_TAPE) {
+            OffTapeSpeed own = mode.transport(tone, session.tapeSpeedMmPerS());
+            told = told.withTransport(own.speed());
+            health.addAll(own.notes());
+        }
         health.addAll(LadderHealth.notes(ladders));
         fileNotes.forEach(n -> health.add(new HealthNote("warning", "file", n)));
         health.addAll(Background.result(selfCheck).notes(responses, crosstalk.leakage()));
@@ -117,7 +126,7 @@ public final class Measurement {
                 Results.VERSION,
                 session.withMode(mode.mode() == null ? null : mode.mode().key()),
                 mode.timing(polarity.word()),
-                mode.speed(),
+                told,
                 responses,
                 ladders,
                 noises(reference, noise, ladders),

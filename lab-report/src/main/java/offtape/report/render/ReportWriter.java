@@ -54,7 +54,8 @@ public final class ReportWriter {
      * in the heads). {@code response.csv}, {@code response-bands.csv}, {@code
      * response-contour.csv}, {@code response-level.csv}, {@code sweep-harmonics.csv}, {@code
      * ladder.csv}, {@code noise.csv}, {@code speed.csv}, {@code speed-readings.csv}, {@code
-     * speed-spectrum.csv}, {@code speed-components.csv}, {@code crosstalk.csv}, {@code
+     * speed-spectrum.csv}, {@code speed-components.csv}, {@code transport-speed.csv}, {@code
+     * transport-spectrum.csv}, {@code transport-components.csv}, {@code crosstalk.csv}, {@code
      * interchannel-delay.csv} and {@code dropouts.csv} are always there, with heads only if nothing
      * was measured.
      */

@@ -30,6 +30,9 @@ public final class SessionFiles {
                     "speed-readings.csv",
                     "speed-spectrum.csv",
                     "speed-components.csv",
+                    "transport-speed.csv",
+                    "transport-spectrum.csv",
+                    "transport-components.csv",
                     "crosstalk.csv",
                     "interchannel-delay.csv",
                     "dropouts.csv");

@@ -29,6 +29,7 @@ import offtape.core.unit.Quantity;
  * @param readings weighted quasi-peak reading over time, null if the tone was too short
  * @param worstTenSeconds where wow and flutter is worst, null if the tone was too short
  * @param notes what else is to be known of the tone and its readings, plain sentences
+ * @param transport the transport's own figures, {@code off-tape} only, else null
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Speed(
@@ -53,7 +54,8 @@ public record Speed(
         SpeedFloors floors,
         SpeedReadings readings,
         WorstTenSeconds worstTenSeconds,
-        List<String> notes) {
+        List<String> notes,
+        TransportSpeed transport) {
 
     /** Copies the lists so that the record cannot change. */
     public Speed {
@@ -66,7 +68,7 @@ public record Speed(
         Quantity q = Quantity.unknown(reason);
         return new Speed(
                 q, q, q, q, q, q, q, q, q, q, null, List.of(), null, null, null, null, null, q,
-                null, null, null, List.of());
+                null, null, null, List.of(), null);
     }
 
     /** The same figures with other components. */
@@ -93,7 +95,8 @@ public record Speed(
                 floors,
                 readings,
                 worstTenSeconds,
-                notes);
+                notes,
+                transport);
     }
 
     /** The same figures with another mean and drift. */
@@ -120,6 +123,35 @@ public record Speed(
                 floors,
                 readings,
                 worstTenSeconds,
-                notes);
+                notes,
+                transport);
+    }
+
+    /** The same figures with those of the transport itself. */
+    public Speed withTransport(TransportSpeed own) {
+        return new Speed(
+                deviation,
+                drift,
+                weightedPeak,
+                weightedTwoSigma,
+                weightedRms,
+                unweightedPeak,
+                unweightedRms,
+                wowRms,
+                flutterRms,
+                weightedFloor,
+                toneFrequencyHz,
+                components,
+                trace,
+                spectrum,
+                fromSeconds,
+                seconds,
+                bandHz,
+                americanRms,
+                floors,
+                readings,
+                worstTenSeconds,
+                notes,
+                own);
     }
 }

@@ -73,7 +73,8 @@ final class Degenerate {
                         speed.floors(),
                         speed.readings(),
                         speed.worstTenSeconds(),
-                        List.of(HOSTILE));
+                        List.of(HOSTILE),
+                        speed.transport());
         return Scenario.with(
                 session,
                 whole.timing(),
@@ -264,6 +265,6 @@ final class Degenerate {
     private static Speed speed(SpeedTrace trace, SpeedSpectrum spectrum) {
         return new Speed(
                 NO, NO, NO, NO, NO, NO, NO, NO, NO, NO, null, List.of(), trace, spectrum, null,
-                null, null, NO, null, null, null, List.of());
+                null, null, NO, null, null, null, List.of(), null);
     }
 }

@@ -42,7 +42,7 @@ class ResultsJsonTest {
                 new Timing(Quantity.known(1.0 / 3, "ms", 0.002), NO, NO, "normal", NO),
                 new Speed(
                         NO, NO, NO, NO, NO, NO, NO, NO, NO, NO, null, List.of(), null, null, null,
-                        null, null, NO, null, null, null, List.of()),
+                        null, null, NO, null, null, null, List.of(), null),
                 List.of(),
                 List.of(),
                 List.of(),

@@ -4,6 +4,8 @@ import java.util.List;
 import offtape.core.transport.CaptureMode;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
+import offtape.report.measure.speed.ToneReading;
+import offtape.report.measure.transport.OffTapeSpeed;
 import offtape.report.result.Distortion;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Speed;
@@ -24,6 +26,7 @@ public final class ModeFigures {
     private final Speed heard;
     private final ModeSigns signs;
     private final ModeFinding finding;
+    private final Capture capture;
 
     /**
      * Decides on the mode; asks if the recording does not show it.
@@ -37,6 +40,7 @@ public final class ModeFigures {
         this.heard = heard;
         this.signs = ModeSigns.of(ret, heard, ladders);
         this.finding = ModeFinding.of(signs, capture);
+        this.capture = capture;
     }
 
     /** The mode, or null if it is not known. */
@@ -80,6 +84,22 @@ public final class ModeFigures {
                             Quantity.unknown(
                                     "No tape was in the way; the interface measured itself."));
         };
+    }
+
+    /**
+     * The transport's own speed, off tape.
+     *
+     * @param tone what the speed tone tells
+     * @param tapeSpeedMmPerS nominal tape speed, or null
+     */
+    public OffTapeSpeed transport(ToneReading tone, Double tapeSpeedMmPerS) {
+        boolean isGiven = capture.headSpacingMm() != null && tapeSpeedMmPerS != null;
+        return OffTapeSpeed.of(
+                tone,
+                speed().deviation(),
+                headDelay(),
+                isGiven ? (Double) (capture.headSpacingMm() / tapeSpeedMmPerS) : null,
+                ret.location().delaySeconds());
     }
 
     /** Place and clock. */
