@@ -19,4 +19,14 @@ public final class Schemas {
     public static String transport() {
         return Resources.text("schemas/transport.schema.json");
     }
+
+    /** Text of the schema of a list of tones. */
+    public static String tones() {
+        return Resources.text("schemas/tones.schema.json");
+    }
+
+    /** Text of the schema of what {@code tones} writes. */
+    public static String toneReadings() {
+        return Resources.text("schemas/tone-readings.schema.json");
+    }
 }

@@ -75,7 +75,7 @@ class SchemasTest {
                     .replace("UNKNOWN", "{\"value\":null,\"reason\":\"not in this recording\"}");
 
     @ParameterizedTest
-    @CsvSource({"programme", "results", "transport"})
+    @CsvSource({"programme", "results", "transport", "tones", "toneReadings"})
     void areSchemasOfDraft202012(String name) {
         JsonSchema meta =
                 JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
@@ -141,6 +141,8 @@ class SchemasTest {
         return switch (name) {
             case "programme" -> Schemas.programme();
             case "transport" -> Schemas.transport();
+            case "tones" -> Schemas.tones();
+            case "toneReadings" -> Schemas.toneReadings();
             default -> Schemas.results();
         };
     }

@@ -1,7 +1,9 @@
 package offtape.cli.command;
 
+import offtape.cli.terminal.Terminal;
 import offtape.core.audio.AudioSource;
 import offtape.core.audio.ChannelChoice;
+import offtape.core.audio.ChosenChannels;
 import picocli.CommandLine;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
@@ -53,5 +55,19 @@ final class ChannelOptions {
             throw new CommandLine.ParameterException(
                     command.commandLine(), e.getMessage() + ".", e);
         }
+    }
+
+    /** The same, telling the user when others were left out unasked. */
+    AudioSource of(AudioSource recording, Terminal terminal) {
+        AudioSource chosen = of(recording);
+        if (chosen instanceof ChosenChannels pair && !pair.isAskedFor()) {
+            terminal.message(
+                    recording.name()
+                            + " has "
+                            + recording.channels()
+                            + " channels; the first two are measured. Choose others with"
+                            + " --channels, such as --channels 3,4.");
+        }
+        return chosen;
     }
 }

@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
             PrepareCommand.class,
             MeasureCommand.class,
             SpeedCommand.class,
+            TonesCommand.class,
             SimulateCommand.class
         },
         synopsisSubcommandLabel = "COMMAND",

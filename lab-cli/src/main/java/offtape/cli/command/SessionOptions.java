@@ -4,10 +4,8 @@ import java.nio.file.Path;
 import offtape.core.standard.TrackSpacing;
 import offtape.core.transport.TransportDescription;
 import offtape.core.unit.TapeSpeed;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** What a user says of a session that is written. */
 final class SessionOptions {
@@ -42,27 +40,7 @@ final class SessionOptions {
     @Option(names = "--transport", paramLabel = "FILE", description = TRANSPORT_HELP)
     private Path transport;
 
-    @Option(
-            names = "--track-format",
-            paramLabel = "NAME",
-            converter = TrackFormatConverter.class,
-            completionCandidates = TrackFormatConverter.Names.class,
-            description =
-                    "How the tape is laid out, for the azimuth in arc minutes: two-track, butterfly or"
-                            + " quarter-track (quarter-inch reels; tracks 4.0, 3.5 and 3.4 mm apart) or"
-                            + " cassette (0.9 mm).")
-    private TrackSpacing trackFormat;
-
-    @Option(
-            names = "--track-spacing",
-            paramLabel = "DISTANCE",
-            converter = TrackSpacingConverter.class,
-            description =
-                    "Instead: the distance between the middles of the two tracks, such as 4.0mm.")
-    private TrackSpacing trackSpacing;
-
-    @Spec(Spec.Target.MIXEE)
-    private CommandSpec spec;
+    @Mixin private TrackOptions tracks;
 
     String machineName() {
         return machineName;
@@ -78,11 +56,7 @@ final class SessionOptions {
 
     /** How far the tracks lie apart, or null. */
     TrackSpacing tracks() {
-        if (trackFormat != null && trackSpacing != null) {
-            throw new ParameterException(
-                    spec.commandLine(), "Give either --track-format or --track-spacing, not both.");
-        }
-        return trackFormat != null ? trackFormat : trackSpacing;
+        return tracks.tracks();
     }
 
     /** The speed in mm/s, or the given one if the user named none. */

@@ -8,7 +8,6 @@ import offtape.cli.terminal.Terminal;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
 import offtape.core.audio.AudioSource;
-import offtape.core.audio.ChosenChannels;
 import offtape.core.transport.TransportDescription;
 import offtape.core.unit.TapeSpeed;
 import offtape.report.measure.speed.BareTone;
@@ -100,7 +99,7 @@ final class SpeedCommand implements Callable<Integer> {
             sound.notes().forEach(n -> terminal.message(sound.name() + ": " + n + "."));
             OptionalDouble nominal =
                     frequencyHz == null ? OptionalDouble.empty() : OptionalDouble.of(frequencyHz);
-            AudioSource pair = chosen(sound, terminal);
+            AudioSource pair = channels.of(sound, terminal);
             Speed heard = BareTone.measure(pair, nominal, fromSeconds, toSeconds());
             Speed speed = named(heard, parts);
             if (json) {
@@ -130,19 +129,6 @@ final class SpeedCommand implements Callable<Integer> {
     private Speed named(Speed speed, TransportDescription parts) {
         Double mmPerS = tapeSpeed == null ? null : (Double) tapeSpeed.mmPerS();
         return parts == null ? speed : NamedParts.name(speed, parts, mmPerS);
-    }
-
-    private AudioSource chosen(AudioFile sound, Terminal terminal) {
-        AudioSource chosen = channels.of(sound);
-        if (chosen instanceof ChosenChannels pair && !pair.isAskedFor()) {
-            terminal.message(
-                    sound.name()
-                            + " has "
-                            + sound.channels()
-                            + " channels; the first two are measured. Choose others with"
-                            + " --channels, such as --channels 3,4.");
-        }
-        return chosen;
     }
 
     private double toSeconds() {

@@ -1,5 +1,7 @@
 package offtape.core.transport;
 
+import offtape.core.json.Range;
+
 /**
  * A belt. It goes round once in its length over the speed of its pulley's rim.
  *

@@ -3,6 +3,7 @@ package offtape.core.transport;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import offtape.core.json.Range;
 import offtape.core.standard.TransportGeometry;
 
 /**

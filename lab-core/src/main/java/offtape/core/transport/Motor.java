@@ -1,5 +1,7 @@
 package offtape.core.transport;
 
+import offtape.core.json.Range;
+
 /**
  * A motor.
  *

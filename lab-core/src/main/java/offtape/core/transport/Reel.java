@@ -1,6 +1,8 @@
 package offtape.core.transport;
 
-import static offtape.core.transport.Range.require;
+import static offtape.core.json.Range.require;
+
+import offtape.core.json.Range;
 
 /**
  * A reel or the hub of a cassette. With both radii its line may lie anywhere between the two rates;

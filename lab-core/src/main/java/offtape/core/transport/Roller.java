@@ -1,5 +1,7 @@
 package offtape.core.transport;
 
+import offtape.core.json.Range;
+
 /**
  * A part on whose circumference the tape runs.
  *

@@ -1,7 +1,7 @@
 package offtape.core.transport;
 
-import static offtape.core.transport.Range.copy;
-import static offtape.core.transport.Range.require;
+import static offtape.core.json.Range.copy;
+import static offtape.core.json.Range.require;
 
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import java.io.IOException;
@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import offtape.core.json.Range;
 import offtape.core.json.StrictJson;
 
 /**

@@ -2,32 +2,34 @@ package offtape.report.measure.channel;
 
 import offtape.core.standard.TrackSpacing;
 import offtape.core.unit.Quantity;
-import offtape.report.result.Session;
 
 /**
  * From a delay between the channels to the angle at which the head stands: tan α = v·Δt / s, s
  * between the middles of the two tracks.
  */
-final class Azimuth {
+public final class Azimuth {
 
     private static final double ARC_MINUTES = Math.toDegrees(60);
 
-    private final Session session;
+    private final TrackSpacing tracks;
+    private final Double tapeSpeedMmPerS;
     private final double speedRatio;
 
     /**
+     * @param tracks distance of the tracks, or null if not given
+     * @param tapeSpeedMmPerS nominal tape speed, or null if not given
      * @param speedRatio actual over nominal tape speed
      */
-    Azimuth(Session session, double speedRatio) {
-        this.session = session;
+    public Azimuth(TrackSpacing tracks, Double tapeSpeedMmPerS, double speedRatio) {
+        this.tracks = tracks;
+        this.tapeSpeedMmPerS = tapeSpeedMmPerS;
         this.speedRatio = speedRatio;
     }
 
     /**
      * The angle of a delay in µs, arc minutes; unknown with a reason that names what is missing.
      */
-    Quantity of(Quantity delay) {
-        TrackSpacing tracks = session.tracks();
+    public Quantity of(Quantity delay) {
         if (!delay.isKnown()) {
             return delay;
         }
@@ -36,12 +38,12 @@ final class Azimuth {
                     "The angle follows from the delay and the distance between the tracks, which was"
                             + " not given: say --track-format or --track-spacing.");
         }
-        if (session.tapeSpeedMmPerS() == null) {
+        if (tapeSpeedMmPerS == null) {
             return Quantity.unknown(
                     "The angle follows from the delay and the tape speed, which was not given: say"
                             + " --tape-speed.");
         }
-        double millimetres = session.tapeSpeedMmPerS() * speedRatio * 1e-6;
+        double millimetres = tapeSpeedMmPerS * speedRatio * 1e-6;
         double tangent = millimetres * delay.value() / tracks.mm();
         double angle = ARC_MINUTES * Math.atan(tangent);
         double byDelay = ARC_MINUTES * millimetres * delay.uncertainty() / tracks.mm();

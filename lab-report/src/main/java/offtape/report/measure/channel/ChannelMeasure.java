@@ -92,7 +92,7 @@ public final class ChannelMeasure {
             Quantity monoLoss,
             double speedRatio,
             List<CrosstalkCurve> curves) {
-        Azimuth azimuth = new Azimuth(session, speedRatio);
+        Azimuth azimuth = new Azimuth(session.tracks(), session.tapeSpeedMmPerS(), speedRatio);
         return new Channels(
                 balance(),
                 crosstalk.leftToRight(),

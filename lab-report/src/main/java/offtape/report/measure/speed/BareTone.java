@@ -1,14 +1,22 @@
 package offtape.report.measure.speed;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import offtape.core.audio.AudioSource;
 import offtape.core.fault.UnusableInputException;
+import offtape.report.measure.tone.FoundTone;
+import offtape.report.measure.tone.ToneRange;
+import offtape.report.measure.tone.ToneSearch;
 import offtape.report.result.Speed;
 
 /** Speed from a recording that holds nothing but a steady tone, perhaps with a little around it. */
 public final class BareTone {
 
     private static final double MARGIN_S = 0.2;
+
+    /** Short blocks, so that a tone is followed into its fade and out of it. */
+    private static final ToneRange FOR_SPEED =
+            new ToneRange(0.1, 280, 13_000, 0, Double.POSITIVE_INFINITY, 0.6, 0.05, 1, -80, 0);
 
     private BareTone() {}
 
@@ -26,7 +34,7 @@ public final class BareTone {
      */
     public static Speed measure(
             AudioSource recording, OptionalDouble nominalHz, double fromSeconds, double toSeconds) {
-        ToneSearch search = ToneSearch.in(recording, fromSeconds, toSeconds);
+        ToneSearch search = ToneSearch.in(recording, FOR_SPEED, fromSeconds, toSeconds);
         ToneChoice choice = ToneChoice.from(search, nominalHz, recording.name());
         FoundTone tone = choice.tone();
         ToneStream stream =
@@ -40,5 +48,31 @@ public final class BareTone {
             throw choice.noTone();
         }
         return SpeedMeasure.of(stream, choice.notes());
+    }
+
+    /**
+     * Measures a tone whose place and frequency are known.
+     *
+     * @param fromSeconds where it begins in the recording
+     * @param toSeconds where it ends; five seconds or more later
+     * @param nominalHz the frequency it should have
+     * @param heardHz the frequency it has, within 2 %
+     */
+    public static Speed at(
+            AudioSource recording,
+            double fromSeconds,
+            double toSeconds,
+            double nominalHz,
+            double heardHz) {
+        ToneStream stream =
+                ToneStream.of(
+                        recording,
+                        fromSeconds + MARGIN_S,
+                        toSeconds - MARGIN_S,
+                        nominalHz,
+                        heardHz);
+        return stream == null
+                ? Speed.unknown("The tone is too short or too unsteady to be read.")
+                : SpeedMeasure.of(stream, List.of());
     }
 }

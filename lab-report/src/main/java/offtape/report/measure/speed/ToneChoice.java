@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import offtape.core.fault.UnusableInputException;
+import offtape.report.measure.tone.FoundTone;
+import offtape.report.measure.tone.ToneSearch;
 
 /** Which of the tones in a recording is read, and what is to be said about the others. */
 final class ToneChoice {

@@ -2,6 +2,7 @@ package offtape.report.measure.speed;
 
 import java.util.Locale;
 import java.util.Optional;
+import offtape.report.measure.tone.FoundTone;
 
 /** The frequencies of test tones in use, and what an odd one may have been. */
 final class UsualTones {

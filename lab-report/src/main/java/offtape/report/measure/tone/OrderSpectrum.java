@@ -46,12 +46,13 @@ public final class OrderSpectrum {
      */
     public static List<OrderSpectrum> of(
             AudioSource recording, ProgrammeReturn.Span span, double hz) {
-        double pass = Math.min(0.04 * hz + 20, 0.3 * hz);
-        double stop = Math.min(2 * pass, 0.6 * hz);
-        if (hz + stop > recording.sampleRateHz() / 2.0) {
+        OrderBand band = OrderBand.of(hz);
+        if (hz + band.stopHz() > recording.sampleRateHz() / 2.0) {
             return List.of();
         }
-        Downconverter converter = Downconverter.of(pass, stop, recording.sampleRateHz(), 16 * pass);
+        Downconverter converter =
+                Downconverter.of(
+                        band.passHz(), band.stopHz(), recording.sampleRateHz(), 16 * band.passHz());
         List<Baseband> bases =
                 converter.convert(recording, span.from(), span.to(), PhaseLaw.steady(hz));
         Baseband loudest = Baseband.loudest(bases);

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import offtape.core.standard.TrackSpacing;
 import offtape.core.unit.Quantity;
-import offtape.report.result.Session;
 import org.junit.jupiter.api.Test;
 
 /** tan α = v·Δt/s, by hand. */
@@ -14,15 +13,11 @@ class AzimuthTest {
 
     private static final Quantity DELAY = Quantity.known(30.54, "µs", 0.3);
 
-    private static Session session(Double mmPerS, TrackSpacing tracks) {
-        return new Session(null, null, mmPerS, "reference-tape", "", null, "", "", tracks);
-    }
-
     /** 190.5 mm/s · 30.54 µs = 5.818 µm; over 4 mm that is 1.4545 mrad = 5.000 arc minutes. */
     @Test
     void fiveArcMinutesOnATwoTrackReel() {
         TrackSpacing tracks = new TrackSpacing(null, 4, 0.04);
-        Quantity angle = new Azimuth(session(190.5, tracks), 1).of(DELAY);
+        Quantity angle = new Azimuth(tracks, 190.5, 1).of(DELAY);
         assertEquals(5.0, angle.value(), 0.001);
         // 0.3/30.54 and 0.04/4 of 5 arc minutes: 0.0491 and 0.05, together 0.0701.
         assertEquals(0.0701, angle.uncertainty(), 0.0002);
@@ -33,15 +28,15 @@ class AzimuthTest {
     void theActualSpeedOfACassetteCounts() {
         TrackSpacing tracks = TrackSpacing.named("cassette");
         Quantity early = Quantity.known(-10, "µs", 0.1);
-        assertEquals(-1.8555, new Azimuth(session(47.625, tracks), 1.02).of(early).value(), 0.0005);
+        assertEquals(-1.8555, new Azimuth(tracks, 47.625, 1.02).of(early).value(), 0.0005);
     }
 
     @Test
     void whatIsMissingIsNamed() {
-        Quantity noTracks = new Azimuth(session(190.5, null), 1).of(DELAY);
+        Quantity noTracks = new Azimuth(null, 190.5, 1).of(DELAY);
         assertFalse(noTracks.isKnown());
         assertTrue(noTracks.reason().contains("--track-format"));
-        Quantity noSpeed = new Azimuth(session(null, TrackSpacing.named("two-track")), 1).of(DELAY);
+        Quantity noSpeed = new Azimuth(TrackSpacing.named("two-track"), null, 1).of(DELAY);
         assertTrue(noSpeed.reason().contains("--tape-speed"));
     }
 }

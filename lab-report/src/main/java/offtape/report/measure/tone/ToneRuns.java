@@ -1,4 +1,4 @@
-package offtape.report.measure.speed;
+package offtape.report.measure.tone;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,10 +9,9 @@ import offtape.core.unit.Decibels;
 final class ToneRuns {
 
     /** Runs that are kept, so that hours of speech or music take no more room. */
-    private static final int MOST = 200;
+    private static final int MOST = 1000;
 
-    private static final double SHORTEST_S = 1;
-    private static final double SAME_TONE = 0.05;
+    private static final double STEADY = 0.05;
 
     /** Level of a second tone where there is none, dB. */
     private static final double NO_SECOND_DB = -120;
@@ -24,6 +23,7 @@ final class ToneRuns {
     private static final double LATEST = 0.2;
 
     private final double blockSeconds;
+    private final ToneRange range;
     private final double startSeconds;
     private final List<FoundTone> found = new ArrayList<>();
     private long start = -1;
@@ -38,14 +38,18 @@ final class ToneRuns {
     private double secondShare;
     private double share;
 
-    ToneRuns(double startSeconds, double blockSeconds) {
+    /**
+     * @param blockSeconds from one block to the next
+     */
+    ToneRuns(double startSeconds, double blockSeconds, ToneRange range) {
         this.startSeconds = startSeconds;
         this.blockSeconds = blockSeconds;
+        this.range = range;
     }
 
     /** Takes a block; {@code sounds} tells whether there is a tone in it. */
     void next(long index, ToneBlock block, boolean sounds) {
-        boolean other = sounds && Math.abs(frequency(block) / firstHz - 1) > SAME_TONE;
+        boolean other = sounds && Math.abs(frequency(block) / firstHz - 1) > range.sameShare();
         if (start >= 0 && (other || index - end > SPOILT)) {
             close();
         }
@@ -57,7 +61,7 @@ final class ToneRuns {
         }
     }
 
-    /** All runs of a second or more, in order of time, after the last block. */
+    /** All runs that are long enough, in order of time, after the last block. */
     List<FoundTone> found() {
         close();
         found.sort(Comparator.comparingDouble(FoundTone::fromSeconds));
@@ -65,8 +69,8 @@ final class ToneRuns {
     }
 
     /** Of two tones that take turns in being the louder one, always the lower. */
-    private static double frequency(ToneBlock block) {
-        return block.isPair() ? Math.min(block.hz(), block.secondHz()) : block.hz();
+    private double frequency(ToneBlock block) {
+        return block.isPair(range) ? Math.min(block.hz(), block.secondHz()) : block.hz();
     }
 
     private void open(long index, ToneBlock block) {
@@ -90,13 +94,14 @@ final class ToneRuns {
         latestPower += LATEST * (block.power() - latestPower);
         share += block.share();
         secondShare += block.secondShare();
-        double second = block.isPair() ? Math.max(block.hz(), block.secondHz()) : block.secondHz();
+        double second =
+                block.isPair(range) ? Math.max(block.hz(), block.secondHz()) : block.secondHz();
         secondHz += block.secondShare() * second;
         secondHzSquares += block.secondShare() * second * second;
     }
 
     private void close() {
-        if (start >= 0 && (end - start) * blockSeconds >= SHORTEST_S) {
+        if (start >= 0 && (end - start) * blockSeconds >= range.shortestSeconds()) {
             double fade = Decibels.ofPower(power / count) - Decibels.ofPower(latestPower);
             found.add(
                     new FoundTone(
@@ -123,6 +128,6 @@ final class ToneRuns {
         }
         double mean = secondHz / secondShare;
         double variance = Math.max(0, secondHzSquares / secondShare - mean * mean);
-        return Math.sqrt(variance) < SAME_TONE * mean;
+        return Math.sqrt(variance) < STEADY * mean;
     }
 }

@@ -1,4 +1,4 @@
-package offtape.report.measure.speed;
+package offtape.report.measure.tone;
 
 /**
  * A steady tone in a recording, or two tones at once.
@@ -10,7 +10,7 @@ package offtape.report.measure.speed;
  * @param secondDb level of that one re the tone, dB; very low if there is none
  * @param fadeDb how far the tone lies at its end below its mean level, dB
  */
-record FoundTone(
+public record FoundTone(
         double fromSeconds,
         double toSeconds,
         double frequencyHz,
@@ -18,12 +18,25 @@ record FoundTone(
         double secondDb,
         double fadeDb) {
 
-    double seconds() {
+    /** How long it lasts. */
+    public double seconds() {
         return toSeconds - fromSeconds;
     }
 
+    /** This and what follows as one tone. */
+    public FoundTone until(FoundTone later) {
+        double share = seconds() / (seconds() + later.seconds());
+        return new FoundTone(
+                fromSeconds,
+                later.toSeconds,
+                share * frequencyHz + (1 - share) * later.frequencyHz,
+                secondHz,
+                secondDb,
+                later.fadeDb);
+    }
+
     /** Whether the frequencies lie within a share of each other. */
-    boolean isNear(double hz, double share) {
+    public boolean isNear(double hz, double share) {
         return Math.abs(Math.log(frequencyHz / hz)) <= Math.log1p(share);
     }
 }

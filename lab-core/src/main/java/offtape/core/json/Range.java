@@ -1,4 +1,4 @@
-package offtape.core.transport;
+package offtape.core.json;
 
 import java.util.List;
 import java.util.Locale;
@@ -6,14 +6,15 @@ import java.util.Objects;
 import offtape.core.fault.UnusableInputException;
 
 /** Checks of single members; what they throw is a sentence to which the reader adds the place. */
-final class Range {
+public final class Range {
 
     private static final int MOST_ENTRIES = 32;
 
     private Range() {}
 
     /** {@code value} if it is absent or lies in the closed range. */
-    static Double within(String name, Double value, double lowest, double highest, String unit) {
+    public static Double within(
+            String name, Double value, double lowest, double highest, String unit) {
         if (value != null && !(value >= lowest && value <= highest)) {
             throw new UnusableInputException(
                     String.format(
@@ -29,7 +30,7 @@ final class Range {
     }
 
     /** A name that can stand in a report, or what stands for it. */
-    static String name(String name, String otherwise) {
+    public static String name(String name, String otherwise) {
         if (name == null || name.isBlank()) {
             return otherwise;
         }
@@ -38,14 +39,19 @@ final class Range {
         return name.strip();
     }
 
+    /** An unchangeable copy of at most 32 entries, empty where the list is absent. */
+    public static <T> List<T> copy(String name, List<T> list) {
+        return copy(name, list, MOST_ENTRIES);
+    }
+
     /** An unchangeable copy, empty where the list is absent. */
-    static <T> List<T> copy(String name, List<T> list) {
+    public static <T> List<T> copy(String name, List<T> list, int mostEntries) {
         if (list == null) {
             return List.of();
         }
         require(
-                list.size() <= MOST_ENTRIES,
-                "\"" + name + "\" has more than " + MOST_ENTRIES + " entries.");
+                list.size() <= mostEntries,
+                "\"" + name + "\" has more than " + mostEntries + " entries.");
         require(
                 list.stream().noneMatch(Objects::isNull),
                 "\"" + name + "\" has an empty entry (null).");
@@ -53,7 +59,7 @@ final class Range {
     }
 
     /** Refuses with a sentence unless {@code holds}. */
-    static void require(boolean holds, String sentence) {
+    public static void require(boolean holds, String sentence) {
         if (!holds) {
             throw new UnusableInputException(sentence);
         }

@@ -1,0 +1,39 @@
+package offtape.report.measure.tape;
+
+import offtape.core.tape.ListedTone;
+import offtape.core.unit.Quantity;
+
+/**
+ * A tone and what it was taken for.
+ *
+ * @param number counted from 1
+ * @param nominalHz the frequency it was recorded with, or null if it fits none
+ * @param listed its entry in the list of the tape, or null
+ */
+record NamedTone(int number, HeardTone heard, Double nominalHz, ListedTone listed) {
+
+    /** The nominal frequency, or that heard if there is none. */
+    double aboutHz() {
+        return nominalHz == null ? heard.hz() : nominalHz;
+    }
+
+    /** The level it was recorded at by the list, or null. */
+    Double recordedDb() {
+        return listed == null ? null : listed.levelDb();
+    }
+
+    /** Whether the list gives it this purpose. */
+    boolean isFor(ListedTone.Purpose purpose) {
+        return listed != null && listed.purpose() == purpose;
+    }
+
+    /** How far its frequency is off, %. */
+    Quantity deviation() {
+        return nominalHz == null
+                ? Quantity.unknown("It is not known what frequency the tone should have.")
+                : Quantity.known(
+                        100 * (heard.hz() / nominalHz - 1),
+                        "%",
+                        100 * heard.hzUncertainty() / nominalHz);
+    }
+}

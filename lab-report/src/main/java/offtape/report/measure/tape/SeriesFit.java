@@ -1,0 +1,177 @@
+package offtape.report.measure.tape;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Tones taken for frequencies of a series, all by one factor of speed.
+ *
+ * @param series the list they were held against
+ * @param factor heard over nominal
+ * @param nominal for each tone, NaN-free: 0 where it fits none
+ */
+record SeriesFit(UsualSeries series, double factor, double[] nominal) {
+
+    /**
+     * How far a tone may lie off once the common factor is known: wow, and the tape's own error.
+     */
+    private static final double TOLERANCE = 0.008;
+
+    /** The same while the factor is still that of a single pair. */
+    private static final double ROUGH = 0.016;
+
+    /** Fits whose factors differ by more than this are different ones. */
+    private static final double OTHER = 0.01;
+
+    private static final double ENOUGH = 0.75;
+    private static final double ENOUGH_OF_ALL = 0.85;
+
+    /** Tones that lie off by less than this share of what others do fit better. */
+    private static final double BETTER = 0.5;
+
+    /** With fewer tones another speed is no better explanation than an odd tone. */
+    private static final int FEWEST = 3;
+
+    /** How many tones fit. */
+    int matched() {
+        return (int) Arrays.stream(nominal).filter(n -> n > 0).count();
+    }
+
+    /** How far the tones lie off, root mean square of the shares. */
+    private double residual(double[] heard) {
+        double squares = 0;
+        for (int i = 0; i < heard.length; i++) {
+            double off = nominal[i] > 0 ? Math.log(heard[i] / nominal[i] / factor) : 0;
+            squares += off * off;
+        }
+        return Math.sqrt(squares / Math.max(1, matched()));
+    }
+
+    /** Tones within a percent of each other count once. */
+    static double[] distinct(double[] heard) {
+        List<Double> all = new ArrayList<>();
+        for (double h : heard) {
+            if (all.stream().noneMatch(a -> Math.abs(a / h - 1) < TOLERANCE)) {
+                all.add(h);
+            }
+        }
+        return all.stream().mapToDouble(d -> d).toArray();
+    }
+
+    /**
+     * All the ways in which as many tones as possible fit, the most probable first: the one nearest
+     * to the right speed, of the plainest series. Half and double speed are taken if more fit there
+     * and these fit better, or if no more than chance would let fit otherwise.
+     *
+     * @param heard frequencies, Hz, each once
+     * @param known the factor if the speed is known from a tone, or 0
+     * @return empty if none fits or too few do
+     */
+    static List<SeriesFit> of(double[] heard, double known) {
+        if (known > 0) {
+            return best(heard, new double[][] {{known * 0.99, known * 1.01}}, known);
+        }
+        List<SeriesFit> right = best(heard, new double[][] {SpeedGuess.RIGHT}, 0);
+        List<SeriesFit> wrong = heard.length < FEWEST ? List.of() : wrong(heard);
+        if (right.isEmpty() || !right.get(0).isCredible()) {
+            return !wrong.isEmpty() && wrong.get(0).isCredible() ? wrong : List.of();
+        }
+        boolean moreFit = !wrong.isEmpty() && wrong.get(0).matched() > right.get(0).matched();
+        return moreFit && wrong.get(0).residual(heard) < BETTER * right.get(0).residual(heard)
+                ? wrong
+                : right;
+    }
+
+    /** Whether so many tones fit that it is no chance: dense series catch more by chance. */
+    private boolean isCredible() {
+        double least = series == UsualSeries.USUAL ? ENOUGH_OF_ALL : ENOUGH;
+        return matched() >= least * nominal.length;
+    }
+
+    /** As many as possible at half or double speed. */
+    static List<SeriesFit> wrong(double[] heard) {
+        return best(heard, new double[][] {SpeedGuess.HALF, SpeedGuess.DOUBLE}, 0);
+    }
+
+    private static List<SeriesFit> best(double[] heard, double[][] ranges, double known) {
+        List<SeriesFit> all = new ArrayList<>();
+        for (UsualSeries series : UsualSeries.values()) {
+            double[] list = series.frequenciesHz();
+            for (double[] range : ranges) {
+                for (double factor : factors(heard, list, range, known)) {
+                    SeriesFit fit = at(heard, list, series, factor);
+                    if (fit.matched() > 0) {
+                        all.add(fit);
+                    }
+                }
+            }
+        }
+        int most = all.stream().mapToInt(SeriesFit::matched).max().orElse(0);
+        boolean isNamed =
+                all.stream().anyMatch(f -> f.matched() == most && f.series != UsualSeries.USUAL);
+        List<SeriesFit> best = new ArrayList<>();
+        all.stream()
+                .filter(f -> f.matched() == most && !(isNamed && f.series == UsualSeries.USUAL))
+                .sorted(
+                        Comparator.comparingDouble((SeriesFit f) -> f.fromRight(heard))
+                                .thenComparing(SeriesFit::series))
+                .filter(f -> best.stream().noneMatch(b -> b.isLike(f)))
+                .forEach(best::add);
+        return List.copyOf(best);
+    }
+
+    private static List<Double> factors(
+            double[] heard, double[] list, double[] range, double known) {
+        return known > 0 ? List.of(known) : SpeedGuess.of(heard, list, range);
+    }
+
+    /** Distance of the factor from 1, ½ or 2 in steps of OTHER, and within a step the residual. */
+    private double fromRight(double[] heard) {
+        double off = Math.abs(Math.log(factor));
+        double octave = Math.abs(off - Math.log(2));
+        return Math.floor(Math.min(off, octave) / OTHER + 0.5) + Math.min(0.9, residual(heard));
+    }
+
+    private boolean isLike(SeriesFit other) {
+        return Math.abs(factor / other.factor - 1) < OTHER;
+    }
+
+    private static SeriesFit at(
+            double[] heard, double[] list, UsualSeries series, double firstFactor) {
+        double factor = firstFactor;
+        double[] nominal = nearest(heard, list, factor, ROUGH);
+        for (int round = 0; round < 3; round++) {
+            factor = meanFactor(heard, nominal, factor);
+            nominal = nearest(heard, list, factor, TOLERANCE);
+        }
+        return new SeriesFit(series, meanFactor(heard, nominal, factor), nominal);
+    }
+
+    private static double meanFactor(double[] heard, double[] nominal, double otherwise) {
+        double sum = 0;
+        int count = 0;
+        for (int i = 0; i < heard.length; i++) {
+            if (nominal[i] > 0) {
+                sum += Math.log(heard[i] / nominal[i]);
+                count++;
+            }
+        }
+        return count == 0 ? otherwise : Math.exp(sum / count);
+    }
+
+    private static double[] nearest(double[] heard, double[] list, double factor, double within) {
+        double[] nominal = new double[heard.length];
+        for (int i = 0; i < heard.length; i++) {
+            double wanted = heard[i] / factor;
+            double best = 0;
+            for (double l : list) {
+                boolean nearer = Math.abs(Math.log(l / wanted)) < Math.abs(Math.log(best / wanted));
+                best = best == 0 || nearer ? l : best;
+            }
+            nominal[i] = Math.abs(Math.log(best / wanted)) < within ? best : 0;
+        }
+        return nominal;
+    }
+}

@@ -1,0 +1,138 @@
+package offtape.report.measure.tape;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import offtape.core.tape.ListedTone;
+import offtape.core.unit.Quantity;
+
+/**
+ * How fast the tape ran.
+ *
+ * @param deviation %, positive is fast
+ * @param from what it was read from, a plain sentence, or null
+ * @param tone the tone for wow and flutter, or null
+ */
+record TapeSpeedReading(Quantity deviation, String from, NamedTone tone) {
+
+    private static final double[] FOR_FLUTTER_HZ = {3150, 3000};
+    private static final double LONG_ENOUGH_S = 5;
+
+    /** Reads the speed from the tone that was named for it, or from all tones together. */
+    static TapeSpeedReading of(Naming naming, TapeQuestion question) {
+        NamedTone tone = tone(naming.tones(), question.speedToneHz()).orElse(null);
+        boolean isSaid =
+                tone != null
+                        && (question.speedToneHz() != null || tone.isFor(ListedTone.Purpose.SPEED));
+        NamedTone forFlutter =
+                tone != null && tone.heard().seconds() >= LONG_ENOUGH_S ? tone : null;
+        if (naming.series().ambiguous() && !isSaid) {
+            return new TapeSpeedReading(
+                    Quantity.unknown(
+                            "The tones fit in more than one way, each with a speed of its own: say"
+                                    + " --speed-tone, or give the list of the tape with --tones."),
+                    null,
+                    forFlutter);
+        }
+        double accuracy =
+                question.list() == null || question.list().accuracyPercent() == null
+                        ? 0
+                        : question.list().accuracyPercent();
+        if (isSaid) {
+            Quantity own = tone.deviation();
+            return new TapeSpeedReading(
+                    widened(own, accuracy),
+                    String.format(
+                            Locale.ROOT,
+                            "Read from tone %d, the tape's tone of %.0f Hz for speed.",
+                            tone.number(),
+                            tone.nominalHz()),
+                    forFlutter);
+        }
+        return fromAll(naming, accuracy, forFlutter);
+    }
+
+    private static TapeSpeedReading fromAll(Naming naming, double accuracy, NamedTone forFlutter) {
+        List<NamedTone> tones = naming.tones().stream().filter(t -> t.nominalHz() != null).toList();
+        if (tones.isEmpty()) {
+            return new TapeSpeedReading(
+                    Quantity.unknown(
+                            "It is not known what frequencies the tones should have: say"
+                                    + " --speed-tone or --tones."),
+                    null,
+                    forFlutter);
+        }
+        double weights = tones.stream().mapToDouble(TapeSpeedReading::weight).sum();
+        double mean =
+                tones.stream().mapToDouble(t -> weight(t) * t.deviation().value()).sum() / weights;
+        double own =
+                Math.sqrt(
+                                tones.stream()
+                                        .mapToDouble(
+                                                t ->
+                                                        square(
+                                                                weight(t)
+                                                                        * t.deviation()
+                                                                                .uncertainty()))
+                                        .sum())
+                        / weights;
+        double scatter =
+                2
+                        * Math.sqrt(
+                                tones.stream()
+                                                .mapToDouble(
+                                                        t ->
+                                                                square(
+                                                                        weight(t)
+                                                                                * (t.deviation()
+                                                                                                .value()
+                                                                                        - mean)))
+                                                .sum()
+                                        * tones.size()
+                                        / Math.max(1, tones.size() - 1))
+                        / weights;
+        return new TapeSpeedReading(
+                widened(Quantity.known(mean, "%", Math.max(own, scatter)), accuracy),
+                tones.size() == 1
+                        ? "Read from one tone, which is taken to have been recorded with its nominal"
+                                + " frequency."
+                        : "Read from "
+                                + tones.size()
+                                + " tones, which are taken to have been recorded with their nominal"
+                                + " frequencies; none was named as the tone for speed.",
+                forFlutter);
+    }
+
+    /** Long tones average wow out. */
+    private static double weight(NamedTone tone) {
+        return Math.min(30, tone.heard().seconds());
+    }
+
+    private static double square(double x) {
+        return x * x;
+    }
+
+    private static Quantity widened(Quantity speed, double accuracy) {
+        return Quantity.known(
+                speed.value(), speed.unit(), Math.hypot(speed.uncertainty(), accuracy));
+    }
+
+    /** The tone for speed: the one named, else that of the list, else one for wow and flutter. */
+    private static Optional<NamedTone> tone(List<NamedTone> tones, Double namedHz) {
+        Comparator<NamedTone> longer = Comparator.comparingDouble(t -> t.heard().seconds());
+        if (namedHz != null) {
+            return tones.stream().filter(t -> isOf(t, namedHz)).max(longer);
+        }
+        Optional<NamedTone> listed =
+                tones.stream().filter(t -> t.isFor(ListedTone.Purpose.SPEED)).max(longer);
+        for (double hz : FOR_FLUTTER_HZ) {
+            listed = listed.or(() -> tones.stream().filter(t -> isOf(t, hz)).max(longer));
+        }
+        return listed;
+    }
+
+    private static boolean isOf(NamedTone tone, double hz) {
+        return tone.nominalHz() != null && Math.abs(tone.nominalHz() / hz - 1) < 1e-3;
+    }
+}
