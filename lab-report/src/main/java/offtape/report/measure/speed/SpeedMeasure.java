@@ -32,7 +32,7 @@ final class SpeedMeasure {
 
     private SpeedMeasure(ToneStream tone, List<String> notes) {
         this.tone = tone;
-        this.reader = new SpeedReader(tone.rateHz(), tone.samples());
+        this.reader = new SpeedReader(Iec60386.atRate(tone.rateHz()), tone.samples());
         this.summary = tone.read(reader::next);
         reader.end();
         this.floor = new NoiseFloor(tone, summary.noiseDensity());

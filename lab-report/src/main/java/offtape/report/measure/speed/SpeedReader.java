@@ -42,12 +42,11 @@ public final class SpeedReader {
     /**
      * Starts a reading.
      *
-     * @param rateHz values a second, 500 or more
+     * @param meter for the rate of the values
      * @param samples how many values there will be
      */
-    public SpeedReader(double rateHz, long samples) {
-        this.rateHz = rateHz;
-        Iec60386 meter = Iec60386.atRate(rateHz);
+    public SpeedReader(Iec60386 meter, long samples) {
+        this.rateHz = meter.sampleRateHz();
         for (FlutterBand band : FlutterBand.values()) {
             bands.put(band, meter.band(band));
             rms.put(band, new SettledRms(meter));

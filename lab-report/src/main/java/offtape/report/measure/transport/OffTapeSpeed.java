@@ -2,6 +2,7 @@ package offtape.report.measure.transport;
 
 import java.util.List;
 import java.util.Optional;
+import offtape.core.standard.Iec60386;
 import offtape.core.unit.Quantity;
 import offtape.report.measure.speed.ToneReading;
 import offtape.report.result.HealthNote;
@@ -44,6 +45,7 @@ public record OffTapeSpeed(TransportSpeed speed, List<HealthNote> notes) {
                         d ->
                                 new OffTapeSpeed(
                                         TransportMeasure.of(
+                                                Iec60386.atRate(tone.deviation().rateHz()),
                                                 tone.deviation(),
                                                 tone.speed().components(),
                                                 d,

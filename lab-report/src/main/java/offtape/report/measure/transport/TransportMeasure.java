@@ -34,12 +34,12 @@ public final class TransportMeasure {
     private final SpeedReader reader;
     private final TransportReadings readings;
 
-    private TransportMeasure(HeardDeviation heard, HeadDelay delay) {
+    private TransportMeasure(Iec60386 meter, HeardDeviation heard, HeadDelay delay) {
         this.heard = heard;
         this.delay = delay;
         this.motion = TransportDeviation.of(heard, delay.comb());
         this.recovery = new Recovery(motion, heard.lines(), heard.bandHz());
-        this.reader = new SpeedReader(heard.rateHz(), heard.percent().length);
+        this.reader = new SpeedReader(meter, heard.percent().length);
         reader.next(motion.percent());
         reader.end();
         this.readings = new TransportReadings(reader, recovery);
@@ -48,6 +48,7 @@ public final class TransportMeasure {
     /**
      * Undoes the comb of a return and reads what comes out.
      *
+     * @param meter for the rate of the deviation
      * @param heard the return's deviation
      * @param lines the same lines as in {@code heard}, in the words of the results
      * @param delay time from record to replay head
@@ -55,12 +56,13 @@ public final class TransportMeasure {
      * @param heardMeanPercent mean of the return's deviation: two sample clocks, or a steady drift
      */
     public static TransportSpeed of(
+            Iec60386 meter,
             HeardDeviation heard,
             List<SpeedComponent> lines,
             HeadDelay delay,
             Quantity deviation,
             double heardMeanPercent) {
-        if (!Iec60386.atRate(heard.rateHz()).isLongEnough(heard.percent().length)) {
+        if (!meter.isLongEnough(heard.percent().length)) {
             return TransportSpeed.unknown(
                     deviation, "The tone is too short: wow and flutter needs 5 s or more.");
         }
@@ -69,7 +71,7 @@ public final class TransportMeasure {
                     deviation,
                     "The tone is too short against the time that the tape takes between the heads.");
         }
-        return new TransportMeasure(heard, delay).speed(lines, deviation, heardMeanPercent);
+        return new TransportMeasure(meter, heard, delay).speed(lines, deviation, heardMeanPercent);
     }
 
     private TransportSpeed speed(

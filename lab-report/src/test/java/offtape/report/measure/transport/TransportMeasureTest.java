@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.stream.IntStream;
+import offtape.core.standard.Iec60386;
 import offtape.core.unit.Quantity;
 import offtape.reference.Source;
 import offtape.report.measure.speed.HeardDeviation;
@@ -15,11 +16,14 @@ import org.junit.jupiter.api.Test;
 
 class TransportMeasureTest {
 
+    private static final Iec60386 METER = Iec60386.atRate(500);
+
     private static final double DELAY_S = 0.157;
 
     private static TransportSpeed measured(DrawnMotion motion, double sigma) {
         HeardDeviation heard = motion.heard(DELAY_S, MadeReturn.HISS);
         return TransportMeasure.of(
+                METER,
                 heard,
                 DrawnTransport.lines(heard),
                 new HeadDelay(DELAY_S, sigma, "Given.", null),
@@ -102,11 +106,12 @@ class TransportMeasureTest {
         HeadDelay delay = new HeadDelay(DELAY_S, 1e-5, "Given.", null);
         Quantity cancels = Quantity.unknown("It cancels.");
         Quantity clocks =
-                TransportMeasure.of(heard, DrawnTransport.lines(heard), delay, cancels, 0.001)
+                TransportMeasure.of(
+                                METER, heard, DrawnTransport.lines(heard), delay, cancels, 0.001)
                         .drift();
         assertTrue(clocks.reason().contains("clocks"));
         assertTrue(
-                TransportMeasure.of(heard, DrawnTransport.lines(heard), delay, cancels, 1e-6)
+                TransportMeasure.of(METER, heard, DrawnTransport.lines(heard), delay, cancels, 1e-6)
                         .drift()
                         .isKnown());
     }
