@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 
 class CombDelayTest {
 
-    private static final int TRIALS = 60;
+    private static final int TRIALS = 40;
 
     /**
      * Where it is told it must be right: within twice the uncertainty nine times of ten or more.

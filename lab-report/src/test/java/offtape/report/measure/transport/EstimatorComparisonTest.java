@@ -6,9 +6,8 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import offtape.core.dsp.RealFft;
 import offtape.core.standard.FlutterBand;
-import offtape.core.standard.Iec60386;
-import offtape.core.standard.RunningFilter;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -93,13 +92,14 @@ class EstimatorComparisonTest {
     }
 
     private static double weighted(double[] x) {
-        RunningFilter filter = Iec60386.atRate(MadeReturn.RATE_HZ).band(FlutterBand.WEIGHTED);
-        double[] y = filter.next(x);
-        double[] z = filter.rest();
-        double[] all = Arrays.copyOf(y, y.length + z.length);
-        System.arraycopy(z, 0, all, y.length, z.length);
+        RealFft fft = RealFft.ofSize(RealFft.nextPowerOfTwo(2 * x.length));
+        double binHz = MadeReturn.RATE_HZ / fft.size();
+        double[] y =
+                fft.inverse(
+                        fft.forward(x)
+                                .times(k -> k == 0 ? 0 : FlutterBand.WEIGHTED.gain(k * binHz)));
         int from = (int) (3 * MadeReturn.RATE_HZ);
-        int to = all.length - (int) (1.5 * MadeReturn.RATE_HZ);
-        return Math.sqrt(Arrays.stream(all, from, to).map(v -> v * v).average().orElseThrow());
+        int to = x.length - (int) (1.5 * MadeReturn.RATE_HZ);
+        return Math.sqrt(Arrays.stream(y, from, to).map(v -> v * v).average().orElseThrow());
     }
 }
