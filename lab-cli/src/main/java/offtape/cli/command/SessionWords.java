@@ -8,6 +8,7 @@ import offtape.report.result.HealthNote;
 import offtape.report.result.Noise;
 import offtape.report.result.Response;
 import offtape.report.result.Results;
+import offtape.report.result.TransportSpeed;
 
 /** The headline figures of a session as lines for the terminal. */
 final class SessionWords {
@@ -27,6 +28,14 @@ final class SessionWords {
             lines.add(
                     "Delay            "
                             + Figures.text("%.3f ms", results.interfaceFigures().delay()));
+        }
+        TransportSpeed own = results.speed().transport();
+        if (own != null) {
+            lines.add(
+                    "Transport itself "
+                            + "wow and flutter "
+                            + Figures.text("%.3f %% weighted peak", own.weightedPeak())
+                            + " (above: as heard off tape)");
         }
         if (results.timing().headDelay().isKnown()) {
             lines.add(

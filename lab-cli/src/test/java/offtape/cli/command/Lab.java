@@ -58,7 +58,15 @@ final class Lab {
     }
 
     Object[] measure(Path recording, Path withProgramme) {
-        return line("measure", recording, "--programme", withProgramme, "--out", path("session"));
+        return line(
+                "measure",
+                recording,
+                "--programme",
+                withProgramme,
+                "--mode",
+                "reference-tape",
+                "--out",
+                path("session"));
     }
 
     /** The results of a return that can be measured. */

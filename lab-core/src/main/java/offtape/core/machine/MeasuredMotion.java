@@ -102,7 +102,8 @@ final class MeasuredMotion {
     }
 
     private double within(double seconds) {
-        return seconds - Math.floor(seconds / periodSeconds) * periodSeconds;
+        // rounding can leave a little less than nothing, which lies before the first row
+        return Math.max(0, seconds - Math.floor(seconds / periodSeconds) * periodSeconds);
     }
 
     private double fadeIn(double x) {

@@ -2,6 +2,7 @@ package offtape.core.standard;
 
 import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Supplier;
 import offtape.core.dsp.RealFft;
 import offtape.core.dsp.Spectrum;
 import offtape.core.unit.Decibels;
@@ -57,22 +58,22 @@ public enum FlutterBand {
     }
 
     /**
-     * Starts the filter for one signal.
+     * Designs the filter, which costs more than a minute of use; each signal then starts its own.
      *
      * @param sampleRateHz values a second, 500 or more
      */
-    public RunningFilter start(double sampleRateHz) {
+    Supplier<RunningFilter> design(double sampleRateHz) {
         int n = RateSizes.powerOfTwo(TRANSFORM_SECONDS, sampleRateHz);
         if (this == WEIGHTED) {
             int taps = (int) (WEIGHTING_SECONDS * sampleRateHz);
             return new BlockFilter(
                             MinimumPhase.impulseResponse(
                                     FlutterWeighting::atHz, sampleRateHz, n, taps))
-                    .start();
+                    ::start;
         }
         int half = (int) (HALF_SECONDS * sampleRateHz);
         BlockFilter filter = new BlockFilter(symmetric(sampleRateHz / n, n, half));
-        return new MirroredFilter(filter.startCentred(), half);
+        return () -> new MirroredFilter(filter.startCentred(), half);
     }
 
     /** The response without phase, fading from half its reach on; nothing at 0 Hz stays nothing. */

@@ -1,10 +1,14 @@
 package offtape.core.standard;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+
 /**
  * Wow and flutter after IEC 60386:1972 with amendment 1 (1988), alike in AES6-2008 and DIN 45507:
  * the weighting ({@link FlutterBand#WEIGHTED}), the quasi-peak reading, the two-sigma statistic
  * ({@link TwoSigma}). Input is the speed deviation over time, about its mean, in any unit (commonly
- * percent); results are in the same unit. Immutable; arguments are not modified.
+ * percent); results are in the same unit. May be shared; arguments are not modified.
  *
  * <p>Accuracy, from the tests: the realised weighting keeps within 0.01 dB of the table's curve
  * from 0.2 Hz to 200 Hz; a sine of 1 Hz to 150 Hz reads its weighted peak within 0.3 %, down to 0.5
@@ -24,6 +28,9 @@ public final class Iec60386 {
 
     private final double sampleRateHz;
     private final FlutterQuasiPeak detector;
+
+    /** What was designed so far: each band once, however many signals are read. */
+    private final Map<FlutterBand, Supplier<RunningFilter>> designs = new ConcurrentHashMap<>();
 
     private Iec60386(double sampleRateHz) {
         this.sampleRateHz = sampleRateHz;
@@ -54,9 +61,14 @@ public final class Iec60386 {
         return FlutterWeighting.atHz(frequencyHz);
     }
 
+    /** Values a second. */
+    public double sampleRateHz() {
+        return sampleRateHz;
+    }
+
     /** Starts a band for one deviation. */
     public RunningFilter band(FlutterBand band) {
-        return band.start(sampleRateHz);
+        return designs.computeIfAbsent(band, b -> b.design(sampleRateHz)).get();
     }
 
     /** Starts the quasi-peak reading over time of a weighted or unweighted deviation. */

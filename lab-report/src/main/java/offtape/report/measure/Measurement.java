@@ -31,12 +31,14 @@ import offtape.report.measure.noise.NoiseDensities;
 import offtape.report.measure.noise.NoiseMeasure;
 import offtape.report.measure.pass.PassReading;
 import offtape.report.measure.speed.SpeedTone;
+import offtape.report.measure.speed.ToneReading;
 import offtape.report.measure.sweep.FollowedHarmonics;
 import offtape.report.measure.sweep.FollowedSweep;
 import offtape.report.measure.sweep.HarmonicFollower;
 import offtape.report.measure.sweep.SweepFollower;
 import offtape.report.measure.sweep.SweepResponses;
 import offtape.report.measure.tone.ReferenceLevels;
+import offtape.report.measure.transport.OffTapeSpeed;
 import offtape.report.result.Distortion;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Noise;
@@ -110,7 +112,7 @@ public final class Measurement {
             capture.loopback().requireSame(rateHz, sheet);
         }
         Session session = said.withRecording(rateHz, sheet);
-        CompletableFuture<Speed> speedTask = Background.start(() -> SpeedTone.measure(ret));
+        CompletableFuture<ToneReading> speedTask = Background.start(() -> SpeedTone.measure(ret));
         CompletableFuture<NoiseDensities> noiseTask =
                 Background.start(() -> NoiseDensities.measure(ret).orElse(null));
         CompletableFuture<DropoutSearch.Found> dropouts =
@@ -126,7 +128,8 @@ public final class Measurement {
         ReferenceLevels reference = ReferenceLevels.measure(ret).orElse(null);
         List<Distortion> ladders = ladders(reference);
         List<FollowedSweep> sweeps = sweepTasks.stream().map(Background::result).toList();
-        Speed speed = Background.result(speedTask);
+        ToneReading tone = Background.result(speedTask);
+        Speed speed = tone.speed();
         NoiseDensities noise = Background.result(noiseTask);
         requireSomething(sweeps, ladders, speed);
         ModeFigures mode = new ModeFigures(ret, speed, ladders, capture, session.tapeSpeedMmPerS());
@@ -150,6 +153,12 @@ public final class Measurement {
         List<HealthNote> health =
                 new ArrayList<>(new HealthCheck(ret).notes(reference, speed, polarity, crosstalk));
         health.addAll(mode.notes());
+        Speed told = mode.speed();
+        if (mode.mode() == CaptureMode.OFF_TAPE) {
+            OffTapeSpeed own = mode.transport(tone, session.tapeSpeedMmPerS());
+            told = told.withTransport(own.speed());
+            health.addAll(own.notes());
+        }
         health.addAll(LadderHealth.notes(ladders));
         fileNotes.forEach(n -> health.add(new HealthNote("warning", "file", n)));
         health.addAll(Background.result(selfCheck).notes(responses, crosstalk.leakage()));
@@ -159,7 +168,7 @@ public final class Measurement {
                         Results.VERSION,
                         session.withMode(mode.mode() == null ? null : mode.mode().key()),
                         mode.timing(polarity.word()),
-                        mode.speed(),
+                        told,
                         responses,
                         ladders,
                         noises(reference, noise, ladders),

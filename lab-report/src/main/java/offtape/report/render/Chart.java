@@ -66,7 +66,7 @@ record Chart(
         return new Chart(id, title, description, newHeight, x, y, series, bands, rules, marks);
     }
 
-    /** A shaded stretch of the x axis between two values. */
+    /** A shaded stretch of the x axis between two values; its label may be empty. */
     record Band(double from, double to, String label) {}
 
     /** A horizontal line at a value of the y axis. */

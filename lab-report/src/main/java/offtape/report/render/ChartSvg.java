@@ -168,7 +168,9 @@ final class ChartSvg {
                 layout.reserve(new Box(x - 2, y, x + 2, plotHeight));
             }
         }
-        chart.bands().forEach(b -> layout.reserve(writeBand(b)));
+        chart.bands().stream()
+                .filter(b -> !b.label().isEmpty())
+                .forEach(b -> layout.reserve(writeBand(b)));
         chart.rules().forEach(r -> layout.addRule(r.label(), plot.y(r.value())));
         for (Chart.Mark mark : shownMarks()) {
             layout.addPoint(

@@ -1,6 +1,7 @@
 package offtape.report.render;
 
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import offtape.report.result.Distortion;
@@ -10,6 +11,8 @@ import offtape.report.result.Noise;
 import offtape.report.result.Response;
 import offtape.report.result.Results;
 import offtape.report.result.Speed;
+import offtape.report.result.SpeedTrace;
+import offtape.report.result.TransportSpeed;
 
 /** The curves of a session as CSV files. */
 final class CsvFiles {
@@ -22,11 +25,20 @@ final class CsvFiles {
         files.put("response.csv", response(results));
         files.put("ladder.csv", ladder(results));
         files.put("noise.csv", noise(results));
-        files.put("speed.csv", speed(results.speed()));
+        files.put("speed.csv", trace(results.speed() == null ? null : results.speed().trace()));
         files.put("speed-readings.csv", speedReadings(results.speed()));
         files.put("speed-spectrum.csv", speedSpectrum(results.speed()));
-        files.put("speed-components.csv", SpeedComponents.csv(results.speed()));
         files.put("speed-passes.csv", SpeedPasses.csv(results.speed()));
+        files.put(
+                "speed-components.csv",
+                SpeedComponents.csv(
+                        results.speed() == null ? List.of() : results.speed().components()));
+        TransportSpeed own = results.speed() == null ? null : results.speed().transport();
+        files.put("transport-speed.csv", trace(own == null ? null : own.trace()));
+        files.put("transport-spectrum.csv", TransportCharts.spectrumCsv(own));
+        files.put(
+                "transport-components.csv",
+                SpeedComponents.csv(own == null ? List.of() : own.components()));
         files.putAll(SweepCsv.of(results));
         files.put("crosstalk.csv", ChannelTables.crosstalk(results.channels()));
         files.put("interchannel-delay.csv", ChannelTables.delay(results.channels()));
@@ -129,17 +141,17 @@ final class CsvFiles {
         return table.toString();
     }
 
-    private static String speed(Speed speed) {
+    private static String trace(SpeedTrace trace) {
         CsvTable table =
                 new CsvTable(
                         "time (s)",
                         "lowest deviation from mean (%)",
                         "highest deviation from mean (%)");
-        if (speed != null && speed.trace() != null) {
-            for (int i = 0; i < speed.trace().seconds().length; i++) {
-                table.number(speed.trace().seconds()[i], 3)
-                        .number(speed.trace().lowestPercent()[i], 5)
-                        .number(speed.trace().highestPercent()[i], 5)
+        if (trace != null) {
+            for (int i = 0; i < trace.seconds().length; i++) {
+                table.number(trace.seconds()[i], 3)
+                        .number(trace.lowestPercent()[i], 5)
+                        .number(trace.highestPercent()[i], 5)
                         .end();
             }
         }

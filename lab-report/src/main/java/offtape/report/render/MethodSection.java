@@ -15,6 +15,11 @@ final class MethodSection {
                     "Speed: a steady tone is demodulated in frequency. Wow and flutter is the"
                             + " deviation weighted by rate and read as a quasi-peak; what the noise of the"
                             + " recording alone would read stands beside each reading.",
+                    "The transport itself, off tape: both heads hear one transport a moment apart."
+                            + " Steady lines are undone one by one, the rest by least squares over"
+                            + " the tape's length; beside the rates that both heads hear alike"
+                            + " nothing is told, and what is expected to be missing there is added"
+                            + " to the readings.",
                     "Distortion: a ladder of steady tones. K3 is the third harmonic against the"
                             + " tone itself, with the noise beside it taken out; readings near the"
                             + " noise are not drawn, and what noise hides is given as less than a"

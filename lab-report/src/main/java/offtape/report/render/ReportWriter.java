@@ -63,8 +63,9 @@ public final class ReportWriter {
      * response-contour.csv}, {@code response-level.csv}, {@code sweep-harmonics.csv}, {@code
      * ladder.csv}, {@code noise.csv}, {@code speed.csv}, {@code speed-readings.csv}, {@code
      * speed-spectrum.csv}, {@code speed-components.csv}, {@code speed-passes.csv}, {@code
-     * crosstalk.csv}, {@code interchannel-delay.csv} and {@code dropouts.csv} are always there,
-     * with heads only if nothing was measured.
+     * transport-speed.csv}, {@code transport-spectrum.csv}, {@code transport-components.csv},
+     * {@code crosstalk.csv}, {@code interchannel-delay.csv} and {@code dropouts.csv} are always
+     * there, with heads only if nothing was measured.
      */
     public static Map<String, String> csv(Results results) {
         return CsvFiles.of(results);

@@ -31,6 +31,9 @@ public final class SessionFiles {
                     "speed-spectrum.csv",
                     "speed-components.csv",
                     "speed-passes.csv",
+                    "transport-speed.csv",
+                    "transport-spectrum.csv",
+                    "transport-components.csv",
                     "crosstalk.csv",
                     "interchannel-delay.csv",
                     "dropouts.csv");

@@ -42,7 +42,12 @@ final class SpeedCharts {
 
     /** Deviation over time, an area between the extremes of each stretch. */
     static Chart trace(Speed speed, String caption) {
-        SpeedTrace trace = thinned(speed.trace(), MOST_STRETCHES);
+        return trace("speed-trace", "Speed deviation over time", speed.trace(), caption);
+    }
+
+    /** As above, of any deviation. */
+    static Chart trace(String id, String title, SpeedTrace whole, String caption) {
+        SpeedTrace trace = thinned(whole, MOST_STRETCHES);
         double reach =
                 DoubleStream.concat(
                                 Arrays.stream(trace.lowestPercent()),
@@ -54,8 +59,8 @@ final class SpeedCharts {
         double limit = step * Math.ceil(1.02 * Math.max(reach, 0.001) / step);
         double last = trace.seconds()[trace.seconds().length - 1];
         return Chart.of(
-                        "speed-trace",
-                        "Speed deviation over time",
+                        id,
+                        title,
                         caption,
                         Axis.linear("Time, s", 0, Math.max(last, 1)),
                         Axis.linear("Deviation from the mean, %", -limit, limit),
@@ -123,7 +128,7 @@ final class SpeedCharts {
                         rateAxis(f),
                         Axis.oneTwoFive("Peak deviation, %", bottom, top),
                         List.of(new Series("", Look.WHOLE, f, shown)))
-                .withMarks(marks(speed));
+                .withMarks(marks(speed.components()));
     }
 
     private static Axis rateAxis(double[] f) {
@@ -133,8 +138,9 @@ final class SpeedCharts {
                 "Rate of the wavering, Hz", Math.max(0.1, Math.min(low, 0.2)), Math.max(high, 200));
     }
 
-    private static List<Chart.Mark> marks(Speed speed) {
-        return speed.components().stream()
+    /** The strongest lines. */
+    static List<Chart.Mark> marks(List<SpeedComponent> components) {
+        return components.stream()
                 .filter(c -> c.middleHz() > 0 && c.peakPercent() > 0)
                 .limit(LABELLED)
                 .map(

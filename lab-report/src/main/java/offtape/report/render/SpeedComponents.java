@@ -2,7 +2,6 @@ package offtape.report.render;
 
 import java.util.List;
 import offtape.core.unit.Quantity;
-import offtape.report.result.Speed;
 import offtape.report.result.SpeedComponent;
 
 /** The lines of the speed deviation in words and as a table. */
@@ -11,20 +10,17 @@ final class SpeedComponents {
     private SpeedComponents() {}
 
     /** What stands out, for the caption of the spectrum. */
-    static String caption(Speed speed) {
-        if (speed.components().isEmpty()) {
+    static String caption(List<SpeedComponent> components) {
+        if (components.isEmpty()) {
             return "No single rate of wavering stands out.";
         }
         List<String> parts =
-                speed.components().stream()
-                        .limit(SpeedCharts.LABELLED)
-                        .map(SpeedComponents::told)
-                        .toList();
-        return "What stands out: " + Words.list(parts) + ". " + hint(speed);
+                components.stream().limit(SpeedCharts.LABELLED).map(SpeedComponents::told).toList();
+        return "What stands out: " + Words.list(parts) + ". " + hint(components);
     }
 
-    private static String hint(Speed speed) {
-        return speed.components().stream().anyMatch(c -> Words.isGiven(c.part()))
+    private static String hint(List<SpeedComponent> components) {
+        return components.stream().anyMatch(c -> Words.isGiven(c.part()))
                 ? "A line has the name of each part whose rate and movement it fits."
                 : "A line that repeats at the rate of a rotating part points to that part; with the"
                         + " dimensions of the transport lines are named.";
@@ -39,11 +35,11 @@ final class SpeedComponents {
     }
 
     /** Every line with its uncertainties. */
-    static DataTable table(Speed speed) {
+    static DataTable table(String what, List<SpeedComponent> components) {
         return new DataTable(
-                "lines of the deviation",
+                what,
                 List.of("Rate", "Peak", "Part", "Movement over the tone"),
-                speed.components().stream().map(SpeedComponents::row).toList());
+                components.stream().map(SpeedComponents::row).toList());
     }
 
     private static List<String> row(SpeedComponent c) {
@@ -67,7 +63,7 @@ final class SpeedComponents {
     }
 
     /** The same as a file. */
-    static String csv(Speed speed) {
+    static String csv(List<SpeedComponent> components) {
         CsvTable table =
                 new CsvTable(
                         "rate at the beginning (Hz)",
@@ -78,9 +74,7 @@ final class SpeedComponents {
                         "change (Hz a minute)",
                         "part",
                         "note");
-        if (speed != null) {
-            speed.components().forEach(c -> row(table, c));
-        }
+        components.forEach(c -> row(table, c));
         return table.toString();
     }
 

@@ -2,19 +2,13 @@ package offtape.report.render;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
-import java.util.stream.Stream;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Results;
 import offtape.report.result.Speed;
-import offtape.report.result.SpeedFloors;
 import offtape.report.result.WorstTenSeconds;
 
 /** How fast the tape runs and how steadily. */
 final class SpeedSection {
-
-    private static final SpeedFloors NO_FLOORS =
-            new SpeedFloors(null, null, null, null, null, null, null, null);
 
     private SpeedSection() {}
 
@@ -45,12 +39,15 @@ final class SpeedSection {
             body.add(Section.figure(caption, List.of(SpeedCharts.trace(speed, caption))));
         }
         if (SpeedCharts.hasSpectrum(speed)) {
-            String caption = SpeedComponents.caption(speed);
+            String caption = SpeedComponents.caption(speed.components());
             body.add(Section.figure(caption, List.of(SpeedCharts.spectrum(speed, caption))));
         }
         body.add(readings(speed).open());
         body.add(SpeedPasses.of(speed));
-        body.add(SpeedComponents.table(speed).folded());
+        if (speed.transport() != null) {
+            TransportPart.add(body, speed.transport());
+        }
+        body.add(SpeedComponents.table("lines of the deviation", speed.components()).folded());
         body.add(SpeedReadingsChart.table(speed).folded());
         body.add(SpeedCharts.traceTable(speed).folded());
         return new Section("speed", "Speed", body);
@@ -85,56 +82,8 @@ final class SpeedSection {
     }
 
     private static DataTable readings(Speed speed) {
-        SpeedFloors floor = Objects.requireNonNullElse(speed.floors(), NO_FLOORS);
-        List<List<String>> rows =
-                Stream.of(
-                                row("Mean deviation", speed.deviation(), true, null),
-                                row("Drift, slower than 0.2 Hz", speed.drift(), false, null),
-                                row(
-                                        "Weighted peak (IEC 60386, DIN 45507)",
-                                        speed.weightedPeak(),
-                                        false,
-                                        floor.weightedPeak()),
-                                row(
-                                        "Weighted, two sigma (AES6-2008)",
-                                        speed.weightedTwoSigma(),
-                                        false,
-                                        floor.weightedTwoSigma()),
-                                row(
-                                        "Weighted rms (Japanese practice, WRMS)",
-                                        speed.weightedRms(),
-                                        false,
-                                        floor.weightedRms()),
-                                row(
-                                        "Unweighted rms, 0.5 to 200 Hz (American practice)",
-                                        speed.americanRms(),
-                                        false,
-                                        floor.americanRms()),
-                                row(
-                                        "Unweighted peak, 0.2 to 200 Hz",
-                                        speed.unweightedPeak(),
-                                        false,
-                                        floor.unweightedPeak()),
-                                row(
-                                        "Unweighted rms, 0.2 to 200 Hz",
-                                        speed.unweightedRms(),
-                                        false,
-                                        floor.unweightedRms()),
-                                row("Wow rms, 0.2 to 6 Hz", speed.wowRms(), false, floor.wowRms()),
-                                row(
-                                        "Flutter rms, 6 to 200 Hz",
-                                        speed.flutterRms(),
-                                        false,
-                                        floor.flutterRms()))
-                        .toList();
-        return new DataTable(
-                "Speed, wow and flutter", List.of("Reading", "Figure", "Noise alone, %"), rows);
-    }
-
-    private static List<String> row(String name, Quantity figure, boolean signed, Double floor) {
-        return List.of(
-                name,
-                Numbers.full(Find.figure(figure), signed),
-                floor == null ? "–" : Numbers.significant(floor, 2));
+        return speed.transport() == null
+                ? SpeedTable.heard(speed)
+                : SpeedTable.both(speed, speed.transport());
     }
 }

@@ -32,6 +32,7 @@ import offtape.core.unit.Quantity;
  * @param passDifference mean speed of the replay against that of the recording by the same machine,
  *     percent, + is a faster replay; null if the tape was not recorded and replayed in two passes
  * @param passes several replays of the recording, null if there was one
+ * @param transport the transport's own figures, {@code off-tape} only, else null
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Speed(
@@ -58,7 +59,8 @@ public record Speed(
         WorstTenSeconds worstTenSeconds,
         List<String> notes,
         Quantity passDifference,
-        Passes passes) {
+        Passes passes,
+        TransportSpeed transport) {
 
     /** Copies the lists so that the record cannot change. */
     public Speed {
@@ -114,6 +116,7 @@ public record Speed(
                 worstTenSeconds,
                 notes,
                 null,
+                null,
                 null);
     }
 
@@ -151,7 +154,8 @@ public record Speed(
                 worstTenSeconds,
                 notes,
                 passDifference,
-                passes);
+                passes,
+                transport);
     }
 
     /** The same figures with another mean and drift. */
@@ -180,7 +184,8 @@ public record Speed(
                 worstTenSeconds,
                 notes,
                 passDifference,
-                passes);
+                passes,
+                transport);
     }
 
     /** The same figures with the difference between two passes. */
@@ -209,7 +214,38 @@ public record Speed(
                 worstTenSeconds,
                 notes,
                 other,
-                passes);
+                passes,
+                transport);
+    }
+
+    /** The same figures with those of the transport itself. */
+    public Speed withTransport(TransportSpeed own) {
+        return new Speed(
+                deviation,
+                drift,
+                weightedPeak,
+                weightedTwoSigma,
+                weightedRms,
+                unweightedPeak,
+                unweightedRms,
+                wowRms,
+                flutterRms,
+                weightedFloor,
+                toneFrequencyHz,
+                components,
+                trace,
+                spectrum,
+                fromSeconds,
+                seconds,
+                bandHz,
+                americanRms,
+                floors,
+                readings,
+                worstTenSeconds,
+                notes,
+                passDifference,
+                passes,
+                own);
     }
 
     /** The same figures with the readings of wow and flutter that stand for several replays. */
@@ -238,6 +274,7 @@ public record Speed(
                 worstTenSeconds,
                 notes,
                 passDifference,
-                several);
+                several,
+                transport);
     }
 }

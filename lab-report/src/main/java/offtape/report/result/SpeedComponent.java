@@ -50,6 +50,20 @@ public record SpeedComponent(
                 note);
     }
 
+    /** The same line with another peak, percent, and its uncertainty, k = 2. */
+    public SpeedComponent withPeak(double percent, double uncertainty) {
+        return new SpeedComponent(
+                frequencyHz,
+                percent,
+                part,
+                frequencyUncertaintyHz,
+                uncertainty,
+                endFrequencyHz,
+                frequencyChangeHzPerMinute,
+                frequencyChangeUncertaintyHzPerMinute,
+                note);
+    }
+
     /** Whether its rate moves. */
     public boolean moves() {
         return endFrequencyHz != null;

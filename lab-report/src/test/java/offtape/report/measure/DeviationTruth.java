@@ -1,6 +1,7 @@
 package offtape.report.measure;
 
 import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
 import offtape.core.dsp.RealFft;
 import offtape.core.dsp.Spectrum;
 import offtape.core.machine.MachineRun;
@@ -17,6 +18,16 @@ final class DeviationTruth {
 
     /** True deviation over the speed tone, percent, 1000 values a second. */
     static double[] overSpeedTone(MachineRun run, CueSheet sheet) {
+        return overSpeedTone(run, sheet, run.timeMap()::returnDeviation);
+    }
+
+    /** The same of the transport itself. */
+    static double[] ownOverSpeedTone(MachineRun run, CueSheet sheet) {
+        return overSpeedTone(run, sheet, run.timeMap()::transportDeviation);
+    }
+
+    private static double[] overSpeedTone(
+            MachineRun run, CueSheet sheet, DoubleUnaryOperator deviation) {
         Cue.Tone tone =
                 sheet.cues(Cue.Tone.class)
                         .filter(t -> t.id().equals("speed"))
@@ -26,7 +37,7 @@ final class DeviationTruth {
         double to = run.timeMap().returnSeconds(sheet.seconds(tone.endFrame())) - 0.17;
         double[] percent = new double[(int) ((to - from) * RATE_HZ)];
         for (int i = 0; i < percent.length; i++) {
-            percent[i] = 100 * run.timeMap().returnDeviation(from + i / RATE_HZ);
+            percent[i] = 100 * deviation.applyAsDouble(from + i / RATE_HZ);
         }
         return percent;
     }

@@ -73,7 +73,10 @@ final class Degenerate {
                         speed.floors(),
                         speed.readings(),
                         speed.worstTenSeconds(),
-                        List.of(HOSTILE));
+                        List.of(HOSTILE),
+                        null,
+                        null,
+                        speed.transport());
         return Scenario.with(
                 session,
                 whole.timing(),

@@ -130,6 +130,8 @@ final class ReportWriterTest {
                         "Wow and flutter over time",
                         "Speed deviation over time",
                         "Spectrum of the speed deviation",
+                        "Deviation of the transport itself over time",
+                        "Spectrum of the transport itself",
                         "Third harmonic (K3) against record level",
                         "Compression against record level",
                         "Replay level of treble tones against record level",

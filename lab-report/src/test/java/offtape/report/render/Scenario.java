@@ -386,7 +386,10 @@ final class Scenario {
                                 .toArray()),
                 new WorstTenSeconds(
                         41.5, known(0.163 - 0.09 * repaired, "%", 0.005), known(0.09, "%", 0.003)),
-                List.of("The tone was gone or struck by clicks in 1 place, 0.06 s in all."));
+                List.of("The tone was gone or struck by clicks in 1 place, 0.06 s in all."),
+                null,
+                null,
+                OwnSpeed.of(seconds, rates, middle, peaks));
     }
 
     private static double line(double f, double at, double height) {

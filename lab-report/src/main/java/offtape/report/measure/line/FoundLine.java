@@ -25,6 +25,20 @@ public record FoundLine(
         return (startHz + endHz) / 2;
     }
 
+    /**
+     * Turns that its part has made since the middle of the stretch.
+     *
+     * @param fromMiddle time from the middle, seconds
+     * @param seconds length of the stretch
+     */
+    public double turns(double fromMiddle, double seconds) {
+        // f = f₀/√(1 + b·t) at both ends: (1 + b·T/2)/(1 − b·T/2) is the square of their ratio
+        double ratio = startHz * startHz / (endHz * endHz);
+        double half = (ratio - 1) / (ratio + 1);
+        double middle = startHz * Math.sqrt(1 - half);
+        return middle * Line.turned(fromMiddle, 2 * half / seconds);
+    }
+
     /** Whether the frequency moves. */
     public boolean moves() {
         return changeHzPerS != 0;

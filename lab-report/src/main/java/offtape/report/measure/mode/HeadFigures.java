@@ -47,8 +47,8 @@ final class HeadFigures {
     }
 
     /** The lag, from the best that is known; empty if it is none that heads can have. */
-    Optional<HeadDelay> delay() {
-        Optional<HeadDelay> less = lessInterface().filter(HeadFigures::isOfHeads);
+    Optional<HeadLag> delay() {
+        Optional<HeadLag> less = lessInterface().filter(HeadFigures::isOfHeads);
         if (less.isPresent()) {
             return less;
         }
@@ -64,7 +64,7 @@ final class HeadFigures {
                     "The delay holds the interface's own. Connect its output to its input, measure that"
                             + " once as a loopback, and give the session with --loopback.");
         }
-        Optional<HeadDelay> less = lessInterface();
+        Optional<HeadLag> less = lessInterface();
         if (less.isEmpty()) {
             return Quantity.unknown(
                     "Too few markers and sweeps were heard to tell the mean delay over the programme.");
@@ -103,7 +103,7 @@ final class HeadFigures {
         double length = ret.sheet().seconds(ret.sheet().frames());
         return lateness.map(
                 fit -> {
-                    double lag = tape ? delay().map(HeadDelay::seconds).orElse(LONGEST_S / 10) : 0;
+                    double lag = tape ? delay().map(HeadLag::seconds).orElse(LONGEST_S / 10) : 0;
                     double drift = 1e6 * DRIFT_SHARE * lag / length;
                     return Quantity.known(
                             fit.slopePpm(), "ppm", Math.hypot(fit.slopeUncertaintyPpm(), drift));
@@ -122,11 +122,11 @@ final class HeadFigures {
                                 1000 * fit.startUncertaintySeconds()));
     }
 
-    private static boolean isOfHeads(HeadDelay delay) {
+    private static boolean isOfHeads(HeadLag delay) {
         return delay.seconds() > SHORTEST_S && delay.seconds() < LONGEST_S;
     }
 
-    private Optional<HeadDelay> lessInterface() {
+    private Optional<HeadLag> lessInterface() {
         InterfaceFigures own = capture.loopback() == null ? null : capture.loopback().figures();
         if (own == null || lateness.isEmpty() || !own.delay().isKnown()) {
             return Optional.empty();
@@ -144,29 +144,29 @@ final class HeadFigures {
         // a slope that is not the clocks' own may be drift, which the start then lacks half of
         double drift = same ? 0 : DRIFT_SHARE / 2 * seconds;
         return Optional.of(
-                new HeadDelay(
+                new HeadLag(
                         seconds,
                         Math.hypot(Math.hypot(fitted, FILTERS_S), drift),
                         "From the mean delay over the programme less that of the loopback."));
     }
 
-    private HeadDelay fromSpacing() {
+    private HeadLag fromSpacing() {
         double seconds = capture.headSpacingMm() / tapeSpeedMmPerS;
         double share = Math.hypot(SPEED_SHARE, SPACING_MM / capture.headSpacingMm());
-        return new HeadDelay(
+        return new HeadLag(
                 seconds,
                 share * seconds,
                 "From the distance of the heads that was given and the nominal tape speed.");
     }
 
-    private Optional<HeadDelay> whole() {
+    private Optional<HeadLag> whole() {
         double seconds =
                 lateness.map(LatenessFit::startSeconds).orElse(ret.location().delaySeconds());
         double fitted =
                 lateness.map(LatenessFit::startUncertaintySeconds)
                         .orElse(ret.location().delayUncertaintySeconds());
         return Optional.of(
-                new HeadDelay(
+                new HeadLag(
                         seconds,
                         Math.hypot(fitted, UNKNOWN_INTERFACE_S),
                         "From the whole delay, of which the interface's own share, up to 30 ms, is not"

@@ -6,6 +6,8 @@ import java.util.function.Function;
 import offtape.core.transport.CaptureMode;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
+import offtape.report.measure.speed.ToneReading;
+import offtape.report.measure.transport.OffTapeSpeed;
 import offtape.report.result.Distortion;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Speed;
@@ -27,6 +29,7 @@ public final class ModeFigures {
     private final ModeSigns signs;
     private final ModeFinding finding;
     private final HeadFigures heads;
+    private final Capture capture;
 
     /**
      * Decides on the mode; asks if the recording does not show it.
@@ -45,16 +48,12 @@ public final class ModeFigures {
         this.heard = heard;
         this.signs = ModeSigns.of(ret, heard, ladders);
         this.finding = ModeFinding.of(signs, capture);
+        this.capture = capture;
         boolean together = mode() == CaptureMode.OFF_TAPE || mode() == CaptureMode.LOOPBACK;
         this.heads =
                 together && signs.isRateOfClocks()
                         ? new HeadFigures(ret, capture, tapeSpeedMmPerS)
                         : null;
-    }
-
-    /** The lag between record and replay head, off tape, as well as it is known. */
-    public Optional<HeadDelay> headLag() {
-        return heads != null && mode() == CaptureMode.OFF_TAPE ? heads.delay() : Optional.empty();
     }
 
     /** Mean delay over the programme of what was recorded while it played, ms. */
@@ -110,6 +109,22 @@ public final class ModeFigures {
                             Quantity.unknown(
                                     "No tape was in the way; the interface measured itself."));
         };
+    }
+
+    /**
+     * The transport's own speed, off tape.
+     *
+     * @param tone what the speed tone tells
+     * @param tapeSpeedMmPerS nominal tape speed, or null
+     */
+    public OffTapeSpeed transport(ToneReading tone, Double tapeSpeedMmPerS) {
+        boolean isGiven = capture.headSpacingMm() != null && tapeSpeedMmPerS != null;
+        return OffTapeSpeed.of(
+                tone,
+                speed().deviation(),
+                headLag(HeadFigures::headDelay),
+                isGiven ? (Double) (capture.headSpacingMm() / tapeSpeedMmPerS) : null,
+                ret.location().delaySeconds());
     }
 
     /** Place and clock. */

@@ -37,6 +37,10 @@ record ModeSigns(Quantity rateError, double delaySeconds, boolean steady, boolea
     private static final double SLOWEST_WOW_HZ = 0.5;
 
     private static final double LONGEST_LOOP_S = 0.25;
+
+    /** A return that was put in place exactly may seem early by so much. */
+    private static final double EXACT_S = 0.001;
+
     private static final double SHORTEST_HEADS_S = 0.005;
     private static final double LONGEST_HEADS_S = 1.5;
 
@@ -84,7 +88,7 @@ record ModeSigns(Quantity rateError, double delaySeconds, boolean steady, boolea
 
     /** Whether the delay is one that an interface alone has. */
     boolean isDelayOfLoop() {
-        return delaySeconds >= 0 && delaySeconds < LONGEST_LOOP_S;
+        return delaySeconds > -EXACT_S && delaySeconds < LONGEST_LOOP_S;
     }
 
     /** Whether the delay is one that two heads have. */

@@ -42,7 +42,7 @@ public final class PassReading {
      */
     public static PassReading of(
             ProgrammeReturn ret, String file, String sha256, List<String> notes) {
-        Speed heard = SpeedTone.measure(ret);
+        Speed heard = SpeedTone.measure(ret).speed();
         return new PassReading(
                 new Pass(file, sha256, heard.deviation(), PassFigures.of(heard)),
                 heard.toneFrequencyHz(),

@@ -10,6 +10,7 @@ import offtape.core.transport.TransportDescription;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Speed;
 import offtape.report.result.SpeedComponent;
+import offtape.report.result.TransportSpeed;
 
 /**
  * Gives the lines of a deviation the names of the parts that can make them. A line has a part's
@@ -52,13 +53,18 @@ public final class NamedParts {
      * @param sessionMmPerS nominal tape speed of the recording, or null to take the description's
      */
     public static Speed name(Speed speed, TransportDescription transport, Double sessionMmPerS) {
-        return speed.withComponents(
-                name(
-                        speed.components(),
-                        transport,
-                        sessionMmPerS,
-                        share(speed.deviation()),
-                        share(speed.drift())));
+        double deviation = share(speed.deviation());
+        double drift = share(speed.drift());
+        Speed named =
+                speed.withComponents(
+                        name(speed.components(), transport, sessionMmPerS, deviation, drift));
+        TransportSpeed own = speed.transport();
+        return own == null
+                ? named
+                : named.withTransport(
+                        own.with(
+                                name(own.components(), transport, sessionMmPerS, deviation, drift),
+                                new HiddenParts(transport, sessionMmPerS).notes(own)));
     }
 
     /**

@@ -35,10 +35,16 @@ final class NoiseFloor {
     double rms(FlutterBand band) {
         double sum = 0;
         for (double f = STEP_HZ / 2; f < Math.min(HIGHEST_HZ, tone.rateHz() / 2); f += STEP_HZ) {
-            double gain = band.gain(f) * tone.gain(f) * f;
-            sum += gain * gain * STEP_HZ;
+            double gain = band.gain(f);
+            sum += gain * gain * density(f) * STEP_HZ;
         }
-        return 100 / tone.nominalHz() * Math.sqrt(noiseDensity * sum);
+        return Math.sqrt(sum);
+    }
+
+    /** One-sided density at a rate of change, squared percent a hertz. */
+    double density(double frequencyHz) {
+        double percent = 100 / tone.nominalHz() * tone.gain(frequencyHz) * frequencyHz;
+        return noiseDensity * percent * percent;
     }
 
     double weightedPeak() {

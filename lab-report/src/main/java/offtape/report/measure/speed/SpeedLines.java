@@ -52,12 +52,14 @@ final class SpeedLines {
     }
 
     /** Lines, largest first. */
-    List<SpeedComponent> components() {
+    List<FoundLine> found() {
+        return LineSearch.find(modulation, rateHz).stream().limit(MOST).toList();
+    }
+
+    /** Lines that were found, in the words of the results. */
+    List<SpeedComponent> components(List<FoundLine> lines) {
         double drift = drift();
-        return LineSearch.find(modulation, rateHz).stream()
-                .limit(MOST)
-                .map(line -> component(line, drift))
-                .toList();
+        return lines.stream().map(line -> component(line, drift)).toList();
     }
 
     /** How much faster the tape is at the end than at the beginning, as a share. */

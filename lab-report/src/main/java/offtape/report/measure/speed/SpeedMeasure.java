@@ -6,6 +6,7 @@ import java.util.Locale;
 import offtape.core.standard.FlutterBand;
 import offtape.core.standard.Iec60386;
 import offtape.core.unit.Quantity;
+import offtape.report.measure.line.FoundLine;
 import offtape.report.result.Speed;
 import offtape.report.result.SpeedFloors;
 import offtape.report.result.WorstTenSeconds;
@@ -31,7 +32,7 @@ final class SpeedMeasure {
 
     private SpeedMeasure(ToneStream tone, List<String> notes) {
         this.tone = tone;
-        this.reader = new SpeedReader(tone.rateHz(), tone.samples());
+        this.reader = new SpeedReader(Iec60386.atRate(tone.rateHz()), tone.samples());
         this.summary = tone.read(reader::next);
         reader.end();
         this.floor = new NoiseFloor(tone, summary.noiseDensity());
@@ -45,11 +46,24 @@ final class SpeedMeasure {
      * @param notes what is known of the tone already, plain sentences
      */
     static Speed of(ToneStream tone, List<String> notes) {
-        return new SpeedMeasure(tone, notes).speed();
+        return reading(tone, notes).speed();
     }
 
-    private Speed speed() {
+    /** As above, with the deviation itself. */
+    static ToneReading reading(ToneStream tone, List<String> notes) {
+        return new SpeedMeasure(tone, notes).reading();
+    }
+
+    private ToneReading reading() {
         SpeedLines lines = reader.lines();
+        List<FoundLine> found = lines.found();
+        return new ToneReading(
+                speed(lines, found),
+                new HeardDeviation(
+                        reader.modulation(), tone.rateHz(), tone.bandHz(), floor::density, found));
+    }
+
+    private Speed speed(SpeedLines lines, List<FoundLine> found) {
         double weightedFloor = floor.rms(FlutterBand.WEIGHTED);
         return new Speed(
                 Quantity.known(reader.mean(), UNIT, reader.meanUncertainty()),
@@ -63,7 +77,7 @@ final class SpeedMeasure {
                 wide(reader.rms(FlutterBand.FLUTTER), FlutterBand.FLUTTER),
                 Quantity.known(weightedFloor, UNIT, 0.2 * weightedFloor),
                 tone.nominalHz(),
-                lines.components(),
+                lines.components(found),
                 reader.trace(),
                 lines.spectrum(),
                 tone.firstSeconds(),

@@ -9,10 +9,11 @@ import offtape.core.standard.RunningFilter;
 import offtape.core.standard.TwoSigma;
 import offtape.report.measure.line.LineSearch;
 import offtape.report.result.SpeedReadings;
+import offtape.report.result.SpeedSpectrum;
 import offtape.report.result.SpeedTrace;
 
 /** Takes a deviation as it comes and keeps what its readings need: a bounded amount. */
-final class SpeedReader {
+public final class SpeedReader {
 
     /** The lines of the spectrum come from no more than this much of the beginning. */
     static final double LINES_S = LineSearch.LONGEST_S;
@@ -38,9 +39,14 @@ final class SpeedReader {
      */
     private double offset = Double.NaN;
 
-    SpeedReader(double rateHz, long samples) {
-        this.rateHz = rateHz;
-        Iec60386 meter = Iec60386.atRate(rateHz);
+    /**
+     * Starts a reading.
+     *
+     * @param meter for the rate of the values
+     * @param samples how many values there will be
+     */
+    public SpeedReader(Iec60386 meter, long samples) {
+        this.rateHz = meter.sampleRateHz();
         for (FlutterBand band : FlutterBand.values()) {
             bands.put(band, meter.band(band));
             rms.put(band, new SettledRms(meter));
@@ -56,7 +62,7 @@ final class SpeedReader {
     }
 
     /** Takes the next values, percent. */
-    void next(double[] percent) {
+    public void next(double[] percent) {
         if (percent.length == 0) {
             return;
         }
@@ -74,7 +80,7 @@ final class SpeedReader {
     }
 
     /** After the last value. */
-    void end() {
+    public void end() {
         bands.forEach((band, filter) -> filtered(band, filter.rest()));
         weightedPeak.end();
         unweightedPeak.end();
@@ -105,23 +111,28 @@ final class SpeedReader {
         return mean.uncertainty();
     }
 
-    double drift() {
+    /** Drift, percent; 0 for less than ten seconds. */
+    public double drift() {
         return drift.reach();
     }
 
-    double rms(FlutterBand band) {
+    /** Root mean square of a band where it has settled, percent. */
+    public double rms(FlutterBand band) {
         return rms.get(band).value();
     }
 
-    double weightedPeak() {
+    /** Highest weighted quasi-peak reading, percent. */
+    public double weightedPeak() {
         return weightedPeak.highest();
     }
 
-    double unweightedPeak() {
+    /** Highest unweighted quasi-peak reading, percent. */
+    public double unweightedPeak() {
         return unweightedPeak.highest();
     }
 
-    double twoSigma() {
+    /** The two-sigma statistic of the weighted deviation, percent. */
+    public double twoSigma() {
         return twoSigma.value();
     }
 
@@ -135,14 +146,24 @@ final class SpeedReader {
 
     /** The lines of the beginning, or of all of a tone that is shorter. */
     SpeedLines lines() {
+        return new SpeedLines(modulation(), rateHz);
+    }
+
+    /** The spectrum of the beginning, or of all of a tone that is shorter. */
+    public SpeedSpectrum spectrum() {
+        return lines().spectrum();
+    }
+
+    /** The beginning about its own mean, percent. */
+    double[] modulation() {
         double middle = Arrays.stream(beginning, 0, begun).average().orElse(0);
         double[] modulation = new double[begun];
         Arrays.setAll(modulation, k -> beginning[k] - middle);
-        return new SpeedLines(modulation, rateHz);
+        return modulation;
     }
 
     /** The deviation from the mean over time, up to 200 Hz. */
-    SpeedTrace trace() {
+    public SpeedTrace trace() {
         double middle = mean.value();
         return new SpeedTrace(
                 Arrays.stream(trace.middles()).map(k -> k / rateHz).toArray(),

@@ -6,7 +6,6 @@ import java.util.Optional;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 import offtape.report.locate.ProgrammeReturn;
-import offtape.report.result.Speed;
 
 /** Speed from the tone that a programme holds for it. */
 public final class SpeedTone {
@@ -19,10 +18,10 @@ public final class SpeedTone {
     private SpeedTone() {}
 
     /** All readings of speed from the longest steady tone on both channels. */
-    public static Speed measure(ProgrammeReturn ret) {
+    public static ToneReading measure(ProgrammeReturn ret) {
         Optional<Cue.Tone> tone = longest(ret);
         if (tone.isEmpty()) {
-            return Speed.unknown(
+            return ToneReading.unknown(
                     ret.whyMissing(
                             Cue.Tone.class,
                             t -> t.channels() == ChannelSet.BOTH,
@@ -30,8 +29,8 @@ public final class SpeedTone {
         }
         ToneStream stream = stream(ret, tone.get());
         return stream == null
-                ? Speed.unknown("The speed tone was not heard in the recording.")
-                : SpeedMeasure.of(stream, List.of());
+                ? ToneReading.unknown("The speed tone was not heard in the recording.")
+                : SpeedMeasure.reading(stream, List.of());
     }
 
     /** The deviation itself over the same tone; empty if there is none or it was not heard. */

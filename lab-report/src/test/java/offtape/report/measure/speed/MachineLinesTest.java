@@ -55,9 +55,7 @@ class MachineLinesTest {
      */
     @Test
     void reelsAreFollowedAndNamedAmongRollers() {
-        Speed speed =
-                Speed.unknown("Motion alone.")
-                        .withComponents(new SpeedLines(modulation(), RATE).components());
+        Speed speed = Speed.unknown("Motion alone.").withComponents(components(modulation()));
         TransportDescription parts = TransportDescription.fromJson(PARTS);
         List<SpeedComponent> lines = NamedParts.name(speed, parts, null).components();
         assertEquals(
@@ -78,5 +76,10 @@ class MachineLinesTest {
         assertEquals((end - start) / 5, line.frequencyChangeHzPerMinute(), 1e-4);
         assertEquals(peak, line.peakPercent(), 0.02 * peak);
         assertEquals(peak, line.peakPercent(), 2 * line.peakUncertaintyPercent());
+    }
+
+    private static List<SpeedComponent> components(double[] x) {
+        SpeedLines lines = new SpeedLines(x, RATE);
+        return lines.components(lines.found());
     }
 }

@@ -21,7 +21,7 @@ class SpeedLinesTest {
         add(x, 0.53, 0.12);
         add(x, 9.547, 0.05);
         add(x, 50.03, 0.011);
-        List<SpeedComponent> lines = new SpeedLines(x, RATE).components();
+        List<SpeedComponent> lines = components(x);
         assertEquals(3, lines.size());
         check(lines.get(0), 0.53, 0.12);
         check(lines.get(1), 9.547, 0.05);
@@ -42,7 +42,7 @@ class SpeedLinesTest {
                     100 * share
                             + 0.2 * Math.sin(2 * Math.PI * 2 * (t + 0.002 * (t * t / 120 - t / 2)));
         }
-        SpeedComponent line = new SpeedLines(x, RATE).components().get(0);
+        SpeedComponent line = components(x).get(0);
         assertEquals(0.004, line.endFrequencyHz() - line.frequencyHz(), 0.0004);
         assertEquals("Moves with the speed of the tape.", line.note());
     }
@@ -81,5 +81,10 @@ class SpeedLinesTest {
         for (int i = 0; i < x.length; i++) {
             x[i] += peak * Math.sin(2 * Math.PI * hz * i / RATE + 0.4);
         }
+    }
+
+    private static List<SpeedComponent> components(double[] x) {
+        SpeedLines lines = new SpeedLines(x, RATE);
+        return lines.components(lines.found());
     }
 }

@@ -7,4 +7,4 @@ package offtape.report.measure.mode;
  * @param uncertaintySeconds expanded, k = 2
  * @param basis where it is from, a plain sentence
  */
-public record HeadDelay(double seconds, double uncertaintySeconds, String basis) {}
+record HeadLag(double seconds, double uncertaintySeconds, String basis) {}

@@ -1,0 +1,132 @@
+package offtape.report.measure.transport;
+
+import java.util.Locale;
+import java.util.Optional;
+import offtape.core.unit.Quantity;
+import offtape.report.measure.speed.HeardDeviation;
+import offtape.report.result.HealthNote;
+
+/**
+ * Decides on the time between the heads: what the delay less the interface's own says, or the
+ * distance of the heads over the tape's speed, held against what the return itself shows.
+ */
+public final class HeadDelays {
+
+    /** What a person's distance of heads and the tape's true speed may be out by, one sigma. */
+    private static final double SPACING_SHARE = 0.012;
+
+    /**
+     * Interfaces answer after 3 to 40 ms (common practice, no source): what is taken off a delay
+     * that holds the interface's own, and its standard uncertainty.
+     */
+    private static final double INTERFACE_S = 0.02;
+
+    private static final double INTERFACE_SIGMA_S = 0.011;
+
+    /** A delay less than this many times the interface's does not tell that of the heads. */
+    private static final double LEAST_TIMES = 3;
+
+    /** Two figures contradict each other beyond this many standard deviations. */
+    private static final double CONTRADICTED = 4;
+
+    private final HeardDeviation heard;
+    private final double programmeDelaySeconds;
+
+    /**
+     * A decision.
+     *
+     * @param heard the return's deviation
+     * @param programmeDelaySeconds where the programme begins in the recording
+     */
+    public HeadDelays(HeardDeviation heard, double programmeDelaySeconds) {
+        this.heard = heard;
+        this.programmeDelaySeconds = programmeDelaySeconds;
+    }
+
+    /**
+     * The time between the heads.
+     *
+     * @param measured delay less the interface's own, ms, if it is known
+     * @param spacingSeconds distance of the heads over the tape's speed, or null
+     * @return empty if nothing tells it
+     */
+    public Optional<HeadDelay> decide(Quantity measured, Double spacingSeconds) {
+        if (measured.isKnown() && measured.value() > 0) {
+            return Optional.of(
+                    held(
+                            measured.value() / 1000,
+                            measured.uncertainty() / 2000,
+                            "The delay of the programme less the interface's own.",
+                            "The delay of the programme less the interface's own"));
+        }
+        if (spacingSeconds != null) {
+            return Optional.of(
+                    held(
+                            spacingSeconds,
+                            SPACING_SHARE * spacingSeconds,
+                            "The distance of the heads that was given, over the tape's speed.",
+                            "The distance of the heads that was given"));
+        }
+        return alone();
+    }
+
+    /** What is known beforehand, with what the return shows. */
+    private HeadDelay held(double seconds, double sigma, String found, String subject) {
+        Optional<CombDelay> shown = CombDelay.find(heard, CombDelay.LONGEST_S);
+        if (shown.isEmpty()) {
+            return new HeadDelay(seconds, sigma, found, null);
+        }
+        CombDelay comb = shown.get();
+        double apart = Math.abs(comb.seconds() - seconds);
+        if (apart > CONTRADICTED * Math.hypot(sigma, comb.sigmaSeconds())) {
+            return new HeadDelay(
+                    comb.seconds(),
+                    comb.sigmaSeconds(),
+                    "From the recording itself: rates that both heads hear alike are missing.",
+                    new HealthNote(
+                            "warning",
+                            "head-delay-contradicted",
+                            String.format(
+                                    Locale.ROOT,
+                                    "%s puts the replay head %.1f ms after the record head, but the"
+                                            + " wavering of the return shows %.1f ms. The figures of"
+                                            + " the transport go by what the return shows. Check"
+                                            + " what was given.",
+                                    subject,
+                                    1000 * seconds,
+                                    1000 * comb.seconds())));
+        }
+        double own = 1 / (sigma * sigma);
+        double other = 1 / (comb.sigmaSeconds() * comb.sigmaSeconds());
+        return new HeadDelay(
+                (own * seconds + other * comb.seconds()) / (own + other),
+                1 / Math.sqrt(own + other),
+                found + " The wavering of the return agrees and makes it sharper.",
+                null);
+    }
+
+    private Optional<HeadDelay> alone() {
+        Optional<CombDelay> shown = CombDelay.find(heard, programmeDelaySeconds);
+        if (shown.isPresent()) {
+            return Optional.of(
+                    new HeadDelay(
+                            shown.get().seconds(),
+                            shown.get().sigmaSeconds(),
+                            "From the recording itself: rates that both heads hear alike are"
+                                    + " missing.",
+                            null));
+        }
+        boolean together =
+                programmeDelaySeconds > LEAST_TIMES * INTERFACE_S
+                        && programmeDelaySeconds < CombDelay.LONGEST_S;
+        return together
+                ? Optional.of(
+                        new HeadDelay(
+                                programmeDelaySeconds - INTERFACE_S,
+                                INTERFACE_SIGMA_S,
+                                "The delay of the programme less some milliseconds that interfaces"
+                                        + " take; a loopback session would tell it exactly.",
+                                null))
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,185 @@
+package offtape.report.measure.transport;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import offtape.core.standard.FlutterBand;
+import offtape.core.standard.Iec60386;
+import offtape.core.unit.Quantity;
+import offtape.report.measure.line.FoundLine;
+import offtape.report.measure.speed.HeardDeviation;
+import offtape.report.measure.speed.SpeedReader;
+import offtape.report.result.SpeedComponent;
+import offtape.report.result.SpeedSpectrum;
+import offtape.report.result.TransportSpectrum;
+import offtape.report.result.TransportSpeed;
+
+/** Every reading of the transport's own speed, from a return off tape. */
+public final class TransportMeasure {
+
+    private static final String ESTIMATOR =
+            "lines one by one, the rest by least squares over the tape's length";
+
+    private static final double FASTEST_HZ = 200;
+    private static final double SHORTEST_FOR_DRIFT_S = 15;
+
+    /** Drift that could hide behind the clocks and still leaves the figure of use, percent. */
+    private static final double CLEAR_DRIFT = 0.02;
+
+    private final HeardDeviation heard;
+    private final HeadDelay delay;
+    private final TransportDeviation motion;
+    private final Recovery recovery;
+    private final SpeedReader reader;
+    private final TransportReadings readings;
+
+    private TransportMeasure(Iec60386 meter, HeardDeviation heard, HeadDelay delay) {
+        this.heard = heard;
+        this.delay = delay;
+        this.motion = TransportDeviation.of(heard, delay.comb());
+        this.recovery = new Recovery(motion, heard.lines(), heard.bandHz());
+        this.reader = new SpeedReader(meter, heard.percent().length);
+        reader.next(motion.percent());
+        reader.end();
+        this.readings = new TransportReadings(reader, recovery);
+    }
+
+    /**
+     * Undoes the comb of a return and reads what comes out.
+     *
+     * @param meter for the rate of the deviation
+     * @param heard the return's deviation
+     * @param lines the same lines as in {@code heard}, in the words of the results
+     * @param delay time from record to replay head
+     * @param deviation why the mean speed cannot be known
+     * @param heardMeanPercent mean of the return's deviation: two sample clocks, or a steady drift
+     */
+    public static TransportSpeed of(
+            Iec60386 meter,
+            HeardDeviation heard,
+            List<SpeedComponent> lines,
+            HeadDelay delay,
+            Quantity deviation,
+            double heardMeanPercent) {
+        if (!meter.isLongEnough(heard.percent().length)) {
+            return TransportSpeed.unknown(
+                    deviation, "The tone is too short: wow and flutter needs 5 s or more.");
+        }
+        if (heard.seconds() < 8 * delay.seconds()) {
+            return TransportSpeed.unknown(
+                    deviation,
+                    "The tone is too short against the time that the tape takes between the heads.");
+        }
+        return new TransportMeasure(meter, heard, delay).speed(lines, deviation, heardMeanPercent);
+    }
+
+    private TransportSpeed speed(
+            List<SpeedComponent> lines, Quantity deviation, double heardMeanPercent) {
+        return new TransportSpeed(
+                deviation,
+                drift(heardMeanPercent),
+                readings.peak(FlutterBand.WEIGHTED, reader.weightedPeak()),
+                readings.statistic(FlutterBand.WEIGHTED, reader.twoSigma()),
+                readings.rms(FlutterBand.WEIGHTED),
+                wide(readings.peak(FlutterBand.UNWEIGHTED, reader.unweightedPeak())),
+                wide(readings.rms(FlutterBand.UNWEIGHTED)),
+                readings.rms(FlutterBand.WOW),
+                wide(readings.rms(FlutterBand.FLUTTER)),
+                wide(readings.rms(FlutterBand.AMERICAN)),
+                components(lines),
+                Quantity.known(1000 * delay.seconds(), "ms", 2000 * delay.sigmaSeconds()),
+                delay.found(),
+                recovery.bands(),
+                1 - readings.share(FlutterBand.WEIGHTED),
+                ESTIMATOR,
+                reader.trace(),
+                spectrum(),
+                notes());
+    }
+
+    private Quantity wide(Quantity reading) {
+        return heard.bandHz() >= FASTEST_HZ
+                ? reading
+                : Quantity.unknown(
+                        String.format(
+                                Locale.ROOT,
+                                "This tone shows changes of speed up to %.0f Hz only, and the"
+                                        + " reading needs 200 Hz. Use a tone of 400 Hz or more.",
+                                heard.bandHz()));
+    }
+
+    // a constant c of the return is a drift of c/τ a second
+    private Quantity drift(double heardMeanPercent) {
+        if (heard.seconds() < SHORTEST_FOR_DRIFT_S) {
+            return Quantity.unknown("The tone is too short to tell drift from wow.");
+        }
+        double steady = Math.abs(heardMeanPercent) / delay.seconds() * heard.seconds();
+        double value = reader.drift();
+        double slow = 2 * delay.sigmaSeconds() / delay.seconds();
+        double uncertainty = (0.1 + slow) * value + 0.0005 + steady;
+        if (steady > Math.max(CLEAR_DRIFT, value)) {
+            return Quantity.unknown(
+                    "Two sample clocks that differ and a tape whose speed changes steadily look"
+                            + " alike in such a return. Record with the interface that plays.");
+        }
+        return Quantity.known(value, "%", uncertainty);
+    }
+
+    private List<SpeedComponent> components(List<SpeedComponent> lines) {
+        List<SpeedComponent> own = new ArrayList<>();
+        for (UndoneLine line : motion.lines()) {
+            own.add(
+                    lines.get(heard.lines().indexOf(line.heard()))
+                            .withPeak(line.peak(), line.peakUncertainty(delay.comb())));
+        }
+        own.sort(Comparator.comparingDouble(c -> -c.peakPercent()));
+        return own;
+    }
+
+    /** The spectrum with what noise, delay and the finite tone leave uncertain of a line. */
+    private TransportSpectrum spectrum() {
+        SpeedSpectrum spectrum = reader.spectrum();
+        double[] hz = spectrum.frequencyHz();
+        double[] peak = spectrum.peakPercent();
+        double[] uncertainty = new double[hz.length];
+        CombDoubt doubt = motion.doubt();
+        for (int i = 0; i < hz.length; i++) {
+            double power = doubt.comb().power(hz[i]);
+            double spoilt = doubt.finite() + doubt.comb().variance(hz[i]);
+            double share = spoilt / (power + spoilt);
+            double noise =
+                    2 * doubt.noise().applyAsDouble(hz[i]) / (power + spoilt) / doubt.seconds();
+            uncertainty[i] = 2 * Math.sqrt(peak[i] * peak[i] * share / (1 - share + 1e-3) + noise);
+        }
+        return new TransportSpectrum(hz, peak, uncertainty);
+    }
+
+    private List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        recovery.bands().stream()
+                .findFirst()
+                .ifPresent(
+                        b ->
+                                notes.add(
+                                        String.format(
+                                                Locale.ROOT,
+                                                "Changes slower than %.3f Hz, and those within about"
+                                                        + " %.2f Hz of a multiple of %.3f Hz, are not"
+                                                        + " recovered: both heads hear them alike.",
+                                                b.fromHz(),
+                                                b.fromHz(),
+                                                1 / delay.seconds())));
+        for (FoundLine line : heard.lines()) {
+            if (motion.lines().stream().noneMatch(l -> l.heard().equals(line))) {
+                notes.add(
+                        String.format(
+                                Locale.ROOT,
+                                "The line at %.2f Hz is nearly hidden by the distance of the heads;"
+                                        + " how large it really is cannot be told.",
+                                line.middleHz()));
+            }
+        }
+        return notes;
+    }
+}

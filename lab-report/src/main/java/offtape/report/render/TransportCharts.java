@@ -1,0 +1,115 @@
+package offtape.report.render;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import offtape.report.result.RateBand;
+import offtape.report.result.SpeedComponent;
+import offtape.report.result.TransportSpectrum;
+import offtape.report.result.TransportSpeed;
+
+/** The transport's own deviation drawn over time and over rate. */
+final class TransportCharts {
+
+    private static final double LOWEST_HZ = 0.15;
+    private static final double HIGHEST_HZ = 200;
+
+    private TransportCharts() {}
+
+    /** Whether there is something to draw. */
+    static boolean isThere(TransportSpeed own) {
+        return own.trace() != null
+                && own.trace().seconds().length > 0
+                && own.spectrum() != null
+                && Arrays.stream(own.spectrum().peakPercent()).anyMatch(p -> p > 0);
+    }
+
+    /** Deviation over time. */
+    static Chart trace(TransportSpeed own, String caption) {
+        return SpeedCharts.trace(
+                "transport-trace",
+                "Deviation of the transport itself over time",
+                own.trace(),
+                caption);
+    }
+
+    /** Peak deviation over rate, with what is uncertain of it and what is not recovered shaded. */
+    static Chart spectrum(TransportSpeed own, String caption) {
+        TransportSpectrum s = own.spectrum();
+        double high =
+                Math.max(
+                        Arrays.stream(s.peakPercent()).max().orElseThrow(),
+                        own.components().stream()
+                                .mapToDouble(SpeedComponent::peakPercent)
+                                .max()
+                                .orElse(0));
+        double top = Axis.niceStep(high * 1.5);
+        double bottom = top / 500;
+        double[] peak = Arrays.stream(s.peakPercent()).map(p -> Math.max(p, bottom / 10)).toArray();
+        return Chart.of(
+                        "transport-spectrum",
+                        "Spectrum of the transport itself",
+                        caption,
+                        Axis.oneTwoFive("Rate of the wavering, Hz", LOWEST_HZ, HIGHEST_HZ),
+                        Axis.oneTwoFive("Peak deviation, %", bottom, top),
+                        List.of(
+                                reach(s, bottom / 10),
+                                new Series("", Look.WHOLE, s.frequencyHz(), peak)))
+                .withMarks(SpeedCharts.marks(own.components()))
+                .withBands(gaps(own.recoveredBands()));
+    }
+
+    /** From the least to the most that each rate may have. */
+    private static Series reach(TransportSpectrum s, double bottom) {
+        int n = s.frequencyHz().length;
+        double[] x = new double[2 * n];
+        double[] y = new double[2 * n];
+        for (int i = 0; i < n; i++) {
+            x[i] = s.frequencyHz()[i];
+            y[i] = Math.max(bottom, s.peakPercent()[i] + s.uncertaintyPercent()[i]);
+            x[2 * n - 1 - i] = x[i];
+            y[2 * n - 1 - i] = Math.max(bottom, s.peakPercent()[i] - s.uncertaintyPercent()[i]);
+        }
+        return new Series("", Look.EXTREMES, x, y);
+    }
+
+    private static List<Chart.Band> gaps(List<RateBand> bands) {
+        List<Chart.Band> gaps = new ArrayList<>();
+        double from = 0;
+        for (RateBand band : bands) {
+            gap(gaps, from, band.fromHz());
+            from = band.toHz();
+        }
+        gap(gaps, from, HIGHEST_HZ);
+        return gaps;
+    }
+
+    private static void gap(List<Chart.Band> gaps, double from, double to) {
+        if (to > LOWEST_HZ && to > from) {
+            gaps.add(new Chart.Band(Math.max(from, LOWEST_HZ), to, ""));
+        }
+    }
+
+    /** The spectrum as a file. */
+    static String spectrumCsv(TransportSpeed own) {
+        CsvTable table =
+                new CsvTable("rate (Hz)", "peak deviation (%)", "uncertainty k=2 (%)", "recovered");
+        if (own != null && own.spectrum() != null) {
+            TransportSpectrum s = own.spectrum();
+            IntStream.range(0, s.frequencyHz().length)
+                    .forEach(
+                            i ->
+                                    table.number(s.frequencyHz()[i], 4)
+                                            .number(s.peakPercent()[i], 6)
+                                            .number(s.uncertaintyPercent()[i], 6)
+                                            .text(isIn(own, s.frequencyHz()[i]) ? "yes" : "no")
+                                            .end());
+        }
+        return table.toString();
+    }
+
+    private static boolean isIn(TransportSpeed own, double hz) {
+        return own.recoveredBands().stream().anyMatch(b -> hz >= b.fromHz() && hz <= b.toHz());
+    }
+}

@@ -1,0 +1,61 @@
+package offtape.report.measure.speed;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import offtape.core.transport.TransportDescription;
+import offtape.core.unit.Quantity;
+import offtape.report.result.RateBand;
+import offtape.report.result.TransportSpeed;
+import org.junit.jupiter.api.Test;
+
+class HiddenPartsTest {
+
+    private static final Quantity NO = Quantity.unknown("Not of interest here.");
+
+    private static TransportSpeed own(List<RateBand> bands) {
+        return new TransportSpeed(
+                NO,
+                NO,
+                NO,
+                NO,
+                NO,
+                NO,
+                NO,
+                NO,
+                NO,
+                NO,
+                List.of(),
+                NO,
+                null,
+                bands,
+                0.0,
+                "",
+                null,
+                null,
+                List.of("First."));
+    }
+
+    /** v/(π·D) = 190.5/(π·9.52) = 6.369 Hz lies where heads 157 ms apart hear alike; 4.1 Hz not. */
+    @Test
+    void aCapstanBetweenTheBandsIsNamed() {
+        List<RateBand> bands = List.of(new RateBand(0.02, 6.34), new RateBand(6.4, 50));
+        assertEquals(2, new HiddenParts(capstan(9.52), 190.5).notes(own(bands)).size(), "hidden");
+        assertTrue(
+                new HiddenParts(capstan(9.52), 190.5)
+                        .notes(own(bands))
+                        .get(1)
+                        .startsWith("Capstan turns at 6.33 to 6.41 Hz"));
+        assertEquals(List.of("First."), new HiddenParts(capstan(14.8), 190.5).notes(own(bands)));
+        assertEquals(List.of("First."), new HiddenParts(capstan(9.52), null).notes(own(bands)));
+    }
+
+    private static TransportDescription capstan(double diameterMm) {
+        return TransportDescription.fromJson(
+                """
+                {"format": "offtape-transport", "version": 1, "capstan": {"diameterMm": %s}}
+                """
+                        .formatted(diameterMm));
+    }
+}
