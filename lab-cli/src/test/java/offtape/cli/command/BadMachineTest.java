@@ -83,7 +83,7 @@ class BadMachineTest {
                         3,
                         "{lab}/odd.json: the member \"colour\" is not known. Known "
                                 + "here: crosstalk, dropouts, electronics, format, heads, hiss, "
-                                + "hum, mode, modulationNoise, name, note, recorder, saturation, seed, "
+                                + "hum, mode, modulationNoise, name, note, recorder, replay, saturation, seed, "
                                 + "tapeSpeedMmPerS, transport, version.",
                         l -> with("odd", MACHINE + ", \"colour\": \"red\"}")),
                 of(

@@ -47,6 +47,7 @@ class SessionJsonTest {
                     "speed-readings.csv",
                     "speed-spectrum.csv",
                     "speed-components.csv",
+                    "speed-passes.csv",
                     "crosstalk.csv",
                     "interchannel-delay.csv",
                     "dropouts.csv",
