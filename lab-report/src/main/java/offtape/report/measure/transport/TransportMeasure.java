@@ -10,6 +10,7 @@ import offtape.core.unit.Quantity;
 import offtape.report.measure.line.FoundLine;
 import offtape.report.measure.speed.HeardDeviation;
 import offtape.report.measure.speed.SpeedReader;
+import offtape.report.result.RateBand;
 import offtape.report.result.SpeedComponent;
 import offtape.report.result.SpeedSpectrum;
 import offtape.report.result.TransportSpectrum;
@@ -157,19 +158,10 @@ public final class TransportMeasure {
 
     private List<String> notes() {
         List<String> notes = new ArrayList<>();
-        recovery.bands().stream()
-                .findFirst()
-                .ifPresent(
-                        b ->
-                                notes.add(
-                                        String.format(
-                                                Locale.ROOT,
-                                                "Changes slower than %.3f Hz, and those within about"
-                                                        + " %.2f Hz of a multiple of %.3f Hz, are not"
-                                                        + " recovered: both heads hear them alike.",
-                                                b.fromHz(),
-                                                b.fromHz(),
-                                                1 / delay.seconds())));
+        List<RateBand> bands = recovery.bands();
+        if (!bands.isEmpty()) {
+            notes.add(recovered(bands));
+        }
         for (FoundLine line : heard.lines()) {
             if (motion.lines().stream().noneMatch(l -> l.heard().equals(line))) {
                 notes.add(
@@ -181,5 +173,22 @@ public final class TransportMeasure {
             }
         }
         return notes;
+    }
+
+    private String recovered(List<RateBand> bands) {
+        double widest = 0;
+        for (int i = 1; i < bands.size(); i++) {
+            widest = Math.max(widest, bands.get(i).fromHz() - bands.get(i - 1).toHz());
+        }
+        double top = bands.get(bands.size() - 1).toHz();
+        return String.format(
+                Locale.ROOT,
+                "Not recovered, because both heads hear them alike or the time between them is not"
+                        + " known well enough: changes slower than %.3f Hz, those within %.2f Hz or"
+                        + " less of a multiple of %.3f Hz, and all above %.0f Hz.",
+                bands.get(0).fromHz(),
+                Math.max(widest / 2, bands.get(0).fromHz()),
+                1 / delay.seconds(),
+                top);
     }
 }
