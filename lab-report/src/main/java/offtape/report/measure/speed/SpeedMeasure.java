@@ -3,8 +3,10 @@ package offtape.report.measure.speed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 import offtape.core.standard.FlutterBand;
 import offtape.core.standard.Iec60386;
+import offtape.core.standard.SampleClock;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Speed;
 import offtape.report.result.SpeedFloors;
@@ -17,8 +19,18 @@ final class SpeedMeasure {
     private static final double SHORTEST_FOR_DRIFT_S = 15;
     private static final double FLUTTER_HZ = 200;
 
-    /** Share of a modulation reading that filters and detector may err by, k = 2. */
-    private static final double READING_ERROR = 0.01;
+    /** Share of a modulation reading that our own filters may err by, k = 2. */
+    private static final double OWN_SHARE = 0.002;
+
+    private static final double OWN_PERCENT = 2e-5;
+
+    private static final double OWN_DRIFT_PERCENT = 1e-4;
+
+    /** Width of the noise that is taken for speed: it rises up to the end of the band. */
+    private static final double NOISE_HZ = 100;
+
+    /** What a peak sees of it at a time: so long its detector gathers. */
+    private static final double GATHERED_S = 0.05;
 
     private static final Quantity TOO_SHORT =
             Quantity.unknown("The tone is too short: wow and flutter needs 5 s or more.");
@@ -27,6 +39,8 @@ final class SpeedMeasure {
     private final SpeedReader reader;
     private final ToneStream.Summary summary;
     private final NoiseFloor floor;
+    private final SpeedLines lines;
+    private final MeterDoubt doubt;
     private final List<String> notes;
 
     private SpeedMeasure(ToneStream tone, List<String> notes) {
@@ -35,6 +49,8 @@ final class SpeedMeasure {
         this.summary = tone.read(reader::next);
         reader.end();
         this.floor = new NoiseFloor(tone, summary.noiseDensity());
+        this.lines = reader.lines();
+        this.doubt = lines.meterDoubt();
         this.notes = new ArrayList<>(notes);
         addNotes();
     }
@@ -49,18 +65,17 @@ final class SpeedMeasure {
     }
 
     private Speed speed() {
-        SpeedLines lines = reader.lines();
         double weightedFloor = floor.rms(FlutterBand.WEIGHTED);
         return new Speed(
-                Quantity.known(reader.mean(), UNIT, reader.meanUncertainty()),
+                deviation(),
                 drift(),
-                weighted(reader.weightedPeak()),
-                weighted(reader.twoSigma()),
-                weighted(reader.rms(FlutterBand.WEIGHTED)),
-                wide(reader.unweightedPeak(), FlutterBand.UNWEIGHTED),
-                wide(reader.rms(FlutterBand.UNWEIGHTED), FlutterBand.UNWEIGHTED),
-                isLong() ? reading(reader.rms(FlutterBand.WOW), FlutterBand.WOW) : TOO_SHORT,
-                wide(reader.rms(FlutterBand.FLUTTER), FlutterBand.FLUTTER),
+                weightedPeak(reader.weightedPeak()),
+                ifLong(() -> steady(reader.twoSigma(), FlutterBand.WEIGHTED)),
+                ifLong(() -> rms(FlutterBand.WEIGHTED)),
+                wide(this::unweightedPeak),
+                wide(() -> rms(FlutterBand.UNWEIGHTED)),
+                ifLong(() -> rms(FlutterBand.WOW)),
+                wide(() -> rms(FlutterBand.FLUTTER)),
                 Quantity.known(weightedFloor, UNIT, 0.2 * weightedFloor),
                 tone.nominalHz(),
                 lines.components(),
@@ -69,7 +84,7 @@ final class SpeedMeasure {
                 tone.firstSeconds(),
                 seconds(),
                 tone.bandHz(),
-                wide(reader.rms(FlutterBand.AMERICAN), FlutterBand.AMERICAN),
+                wide(() -> rms(FlutterBand.AMERICAN)),
                 floors(),
                 isLong() ? reader.readings() : null,
                 worst(),
@@ -88,12 +103,12 @@ final class SpeedMeasure {
         return tone.bandHz() >= FLUTTER_HZ;
     }
 
-    private Quantity weighted(double value) {
-        return isLong() ? reading(value, FlutterBand.WEIGHTED) : TOO_SHORT;
+    private Quantity ifLong(Supplier<Quantity> reading) {
+        return isLong() ? reading.get() : TOO_SHORT;
     }
 
     /** A reading that needs the whole band up to 200 Hz. */
-    private Quantity wide(double value, FlutterBand band) {
+    private Quantity wide(Supplier<Quantity> reading) {
         if (!isWide()) {
             return Quantity.unknown(
                     String.format(
@@ -102,12 +117,60 @@ final class SpeedMeasure {
                                     + " needs 200 Hz. Use a tone of 400 Hz or more.",
                             tone.bandHz()));
         }
-        return isLong() ? reading(value, band) : TOO_SHORT;
+        return ifLong(reading);
     }
 
-    private Quantity reading(double value, FlutterBand band) {
-        double noise = 2 * floor.rms(band);
-        return Quantity.known(value, UNIT, Math.hypot(READING_ERROR * value, noise) + 0.0002);
+    private Quantity weightedPeak(double value) {
+        double apart = apart(reader.otherWeightedPeak(), reader.weightedPeak());
+        return ifLong(() -> peak(value, apart, FlutterBand.WEIGHTED, floor.weightedPeak()));
+    }
+
+    private Quantity unweightedPeak() {
+        double value = reader.unweightedPeak();
+        double apart = apart(reader.otherUnweightedPeak(), value);
+        return peak(value, apart, FlutterBand.UNWEIGHTED, floor.unweightedPeak());
+    }
+
+    private static double apart(double other, double ours) {
+        return ours > 0 ? other / ours - 1 : 0;
+    }
+
+    private Quantity rms(FlutterBand band) {
+        return steady(reader.rms(band), band);
+    }
+
+    /** A reading of the whole stretch. */
+    private Quantity steady(double value, FlutterBand band) {
+        double noise = floor.rms(band);
+        double chance = 2 * noise / Math.sqrt(2 * NOISE_HZ * seconds());
+        return reading(value, doubt.share(band), added(value, noise), chance);
+    }
+
+    /**
+     * A reading of the worst moment.
+     *
+     * @param apart how far another detector reads from ours, as a share
+     */
+    private Quantity peak(double value, double apart, FlutterBand band, double noisePeak) {
+        double share = Math.hypot(doubt.share(band), 2 / Math.sqrt(3) * apart);
+        double chance = floor.rms(band) / Math.sqrt(2 * NOISE_HZ * GATHERED_S);
+        return reading(value, share, added(value, noisePeak), chance);
+    }
+
+    /** Noise adds to a reading as a power: this much of it is the recording's. */
+    private static double added(double value, double noise) {
+        return value - Math.sqrt(Math.max(0, value * value - noise * noise));
+    }
+
+    private static Quantity reading(double value, double share, double added, double chance) {
+        double own = Math.hypot(OWN_SHARE, share) * value;
+        return Quantity.known(value, UNIT, Math.hypot(own, chance) + added + OWN_PERCENT);
+    }
+
+    /** The recorder's clock is what a speed is measured with. */
+    private Quantity deviation() {
+        double clock = SampleClock.UNCERTAINTY * (100 + reader.mean());
+        return Quantity.known(reader.mean(), UNIT, clock + reader.meanUncertainty());
     }
 
     private Quantity drift() {
@@ -115,7 +178,7 @@ final class SpeedMeasure {
             return Quantity.unknown("The tone is too short to tell drift from wow.");
         }
         double drift = reader.drift();
-        return Quantity.known(drift, UNIT, 0.1 * drift + 0.0005);
+        return Quantity.known(drift, UNIT, 2 * reader.driftDoubt() + OWN_DRIFT_PERCENT);
     }
 
     private SpeedFloors floors() {
@@ -136,8 +199,8 @@ final class SpeedMeasure {
         return halfSeconds.hasWorst()
                 ? new WorstTenSeconds(
                         halfSeconds.worstFromSeconds(),
-                        weighted(halfSeconds.worstPeak()),
-                        weighted(halfSeconds.worstRms()))
+                        weightedPeak(halfSeconds.worstPeak()),
+                        ifLong(() -> steady(halfSeconds.worstRms(), FlutterBand.WEIGHTED)))
                 : null;
     }
 
