@@ -28,6 +28,7 @@ import offtape.report.measure.speed.SpeedTone;
 import offtape.report.measure.sweep.FollowedHarmonics;
 import offtape.report.measure.sweep.FollowedSweep;
 import offtape.report.measure.sweep.HarmonicFollower;
+import offtape.report.measure.sweep.Leakage;
 import offtape.report.measure.sweep.SweepFollower;
 import offtape.report.measure.sweep.SweepResponses;
 import offtape.report.measure.tone.ReferenceLevels;
@@ -85,13 +86,13 @@ public final class Measurement {
         CompletableFuture<FollowedHarmonics> harmonics =
                 Background.start(() -> HarmonicFollower.followLoudest(ret).orElse(null));
         ReferenceLevels reference = ReferenceLevels.measure(ret).orElse(null);
-        List<Distortion> ladders = ladders(reference);
+        CrosstalkMeasure crosstalk = new CrosstalkMeasure(ret, reference);
+        List<Distortion> ladders = ladders(reference, crosstalk.leakage());
         List<FollowedSweep> sweeps = sweepTasks.stream().map(Background::result).toList();
         Speed speed = Background.result(speedTask);
         NoiseDensities noise = Background.result(noiseTask);
         requireSomething(sweeps, ladders, speed);
         Polarity polarity = Polarity.of(ret, sweeps);
-        CrosstalkMeasure crosstalk = new CrosstalkMeasure(ret, reference);
         int dead = reference == null ? -1 : reference.deadChannel();
         List<Response> responses =
                 DeadChannel.without(
@@ -102,7 +103,8 @@ public final class Measurement {
                                 sweeps,
                                 Background.result(harmonics),
                                 noise == null ? null : noise.densities(),
-                                crosstalk.leakage()));
+                                crosstalk.leakage(),
+                                unsteadiness(speed)));
         List<HealthNote> health =
                 new ArrayList<>(new HealthCheck(ret).notes(reference, speed, polarity, crosstalk));
         health.addAll(LadderHealth.notes(ladders));
@@ -123,6 +125,12 @@ public final class Measurement {
                 health,
                 Verdict.open("No limits were applied to these figures."),
                 Background.result(dropouts).summary());
+    }
+
+    /** What of wow and flutter a sweep's bands see: they pass in a tenth of a second or so. */
+    private static double unsteadiness(Speed speed) {
+        boolean known = speed.wowRms().isKnown() && speed.flutterRms().isKnown();
+        return known ? Math.hypot(speed.wowRms().value(), speed.flutterRms().value() / 2) / 100 : 0;
     }
 
     private FollowedSweep follow(Cue.Sweep s) {
@@ -151,10 +159,10 @@ public final class Measurement {
                                 + " one of tape speed and cannot be told from it."));
     }
 
-    private List<Distortion> ladders(ReferenceLevels reference) {
+    private List<Distortion> ladders(ReferenceLevels reference, Leakage leakage) {
         List<Distortion> result = new ArrayList<>();
         if (reference != null) {
-            LadderMeasure measure = new LadderMeasure(ret, reference);
+            LadderMeasure measure = new LadderMeasure(ret, reference, leakage);
             for (Cue.Ladder ladder : ret.cues(Cue.Ladder.class)) {
                 result.addAll(measure.measure(ladder));
                 if (reference.deadChannel() >= 0) {

@@ -3,6 +3,7 @@ package offtape.report.measure.tone;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import offtape.core.audio.AudioSource;
 import offtape.core.dsp.Baseband;
 import offtape.core.dsp.Downconverter;
@@ -118,6 +119,25 @@ public final class OrderSpectrum {
         double c = y[i + 1];
         double d = y[Math.min(y.length - 1, i + 2)];
         return b + 0.5 * u * (c - a + u * (2 * a - 5 * b + 4 * c - d + u * (3 * (b - c) + d - a)));
+    }
+
+    /**
+     * The same without what leaked in of another channel.
+     *
+     * @param other the other channel of the same tone
+     * @param leak what of the other is heard here, at an order
+     */
+    public OrderSpectrum without(OrderSpectrum other, DoubleFunction<Complex> leak) {
+        double[] re = new double[spectrum.bins()];
+        double[] im = new double[spectrum.bins()];
+        for (int k = 0; k < re.length; k++) {
+            Complex part =
+                    leak.apply((double) k / cycles)
+                            .times(new Complex(other.spectrum.re(k), other.spectrum.im(k)));
+            re[k] = spectrum.re(k) - part.re();
+            im[k] = spectrum.im(k) - part.im();
+        }
+        return new OrderSpectrum(Spectrum.of(2 * (re.length - 1), re, im), cycles, windowSum);
     }
 
     /** Highest order whose line lies below a frequency, given that of the fundamental. */
