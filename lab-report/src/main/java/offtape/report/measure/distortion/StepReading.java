@@ -69,7 +69,7 @@ final class StepReading {
         Double floor = highest >= 3 ? Math.sqrt(orders.noise(3) / fundamental) : null;
         boolean limited = k3.ratio() == null || k3.ratio() < CLEAR * floor;
         double replayUncertaintyDb =
-                2 * Decibels.ofAmplitude(1 + Math.sqrt(orders.noise(1) / 2 / fundamental));
+                2 * Decibels.ofAmplitude(1 + Math.sqrt(orders.unrest(1) / 2 / fundamental));
         return new LadderStep(
                 levelDb,
                 replayDb,

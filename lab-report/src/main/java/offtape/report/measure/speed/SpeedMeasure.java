@@ -19,18 +19,7 @@ final class SpeedMeasure {
     private static final double SHORTEST_FOR_DRIFT_S = 15;
     private static final double FLUTTER_HZ = 200;
 
-    /** Share of a modulation reading that our own filters may err by, k = 2. */
-    private static final double OWN_SHARE = 0.002;
-
-    private static final double OWN_PERCENT = 2e-5;
-
     private static final double OWN_DRIFT_PERCENT = 1e-4;
-
-    /** Width of the noise that is taken for speed: it rises up to the end of the band. */
-    private static final double NOISE_HZ = 100;
-
-    /** What a peak sees of it at a time: so long its detector gathers. */
-    private static final double GATHERED_S = 0.05;
 
     private static final Quantity TOO_SHORT =
             Quantity.unknown("The tone is too short: wow and flutter needs 5 s or more.");
@@ -40,7 +29,7 @@ final class SpeedMeasure {
     private final ToneStream.Summary summary;
     private final NoiseFloor floor;
     private final SpeedLines lines;
-    private final MeterDoubt doubt;
+    private final MeterReadings readings;
     private final List<String> notes;
 
     private SpeedMeasure(ToneStream tone, List<String> notes) {
@@ -50,7 +39,7 @@ final class SpeedMeasure {
         reader.end();
         this.floor = new NoiseFloor(tone, summary.noiseDensity());
         this.lines = reader.lines();
-        this.doubt = lines.meterDoubt();
+        this.readings = new MeterReadings(reader, floor, lines.meterDoubt(), seconds());
         this.notes = new ArrayList<>(notes);
         addNotes();
     }
@@ -69,13 +58,13 @@ final class SpeedMeasure {
         return new Speed(
                 deviation(),
                 drift(),
-                weightedPeak(reader.weightedPeak()),
-                ifLong(() -> steady(reader.twoSigma(), FlutterBand.WEIGHTED)),
-                ifLong(() -> rms(FlutterBand.WEIGHTED)),
-                wide(this::unweightedPeak),
-                wide(() -> rms(FlutterBand.UNWEIGHTED)),
-                ifLong(() -> rms(FlutterBand.WOW)),
-                wide(() -> rms(FlutterBand.FLUTTER)),
+                ifLong(() -> readings.weightedPeak(reader.weightedPeak())),
+                ifLong(() -> readings.steady(reader.twoSigma(), FlutterBand.WEIGHTED)),
+                ifLong(() -> readings.rms(FlutterBand.WEIGHTED)),
+                wide(readings::unweightedPeak),
+                wide(() -> readings.rms(FlutterBand.UNWEIGHTED)),
+                ifLong(() -> readings.rms(FlutterBand.WOW)),
+                wide(() -> readings.rms(FlutterBand.FLUTTER)),
                 Quantity.known(weightedFloor, UNIT, 0.2 * weightedFloor),
                 tone.nominalHz(),
                 lines.components(),
@@ -84,7 +73,7 @@ final class SpeedMeasure {
                 tone.firstSeconds(),
                 seconds(),
                 tone.bandHz(),
-                wide(() -> rms(FlutterBand.AMERICAN)),
+                wide(() -> readings.rms(FlutterBand.AMERICAN)),
                 floors(),
                 isLong() ? reader.readings() : null,
                 worst(),
@@ -120,53 +109,6 @@ final class SpeedMeasure {
         return ifLong(reading);
     }
 
-    private Quantity weightedPeak(double value) {
-        double apart = apart(reader.otherWeightedPeak(), reader.weightedPeak());
-        return ifLong(() -> peak(value, apart, FlutterBand.WEIGHTED, floor.weightedPeak()));
-    }
-
-    private Quantity unweightedPeak() {
-        double value = reader.unweightedPeak();
-        double apart = apart(reader.otherUnweightedPeak(), value);
-        return peak(value, apart, FlutterBand.UNWEIGHTED, floor.unweightedPeak());
-    }
-
-    private static double apart(double other, double ours) {
-        return ours > 0 ? other / ours - 1 : 0;
-    }
-
-    private Quantity rms(FlutterBand band) {
-        return steady(reader.rms(band), band);
-    }
-
-    /** A reading of the whole stretch. */
-    private Quantity steady(double value, FlutterBand band) {
-        double noise = floor.rms(band);
-        double chance = 2 * noise / Math.sqrt(2 * NOISE_HZ * seconds());
-        return reading(value, doubt.share(band), added(value, noise), chance);
-    }
-
-    /**
-     * A reading of the worst moment.
-     *
-     * @param apart how far another detector reads from ours, as a share
-     */
-    private Quantity peak(double value, double apart, FlutterBand band, double noisePeak) {
-        double share = Math.hypot(doubt.share(band), 2 / Math.sqrt(3) * apart);
-        double chance = floor.rms(band) / Math.sqrt(2 * NOISE_HZ * GATHERED_S);
-        return reading(value, share, added(value, noisePeak), chance);
-    }
-
-    /** Noise adds to a reading as a power: this much of it is the recording's. */
-    private static double added(double value, double noise) {
-        return value - Math.sqrt(Math.max(0, value * value - noise * noise));
-    }
-
-    private static Quantity reading(double value, double share, double added, double chance) {
-        double own = Math.hypot(OWN_SHARE, share) * value;
-        return Quantity.known(value, UNIT, Math.hypot(own, chance) + added + OWN_PERCENT);
-    }
-
     /** The recorder's clock is what a speed is measured with. */
     private Quantity deviation() {
         double clock = SampleClock.UNCERTAINTY * (100 + reader.mean());
@@ -199,8 +141,8 @@ final class SpeedMeasure {
         return halfSeconds.hasWorst()
                 ? new WorstTenSeconds(
                         halfSeconds.worstFromSeconds(),
-                        weightedPeak(halfSeconds.worstPeak()),
-                        ifLong(() -> steady(halfSeconds.worstRms(), FlutterBand.WEIGHTED)))
+                        ifLong(() -> readings.weightedPeak(halfSeconds.worstPeak())),
+                        ifLong(() -> readings.steady(halfSeconds.worstRms(), FlutterBand.WEIGHTED)))
                 : null;
     }
 

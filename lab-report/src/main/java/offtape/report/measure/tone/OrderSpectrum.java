@@ -21,6 +21,7 @@ import offtape.report.locate.ProgrammeReturn;
  */
 public final class OrderSpectrum {
 
+    private static final int UNREST_FROM = 2;
     private static final int NOISE_FROM = 6;
     private static final int NOISE_TO = 40;
     private static final int MARGIN = 40;
@@ -172,6 +173,26 @@ public final class OrderSpectrum {
         double[] sorted = Arrays.copyOf(beside, count);
         Arrays.sort(sorted);
         return (sorted[(count - 1) / 2] + sorted[count / 2]) / 2 / Math.log(2);
+    }
+
+    /**
+     * Squared peak amplitude by which a line is not what it would be for ever: noise, or the mean
+     * of the nearest lines if that is more, where slow changes of the tone's level show. Hann's
+     * window spreads a steady line to its neighbours and no further.
+     */
+    public double unrest(int order) {
+        int middle = order * cycles;
+        double sum = 0;
+        int count = 0;
+        for (int d = UNREST_FROM; d < NOISE_FROM; d++) {
+            for (int bin : new int[] {middle - d, middle + d}) {
+                if (bin > 0 && bin < spectrum.bins() - 1) {
+                    sum += scaled(spectrum.power(bin));
+                    count++;
+                }
+            }
+        }
+        return Math.max(noise(order), count == 0 ? 0 : sum / count);
     }
 
     /** The fundamental's complex peak amplitude. */
