@@ -16,36 +16,60 @@ import offtape.core.unit.Decibels;
  */
 public enum FlutterBand {
     /** The weighting of IEC 60386, alike in AES6-2008 and DIN 45507. */
-    WEIGHTED(f -> Decibels.toAmplitude(FlutterWeighting.atHz(f))),
+    WEIGHTED(
+            f -> Decibels.toAmplitude(FlutterWeighting.atHz(f)),
+            f -> Decibels.toAmplitude(FlutterWeighting.straightAtHz(f)),
+            f -> Decibels.toAmplitude(FlutterWeighting.straightAtHz(f))),
 
     /** 0.2 Hz to 200 Hz without weighting. */
-    UNWEIGHTED(f -> Math.sqrt(highPower(f, 0.2) * below200(f))),
+    UNWEIGHTED(0.2, 200),
 
     /** Wow, 0.2 Hz to 6 Hz. */
-    WOW(f -> Math.sqrt(highPower(f, 0.2) * below200(f) * lowPower(f / 6, 3))),
+    WOW(
+            f -> Math.sqrt(high(f, 0.2, 3) * low(f, 200, 10) * low(f, 6, 3)),
+            f -> within(f, 0.2, 6),
+            f -> Math.sqrt(high(f, 0.2, 2) * low(f, 6, 2))),
 
     /** Flutter, 6 Hz to 200 Hz. */
-    FLUTTER(f -> Math.sqrt(highPower(f, 0.2) * below200(f) * highPower(f, 6))),
+    FLUTTER(
+            f -> Math.sqrt(high(f, 0.2, 3) * low(f, 200, 10) * high(f, 6, 3)),
+            f -> within(f, 6, 200),
+            f -> Math.sqrt(low(f, 200, 6) * high(f, 6, 2))),
 
     /**
      * 0.5 Hz to 200 Hz without weighting, read as rms in American practice (NAB). Common practice,
      * no source: the edges are from memory.
      */
-    AMERICAN(f -> Math.sqrt(highPower(f, 0.5) * below200(f))),
+    AMERICAN(0.5, 200),
 
     /** Everything up to 200 Hz, drift included: what a chart over time shows. */
-    CHARTED(f -> Math.sqrt(below200(f)));
-
-    private static final double HIGHEST_HZ = 200;
+    CHARTED(
+            f -> Math.sqrt(low(f, 200, 10)),
+            f -> within(f, 0, 200),
+            f -> Math.sqrt(low(f, 200, 6)));
 
     private static final double WEIGHTING_SECONDS = 16;
     private static final double HALF_SECONDS = 10;
     private static final double TRANSFORM_SECONDS = 128;
 
     private final DoubleUnaryOperator gain;
+    private final DoubleUnaryOperator sharpGain;
+    private final DoubleUnaryOperator bluntGain;
 
-    FlutterBand(DoubleUnaryOperator gain) {
+    FlutterBand(
+            DoubleUnaryOperator gain,
+            DoubleUnaryOperator sharpGain,
+            DoubleUnaryOperator bluntGain) {
         this.gain = gain;
+        this.sharpGain = sharpGain;
+        this.bluntGain = bluntGain;
+    }
+
+    FlutterBand(double fromHz, double toHz) {
+        this(
+                f -> Math.sqrt(high(f, fromHz, 3) * low(f, toHz, 10)),
+                f -> within(f, fromHz, toHz),
+                f -> Math.sqrt(high(f, fromHz, 2) * low(f, toHz, 6)));
     }
 
     /**
@@ -55,6 +79,34 @@ public enum FlutterBand {
      */
     public double gain(double frequencyHz) {
         return gain.applyAsDouble(frequencyHz);
+    }
+
+    /**
+     * Gain as another meter may have it that keeps to the same standard or practice: straight lines
+     * between the rows of the weighting's table, edges as sharp as can be.
+     *
+     * @param frequencyHz frequency of the deviation, above 0
+     */
+    public double sharpGain(double frequencyHz) {
+        return sharpGain.applyAsDouble(frequencyHz);
+    }
+
+    /**
+     * The same with edges blunter than ours.
+     *
+     * @param frequencyHz frequency of the deviation, above 0
+     */
+    public double bluntGain(double frequencyHz) {
+        return bluntGain.applyAsDouble(frequencyHz);
+    }
+
+    /** A frequency well between the ends of the band, hertz. */
+    public double middleHz() {
+        return switch (this) {
+            case WOW -> 1.1;
+            case FLUTTER -> 35;
+            default -> 6.3;
+        };
     }
 
     /**
@@ -102,15 +154,15 @@ public enum FlutterBand {
         return place < 0.5 ? 1 : 0.5 + 0.5 * Math.cos(2 * Math.PI * (place - 0.5));
     }
 
-    private static double below200(double frequencyHz) {
-        return lowPower(frequencyHz / HIGHEST_HZ, 10);
+    private static double within(double frequencyHz, double fromHz, double toHz) {
+        return frequencyHz >= fromHz && frequencyHz <= toHz ? 1 : 0;
     }
 
-    private static double highPower(double frequencyHz, double edgeHz) {
-        return lowPower(edgeHz / frequencyHz, 3);
+    private static double high(double frequencyHz, double edgeHz, int order) {
+        return low(edgeHz, frequencyHz, order);
     }
 
-    private static double lowPower(double ratio, int order) {
-        return 1 / (1 + Math.pow(ratio, 2 * order));
+    private static double low(double frequencyHz, double edgeHz, int order) {
+        return 1 / (1 + Math.pow(frequencyHz / edgeHz, 2 * order));
     }
 }

@@ -20,6 +20,11 @@ final class FlutterQuasiPeak {
     private static final double LEAK_SECONDS = 0.33;
     private static final double POINTER_SECONDS = 0.32;
 
+    // Of another detector at the edge of what the pulse table allows.
+    private static final double OTHER_CHARGE_SECONDS = 0.0309;
+    private static final double OTHER_LEAK_SECONDS = 0.349;
+    private static final double OTHER_POINTER_SECONDS = 0.332;
+
     /** Half length of the quadrature filter: it holds 0.3 % from 0.45 Hz up. */
     private static final double QUADRATURE_SECONDS = 2.5;
 
@@ -31,11 +36,25 @@ final class FlutterQuasiPeak {
     private final double pointer;
 
     FlutterQuasiPeak(double sampleRateHz) {
+        this(sampleRateHz, CHARGE_SECONDS, LEAK_SECONDS, POINTER_SECONDS);
+    }
+
+    private FlutterQuasiPeak(
+            double sampleRateHz, double chargeSeconds, double leakSeconds, double pointerSeconds) {
         quadrature =
                 new BlockFilter(quadrature((int) Math.round(QUADRATURE_SECONDS * sampleRateHz)));
-        charge = -Math.expm1(-1 / (CHARGE_SECONDS * sampleRateHz));
-        keep = Math.exp(-1 / (LEAK_SECONDS * sampleRateHz));
-        pointer = -Math.expm1(-1 / (POINTER_SECONDS * sampleRateHz));
+        charge = -Math.expm1(-1 / (chargeSeconds * sampleRateHz));
+        keep = Math.exp(-1 / (leakSeconds * sampleRateHz));
+        pointer = -Math.expm1(-1 / (pointerSeconds * sampleRateHz));
+    }
+
+    /**
+     * A detector that reads every pulse of the table within its tolerance too, and what is unsteady
+     * by up to 1 % lower.
+     */
+    static FlutterQuasiPeak other(double sampleRateHz) {
+        return new FlutterQuasiPeak(
+                sampleRateHz, OTHER_CHARGE_SECONDS, OTHER_LEAK_SECONDS, OTHER_POINTER_SECONDS);
     }
 
     /** Starts reading one signal; a steady height reads itself. */

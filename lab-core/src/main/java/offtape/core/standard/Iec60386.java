@@ -66,6 +66,22 @@ public final class Iec60386 {
         return sampleRateHz;
     }
 
+    /**
+     * The place of a frequency among the rows of the weighting's table, from 0 at the first one:
+     * between the rows as a share of the way over the logarithm of frequency, at the end rows
+     * beyond them. A row is rounded to a tenth of a decibel.
+     *
+     * @param frequencyHz frequency of the deviation, above 0
+     */
+    public static double weightingRow(double frequencyHz) {
+        return FlutterWeighting.place(frequencyHz);
+    }
+
+    /** Number of rows of the weighting's table. */
+    public static int weightingRows() {
+        return FlutterWeighting.rows();
+    }
+
     /** Starts a band for one deviation. */
     public RunningFilter band(FlutterBand band) {
         return designs.computeIfAbsent(band, b -> b.design(sampleRateHz)).get();
@@ -74,6 +90,11 @@ public final class Iec60386 {
     /** Starts the quasi-peak reading over time of a weighted or unweighted deviation. */
     public RunningFilter quasiPeak() {
         return detector.start();
+    }
+
+    /** The same with another detector that keeps to the standard, to see how far two differ. */
+    public RunningFilter otherQuasiPeak() {
+        return FlutterQuasiPeak.other(sampleRateHz).start();
     }
 
     /** Starts leaving out what has not settled, of a band or of a reading. */

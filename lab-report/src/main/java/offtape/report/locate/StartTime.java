@@ -54,7 +54,7 @@ final class StartTime {
     /**
      * The path's own filters delay by some microseconds, which the phase cannot tell from place.
      */
-    private static final double OWN_SIGMA_S = 8e-6;
+    private static final double OWN_SIGMA_S = 2.5e-6;
 
     private final Placement placement;
     private final CueSheet sheet;
@@ -78,19 +78,16 @@ final class StartTime {
     private Estimate estimate() {
         Optional<TonePhase.Course> tone = longestTone();
         WowMemory memory = tone.map(WowMemory::of).orElseGet(WowMemory::assumed);
-        double doubt =
-                Math.max(
-                        1, WELL_KNOWN_S / tone.map(TonePhase.Course::seconds).orElse(WELL_KNOWN_S));
         double sum = 0;
         double variance = 0;
         List<List<PhaseReading>> channels = readings();
         for (List<PhaseReading> readings : channels) {
-            Prediction p = predict(thinned(readings), memory);
+            Prediction p = predict(thinned(readings), memory, tone);
             sum += p.late() / channels.size();
             variance = Math.max(variance, p.variance());
         }
         double stretch = 1 / map.speedRatio(0);
-        double sigma = Math.hypot(stretch * Math.sqrt(doubt * variance), OWN_SIGMA_S);
+        double sigma = Math.hypot(stretch * Math.sqrt(variance), OWN_SIGMA_S);
         return new Estimate(map.recordingSeconds(0) + stretch * sum, 2 * sigma);
     }
 
@@ -209,7 +206,8 @@ final class StartTime {
     /** Lateness at the first frame in programme seconds, and its variance. */
     private record Prediction(double late, double variance) {}
 
-    private Prediction predict(List<PhaseReading> readings, WowMemory memory) {
+    private Prediction predict(
+            List<PhaseReading> readings, WowMemory memory, Optional<TonePhase.Course> tone) {
         int n = readings.size();
         double slope = slopeSigma();
         double[][] k = new double[n][n];
@@ -238,9 +236,31 @@ final class StartTime {
                 new CholeskyDecomposition(new Array2DRowRealMatrix(k, false), 1e-9, 0).getSolver();
         RealVector weights = solver.solve(new ArrayRealVector(wanted, false));
         double prior = covariance(0, 0, slope, memory);
+        double foretold =
+                Math.max(0, prior - weights.dotProduct(new ArrayRealVector(wanted, false)));
+        double seen =
+                tone.map(t -> new PredictionTrial(t).sigma(readings, weights.toArray(), 0))
+                        .orElse(Double.NaN);
+        double doubt =
+                Math.max(
+                        1, WELL_KNOWN_S / tone.map(TonePhase.Course::seconds).orElse(WELL_KNOWN_S));
         return new Prediction(
                 weights.dotProduct(new ArrayRealVector(heard, false)),
-                Math.max(0, prior - weights.dotProduct(new ArrayRealVector(wanted, false))));
+                Double.isNaN(seen)
+                        ? doubt * foretold
+                        : seen * seen + besideWow(readings, weights.toArray(), slope));
+    }
+
+    /** Variance of a prediction by noise and by what is not known of the mean speed. */
+    private double besideWow(List<PhaseReading> readings, double[] weights, double slope) {
+        double noise = 0;
+        double along = anchor.programmeSeconds();
+        for (int i = 0; i < weights.length; i++) {
+            PhaseReading r = readings.get(i);
+            noise += Math.pow(weights[i] * r.sigmaSeconds(), 2);
+            along += weights[i] * (r.programmeSeconds() - anchor.programmeSeconds());
+        }
+        return noise + Math.pow(slope * along, 2);
     }
 
     /** Covariance of the lateness at two times; it is counted from the anchor. */

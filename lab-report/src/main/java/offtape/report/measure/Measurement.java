@@ -35,6 +35,7 @@ import offtape.report.measure.speed.ToneReading;
 import offtape.report.measure.sweep.FollowedHarmonics;
 import offtape.report.measure.sweep.FollowedSweep;
 import offtape.report.measure.sweep.HarmonicFollower;
+import offtape.report.measure.sweep.Leakage;
 import offtape.report.measure.sweep.SweepFollower;
 import offtape.report.measure.sweep.SweepResponses;
 import offtape.report.measure.tone.ReferenceLevels;
@@ -126,7 +127,8 @@ public final class Measurement {
         CompletableFuture<FollowedHarmonics> harmonics =
                 Background.start(() -> HarmonicFollower.followLoudest(ret).orElse(null));
         ReferenceLevels reference = ReferenceLevels.measure(ret).orElse(null);
-        List<Distortion> ladders = ladders(reference);
+        CrosstalkMeasure crosstalk = new CrosstalkMeasure(ret, reference);
+        List<Distortion> ladders = ladders(reference, crosstalk.leakage());
         List<FollowedSweep> sweeps = sweepTasks.stream().map(Background::result).toList();
         ToneReading tone = Background.result(speedTask);
         Speed speed = tone.speed();
@@ -138,7 +140,6 @@ public final class Measurement {
             requireMachine(known, mode, reference);
         }
         Polarity polarity = Polarity.of(ret, without(known, sweeps));
-        CrosstalkMeasure crosstalk = new CrosstalkMeasure(ret, reference);
         int dead = reference == null ? -1 : reference.deadChannel();
         List<Response> responses =
                 DeadChannel.without(
@@ -149,7 +150,8 @@ public final class Measurement {
                                 sweeps,
                                 Background.result(harmonics),
                                 noise == null ? null : noise.densities(),
-                                crosstalk.leakage()));
+                                crosstalk.leakage(),
+                                unsteadiness(speed)));
         List<HealthNote> health =
                 new ArrayList<>(new HealthCheck(ret).notes(reference, speed, polarity, crosstalk));
         health.addAll(mode.notes());
@@ -207,6 +209,12 @@ public final class Measurement {
         return known == null ? sweeps : sweeps.stream().map(s -> s.without(known, ret)).toList();
     }
 
+    /** What of wow and flutter a sweep's bands see: they pass in a tenth of a second or so. */
+    private static double unsteadiness(Speed speed) {
+        boolean known = speed.wowRms().isKnown() && speed.flutterRms().isKnown();
+        return known ? Math.hypot(speed.wowRms().value(), speed.flutterRms().value() / 2) / 100 : 0;
+    }
+
     private FollowedSweep follow(Cue.Sweep s) {
         return new SweepFollower(s, ret.sheet().sampleRateHz()).follow(ret);
     }
@@ -221,10 +229,10 @@ public final class Measurement {
         }
     }
 
-    private List<Distortion> ladders(ReferenceLevels reference) {
+    private List<Distortion> ladders(ReferenceLevels reference, Leakage leakage) {
         List<Distortion> result = new ArrayList<>();
         if (reference != null) {
-            LadderMeasure measure = new LadderMeasure(ret, reference);
+            LadderMeasure measure = new LadderMeasure(ret, reference, leakage);
             for (Cue.Ladder ladder : ret.cues(Cue.Ladder.class)) {
                 result.addAll(measure.measure(ladder));
                 if (reference.deadChannel() >= 0) {

@@ -149,7 +149,7 @@ final class DistortionSection {
                         "Record level, dB",
                         "Replay level, dB",
                         "K2, %",
-                        "K3, %",
+                        "K3",
                         "All harmonics, %",
                         "Compression, dB",
                         "K3 floor, %",
@@ -166,7 +166,7 @@ final class DistortionSection {
                         ? DataTable.NOTHING
                         : Numbers.signed(s.replayLevelDb(), 2),
                 percent(s.k2Percent(), s.noise().k2BelowPercent()),
-                percent(s.k3Percent(), s.noise().k3BelowPercent()),
+                k3(s),
                 percent(s.thdPercent(), s.noise().thdBelowPercent()),
                 s.compressionDb() == null
                         ? DataTable.NOTHING
@@ -175,6 +175,13 @@ final class DistortionSection {
                 s.limitedByNoise() && s.k3FloorPercent() != null ? "yes" : DataTable.NOTHING,
                 s.noise().leftOut() ? "yes" : DataTable.NOTHING,
                 s.noise().limitedByInterface() ? "yes" : DataTable.NOTHING);
+    }
+
+    private static String k3(LadderStep s) {
+        Double uncertainty = s.noise().k3UncertaintyPercent();
+        return s.k3Percent() == null || uncertainty == null
+                ? percent(s.k3Percent(), s.noise().k3BelowPercent())
+                : Numbers.full(Quantity.known(s.k3Percent(), "%", uncertainty), false);
     }
 
     /** A share, or what it is below if noise hides it. */

@@ -14,7 +14,10 @@ final class MethodSection {
                             + " followed in the same way, turned back by the sweep's own phase.",
                     "Speed: a steady tone is demodulated in frequency. Wow and flutter is the"
                             + " deviation weighted by rate and read as a quasi-peak; what the noise of the"
-                            + " recording alone would read stands beside each reading.",
+                            + " recording alone would read stands beside each reading. The mean is as"
+                            + " good as the clock of the recorder, 50 parts in a million; a reading of"
+                            + " wow and flutter is as good as the standard defines it: so far, and no"
+                            + " more, another meter that keeps to it may read differently.",
                     "The transport itself, off tape: both heads hear one transport a moment apart."
                             + " Steady lines are undone one by one, the rest by least squares over"
                             + " the tape's length; beside the rates that both heads hear alike"

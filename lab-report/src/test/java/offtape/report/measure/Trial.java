@@ -1,32 +1,16 @@
 package offtape.report.measure;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
-import offtape.core.audio.AudioFiles;
-import offtape.core.audio.MemoryAudio;
-import offtape.core.audio.WavEncoding;
-import offtape.core.audio.WavFormat;
-import offtape.core.audio.WavWriter;
 import offtape.core.machine.DistortionTruth;
 import offtape.core.machine.DropoutTruth;
 import offtape.core.machine.MachineRun;
 import offtape.core.machine.MachineTruth;
 import offtape.core.machine.ResponseTruth;
-import offtape.core.machine.SimulatedMachine;
 import offtape.core.machine.SteadyTone;
-import offtape.core.output.OutputFolder;
-import offtape.core.programme.CueSheet;
-import offtape.core.programme.Programme;
-import offtape.core.programme.ProgrammeFolder;
-import offtape.core.programme.ProgrammeWriter;
-import offtape.core.standard.ItuBs468;
-import offtape.core.transport.CaptureMode;
 import offtape.reference.ReferenceTable;
-import offtape.report.measure.mode.Capture;
 import offtape.report.result.Distortion;
 import offtape.report.result.Dropout;
 import offtape.report.result.HarmonicCurve;
@@ -44,59 +28,26 @@ final class Trial {
 
     private static final int SILENCE_S = 4;
 
+    private final MeasuredMachine measured;
     private final TrialMachines.Machine machine;
     private final MachineRun run;
     private final MachineTruth truth;
     private final Results results;
     private final List<FigureError> errors = new ArrayList<>();
 
-    private Trial(TrialMachines.Machine machine, MachineRun run, Results results) {
-        this.machine = machine;
-        this.run = run;
-        this.truth = run.truth();
-        this.results = results;
+    private Trial(MeasuredMachine measured) {
+        this.measured = measured;
+        this.machine = measured.machine();
+        this.run = measured.run();
+        this.truth = measured.truth();
+        this.results = measured.results();
         compare();
     }
 
     static Trial run(TrialMachines.Machine machine, Path folder) {
-        Path place = folder.resolve(machine.name().replaceAll("[^a-z0-9]+", "-"));
-        try (OutputFolder out = OutputFolder.open(place, false)) {
-            ProgrammeWriter.write(machine.sheet(), out);
-            out.commit();
-        }
-        Path wav = place.resolve("return.wav");
-        try (Programme programme = ProgrammeFolder.open(place)) {
-            MachineRun run = SimulatedMachine.of(machine.spec()).run(programme.sheet());
-            WavFormat format = new WavFormat(run.sampleRateHz(), 2, WavEncoding.PCM_24);
-            try (WavWriter writer = WavWriter.create(wav, format)) {
-                run.play(
-                        programme.audio(),
-                        (block, count) ->
-                                writer.write(
-                                        new double[][] {
-                                            Arrays.copyOf(block[0], count),
-                                            Arrays.copyOf(block[1], count)
-                                        }));
-            }
-            try (var sound = AudioFiles.open(wav)) {
-                Session session =
-                        new Session(machine.name(), null, null, "reference-tape", "", null, "", "");
-                return new Trial(
-                        machine,
-                        run,
-                        Measurement.run(
-                                programme,
-                                sound,
-                                session,
-                                Capture.of(CaptureMode.REFERENCE_TAPE),
-                                List.of()));
-            } finally {
-                Files.delete(wav);
-                Files.delete(place.resolve(ProgrammeFolder.SOUND));
-            }
-        } catch (java.io.IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        }
+        Session session =
+                new Session(machine.name(), null, null, "reference-tape", "", null, "", "");
+        return new Trial(MeasuredMachine.of(machine, session, folder));
     }
 
     String name() {
@@ -123,23 +74,14 @@ final class Trial {
         if (!machine.clean()) {
             dropouts();
         }
-        double delay = results.timing().delay().value() - truth.timing().delayMs() - edgeDelayMs();
+        double delay =
+                results.timing().delay().value()
+                        - truth.timing().delayMs()
+                        - measured.edgeDelayMs();
         add("delay", delay, 0.05, 0.005, "ms");
         boolean inverted = machine.spec().electronics().polarityInverted();
         boolean right = results.timing().polarity().equals(inverted ? "inverted" : "normal");
         add("polarity", right ? 0 : 1, 0.5, 0.5, "");
-    }
-
-    /**
-     * How late the upper edge of the electronics lets everything well below it come: a Butterworth
-     * filter of second order has √2/ω, ω being 2·fs·tan(πf/fs) where a bilinear transform realises
-     * it at a rate fs and keeps its edge (Oppenheim and Schafer). It is part of the path but not of
-     * its map of time.
-     */
-    private double edgeDelayMs() {
-        double rate = run.sampleRateHz();
-        double edge = Math.PI * machine.spec().electronics().upperEdgeHz() / rate;
-        return 1000 * Math.sqrt(2) / (2 * rate * Math.tan(edge));
     }
 
     private void speed() {
@@ -247,62 +189,30 @@ final class Trial {
         double output =
                 found.maximumOutputLevel().value()
                         - right.maximumOutputLevel()
-                        + referenceDb(found.channel().equals("left") ? 0 : 1);
+                        + measured.referenceDb(found.channel().equals("left") ? 0 : 1);
         add("maximum output level, " + found.channel(), output, 0.15, 0.05, "dB");
     }
 
     private void noise() {
-        double[] hiss = quasiPeakOfHissDb();
+        double[] hiss = measured.quasiPeakOfHissDb(SILENCE_S);
         for (int c = 0; c < 2; c++) {
             var found = results.noise().get(c);
             var right = truth.noise().get(c);
             double flat =
-                    found.unweighted().value() - right.unweighted() + referenceDb(c) + leakDb(c);
-            double a = found.aWeighted().value() - right.aWeighted() + referenceDb(c) + leakDb(c);
-            double quasiPeak = found.itu468().value() - hiss[c] + leakDb(c);
+                    found.unweighted().value()
+                            - right.unweighted()
+                            + measured.referenceDb(c)
+                            + measured.leakDb(c);
+            double a =
+                    found.aWeighted().value()
+                            - right.aWeighted()
+                            + measured.referenceDb(c)
+                            + measured.leakDb(c);
+            double quasiPeak = found.itu468().value() - hiss[c] + measured.leakDb(c);
             add("noise 468, " + found.channel(), quasiPeak, 0.3, 0.3, "dB");
             add("noise unweighted, " + found.channel(), flat, 0.3, 0.3, "dB");
             add("noise A, " + found.channel(), a, 0.3, 0.3, "dB");
         }
-    }
-
-    /**
-     * Levels are re the reference tone as it returns, and that holds what leaks in of the other
-     * channel's, in step but for some hundredths of a radian of azimuth.
-     */
-    private double leakDb(int channel) {
-        var channels = truth.channels();
-        double leak =
-                channel == 0 ? channels.crosstalkRightToLeft() : channels.crosstalkLeftToRight();
-        return 20 * Math.log10(1 + Math.pow(10, leak / 20));
-    }
-
-    /**
-     * What the meter of BS.468, whose detector its own tables hold, reads of the machine with
-     * nothing on the tape, re the reference tone as it returns, both channels.
-     */
-    private double[] quasiPeakOfHissDb() {
-        int rate = run.sampleRateHz();
-        int frames = SILENCE_S * rate;
-        CueSheet nothing = new CueSheet(rate, frames, -18.0, null, List.of());
-        MachineRun quiet = SimulatedMachine.of(machine.spec()).run(nothing);
-        double[][] noise = new double[2][(int) quiet.frames()];
-        int[] filled = {0};
-        quiet.play(
-                new MemoryAudio("nothing", rate, new double[2][frames]),
-                (block, count) -> {
-                    for (int c = 0; c < 2; c++) {
-                        System.arraycopy(block[c], 0, noise[c], filled[0], count);
-                    }
-                    filled[0] += count;
-                });
-        ItuBs468 meter = ItuBs468.atRate(rate);
-        return IntStream.range(0, 2)
-                .mapToDouble(
-                        c ->
-                                20 * Math.log10(meter.quasiPeak(noise[c]) * Math.sqrt(2))
-                                        - 20 * Math.log10(run.tone(c).peak(1, machine.midHz(), 0)))
-                .toArray();
     }
 
     private void channels() {
@@ -312,11 +222,11 @@ final class Trial {
         double there =
                 found.crosstalkLeftToRight().value()
                         - right.crosstalkLeftToRight()
-                        + referenceDb(1);
+                        + measured.referenceDb(1);
         double back =
                 found.crosstalkRightToLeft().value()
                         - right.crosstalkRightToLeft()
-                        + referenceDb(0);
+                        + measured.referenceDb(0);
         add("crosstalk left to right", there, 0.5, 0.5, "dB");
         add("crosstalk right to left", back, 0.5, 0.5, "dB");
         double delay = found.interchannelDelay().value() - right.interchannelDelay();
@@ -325,15 +235,6 @@ final class Trial {
         boolean wanders = found.interchannelDelayWander().isKnown();
         double wander = wanders ? found.interchannelDelayWander().value() : 0;
         add("wander of it, rms", wander - right.interchannelDelayWander(), 0.005, 0.005, "µs");
-    }
-
-    /**
-     * The truth is re 1 kHz; slow tape has its reference at 315 Hz, which returns so much louder.
-     */
-    private double referenceDb(int channel) {
-        double hz = machine.midHz();
-        SteadyTone tone = run.tone(channel);
-        return 20 * Math.log10(tone.peak(1, hz, 0) / tone.peak(1, 1000, 0));
     }
 
     private void dropouts() {

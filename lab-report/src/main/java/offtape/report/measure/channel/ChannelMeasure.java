@@ -17,6 +17,9 @@ import offtape.report.result.Session;
 /** How the channels compare: balance, crosstalk, delay between them. */
 public final class ChannelMeasure {
 
+    /** What order tracking may leave of the balance, dB, k = 2. */
+    private static final double OWN_BALANCE_DB = 0.0005;
+
     private final ProgrammeReturn ret;
     private final ReferenceLevels reference;
     private final CrosstalkMeasure crosstalk;
@@ -127,6 +130,6 @@ public final class ChannelMeasure {
                         crosstalk.leakage().unmixedRatio(reference.rightOverLeft(), hz).size());
         double error =
                 Math.hypot(reference.relativeUncertainty()[0], reference.relativeUncertainty()[1]);
-        return Quantity.known(db, "dB", Math.hypot(2 * 8.686 * error, 0.01));
+        return Quantity.known(db, "dB", Math.hypot(2 * 8.686 * error, OWN_BALANCE_DB));
     }
 }

@@ -31,6 +31,12 @@ public final class CrosstalkMeasure {
     /** Bands to either side of 1 kHz that a sweep is read in: a twelfth of an octave. */
     private static final int SWEEP_REACH = SweepFollower.BANDS / 12;
 
+    /** What order tracking may leave of a leak, dB, k = 2. */
+    private static final double OWN_DB = 0.005;
+
+    /** What a leak that changes over a sixth of an octave leaves, dB, k = 2. */
+    private static final double OWN_SWEEP_DB = 0.05;
+
     private final ProgrammeReturn ret;
     private final ReferenceLevels reference;
     private final Alone left;
@@ -149,7 +155,8 @@ public final class CrosstalkMeasure {
         }
         double peak = 2 * Math.sqrt(coherent / bands);
         double zero = Decibels.ofAmplitude(reference.peaks()[to]) + s.cue().levelDb();
-        double uncertainty = 0.05 + 8.686 * Math.sqrt((heard - coherent) / coherent / bands);
+        double uncertainty =
+                Math.hypot(8.686 * Math.sqrt((heard - coherent) / coherent / bands), OWN_SWEEP_DB);
         return new Alone(
                 Quantity.known(Decibels.ofAmplitude(peak) - zero, "dB", uncertainty),
                 new Leakage.Leak(leak, 1000));
@@ -172,7 +179,7 @@ public final class CrosstalkMeasure {
                             Decibels.ofPower(limit) - zero));
         }
         double db = Decibels.ofPower(power - noise) - zero;
-        double uncertainty = 0.05 + 8.686 * Math.sqrt(2 * noise / power);
+        double uncertainty = Math.hypot(8.686 * Math.sqrt(2 * noise / power), OWN_DB);
         Complex ratio =
                 source.power(1) > 0
                         ? heard.fundamental().over(source.fundamental())

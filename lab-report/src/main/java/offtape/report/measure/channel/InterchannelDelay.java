@@ -56,8 +56,8 @@ record InterchannelDelay(
         PhaseLine plain = new PhaseLine(turned);
         PhaseLine without = new PhaseLine(turned.withoutResponses());
         double share = plain.slope() - without.slope();
-        boolean follows = plain.rest() > CLEARLY * without.rest();
-        boolean clear = follows || without.rest() > CLEARLY * plain.rest();
+        boolean follows = isRuledOut(plain, without, bands.size());
+        boolean clear = follows || isRuledOut(without, plain, bands.size());
         PhaseLine line = follows ? without : plain;
         double notKnown = Math.abs(share) * (follows ? RESPONSE_UNCERTAINTY : clear ? 0 : UNTOLD);
         double own = (OWN_SHARE + (leakKnown ? 0 : LEAK_SHARE)) * Math.abs(1e6 * line.slope());
@@ -82,5 +82,12 @@ record InterchannelDelay(
                         phaseResidual,
                         opposite)
                 : this;
+    }
+
+    /**
+     * Whether one explanation leaves more than the phases may err by, and much more than another.
+     */
+    private static boolean isRuledOut(PhaseLine one, PhaseLine other, int bands) {
+        return one.rest() > bands && one.rest() > CLEARLY * other.rest();
     }
 }

@@ -16,14 +16,19 @@ final class MonoLoss {
     private static final int REACH = SweepFollower.BANDS / 24;
     private static final double MOST_DB = 60;
 
-    /** What the phase of the bands together is known within, radians, k = 2. */
-    private static final double OWN_PHASE = 0.004;
+    /** What the phase of the bands is known within on a clean path, radians, k = 2. */
+    private static final double OWN_PHASE = 0.002;
 
-    private static final double OWN_DB = 0.02;
+    private static final double OWN_DB = 0.003;
 
     private double left;
     private double right;
     private Complex cross = Complex.ZERO;
+
+    /** Sum over channels of noise over tone, and how many values stand behind the sums. */
+    private double noiseShares;
+
+    private double values;
 
     private MonoLoss() {}
 
@@ -52,13 +57,20 @@ final class MonoLoss {
         double radiansPerUs = 2e-6 * Math.PI * AT_HZ * speedRatio;
         double spread = wander.isKnown() ? radiansPerUs * wander.value() : 0;
         double phase = sums.cross.phase();
-        double doubt = Math.hypot(OWN_PHASE, 2 * spread);
+        double doubt = Math.hypot(sums.phaseDoubt(), 2 * spread);
         double loss = sums.lossDb(phase, spread);
         double error =
                 Math.max(
                         Math.abs(sums.lossDb(phase + doubt, spread) - loss),
                         Math.abs(sums.lossDb(phase - doubt, spread) - loss));
         return Quantity.known(loss, "dB", Math.hypot(error, OWN_DB));
+    }
+
+    /** Each channel's noise turns its phase by √(N/2P), less the more values there are; k = 2. */
+    private double phaseDoubt() {
+        int bands = 2 * REACH + 1;
+        double each = noiseShares / bands / 2;
+        return Math.hypot(OWN_PHASE, 2 * Math.sqrt(each / Math.max(1, values)));
     }
 
     /** Adds a band, turned to where it would be at 10 kHz. */
@@ -68,6 +80,10 @@ final class MonoLoss {
         for (int c = 0; c < 2 && noise != null; c++) {
             floor[c] = sweep.noisePower(c, i, noise.densities()[c], speedRatio);
         }
+        for (int c = 0; c < 2; c++) {
+            noiseShares += sweep.power(c, i) > 0 ? floor[c] / sweep.power(c, i) : 0;
+        }
+        values += sweep.values(i);
         left += sweep.power(0, i) - floor[0];
         right += sweep.power(1, i) - floor[1];
         double turn = 2 * Math.PI * (AT_HZ - sweep.frequencyHz(i)) * speedRatio * late;

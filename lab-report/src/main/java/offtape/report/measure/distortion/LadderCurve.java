@@ -13,17 +13,22 @@ final class LadderCurve {
     private static final double HIGH_HZ = 6000;
 
     /** Room for what the model of the curve can miss, dB, k = 2. */
-    private static final double OWN_UNCERTAINTY_DB = 0.01;
+    private static final double OWN_UNCERTAINTY_DB = 0.004;
 
     /** A replay level that rises by less, dB per dB, has levelled off. */
     private static final double LEVEL_SLOPE = 0.15;
 
     /**
-     * A characteristic that ends in a square wave comes near its highest level as the inverse
-     * square of the amplitude: what is still to come, in dB, is 10/ln 10 of the slope in dB per dB;
-     * a quarter is added for the slope's own doubt.
+     * What is still to come of a level that follows the law of {@link #toComeDb}, dB for each dB
+     * per dB of its slope.
      */
-    private static final double TO_COME = 1.25 * 10 / Math.log(10);
+    private static final double TO_COME = 10 / Math.log(10);
+
+    /** Tape may level off sooner than that law says: so much of it is taken to come, … */
+    private static final double LIKELY_SHARE = 0.75;
+
+    /** … and so much may be missing or too much, k = 2. */
+    private static final double DOUBTFUL_SHARE = 0.5;
 
     /** Steps that tell the slope of K3. */
     private static final int SLOPE_STEPS = 3;
@@ -142,18 +147,37 @@ final class LadderCurve {
         }
         double top = Crossing.highest(x -> x + gain.at(x), gain.first(), gain.last());
         double level = top + gain.at(top);
-        double slope = top < gain.last() ? 0 : Math.max(0, 1 + gain.slope(top - 0.02));
-        if (slope > LEVEL_SLOPE) {
+        double toCome = toComeDb(gain);
+        if (toCome > LEVEL_SLOPE * TO_COME) {
             return Quantity.unknown(
                     String.format(
                             Locale.ROOT,
                             "Not reached: the replay level still rises at the top of the ladder, where"
                                     + " %+.0f dB recorded come back at %+.1f dB.",
-                            top,
+                            gain.last(),
                             level));
         }
         double noise = 2 * Math.hypot(gain.deviation(top), referenceDeviationDb);
-        return Quantity.known(level, "dB", Math.hypot(noise, TO_COME * slope));
+        return Quantity.known(
+                level + LIKELY_SHARE * toCome, "dB", Math.hypot(noise, DOUBTFUL_SHARE * toCome));
+    }
+
+    /**
+     * What a level that still rises has before it. A characteristic that ends in a square wave
+     * comes near its highest level as the inverse square of the amplitude, so that over the last D
+     * dB of drive it rose by 10^(D/10) − 1 times what is left.
+     */
+    private double toComeDb(SmoothCurve gain) {
+        List<LadderStep> heard =
+                steps.stream().filter(s -> s.replayLevelDb() != null && !fit.standsOff(s)).toList();
+        if (heard.size() < 2) {
+            return Math.max(0, 1 + gain.slope(gain.last())) * TO_COME;
+        }
+        LadderStep last = heard.get(heard.size() - 1);
+        LadderStep before = heard.get(heard.size() - 2);
+        double rise = last.replayLevelDb() - before.replayLevelDb();
+        double drive = last.recordLevelDb() - before.recordLevelDb();
+        return Math.max(0, rise) / (Decibels.toPower(drive) - 1);
     }
 
     /** How steeply K3 rises where it is small, dB per dB: a weighted straight line. */

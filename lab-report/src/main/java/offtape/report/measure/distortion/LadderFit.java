@@ -23,9 +23,9 @@ final class LadderFit {
     private static final double NEEDED_PERCENT = 3;
 
     /** What order tracking may miss beside noise, standard deviation, dB: for K3 and for gain. */
-    private static final double K3_DEVIATION_DB = 0.015;
+    private static final double K3_DEVIATION_DB = 0.006;
 
-    private static final double GAIN_DEVIATION_DB = 0.004;
+    private static final double GAIN_DEVIATION_DB = 0.0015;
 
     /** Distance of the points of a curve as given out, dB. */
     private static final double GRID_DB = 0.5;

@@ -6,6 +6,7 @@ import java.util.List;
 import offtape.core.programme.Cue;
 import offtape.core.unit.Decibels;
 import offtape.report.locate.ProgrammeReturn;
+import offtape.report.measure.sweep.Leakage;
 import offtape.report.measure.tone.OrderSpectrum;
 import offtape.report.measure.tone.ReferenceLevels;
 import offtape.report.result.Distortion;
@@ -19,10 +20,17 @@ public final class LadderMeasure {
 
     private final ProgrammeReturn ret;
     private final ReferenceLevels reference;
+    private final Leakage leakage;
 
-    public LadderMeasure(ProgrammeReturn ret, ReferenceLevels reference) {
+    /**
+     * Makes ready to measure ladders.
+     *
+     * @param leakage what the channels hear of each other, which is taken out of the harmonics
+     */
+    public LadderMeasure(ProgrammeReturn ret, ReferenceLevels reference, Leakage leakage) {
         this.ret = ret;
         this.reference = reference;
+        this.leakage = leakage;
     }
 
     /** Measures a ladder on every channel it sounds on and whose reference tone was heard. */
@@ -59,12 +67,19 @@ public final class LadderMeasure {
 
     private LadderStep reading(
             double levelDb, List<OrderSpectrum> orders, int channel, Cue.Ladder ladder) {
+        OrderSpectrum heard = orders.isEmpty() ? null : orders.get(channel);
         return StepReading.of(
-                orders.isEmpty() ? null : orders.get(channel),
+                heard,
+                orders.size() < 2 ? heard : unmixed(orders, channel, ladder.frequencyHz()),
                 ladder.frequencyHz(),
                 ret.recording().sampleRateHz(),
                 reference.peaks()[channel],
                 levelDb);
+    }
+
+    private OrderSpectrum unmixed(List<OrderSpectrum> orders, int channel, double hz) {
+        return orders.get(channel)
+                .without(orders.get(1 - channel), order -> leakage.into(channel, order * hz));
     }
 
     private Distortion distortion(int channel, double hz, List<LadderStep> readings) {

@@ -29,7 +29,7 @@ final class SmoothCurve {
     static final double CURVATURE = 0.15;
 
     /** Root of the density of the third derivative, dB/dB^2.5. */
-    static final double STIFFNESS = 0.04;
+    static final double STIFFNESS = 0.02;
 
     private final double[] x;
     private final double[] y;

@@ -21,6 +21,9 @@ final class StepReading {
     /** A tone less than this over the noise beside it is not heard, as a power ratio. */
     private static final double HEARD = 10;
 
+    /** What order tracking may leave of a harmonic, a share of it, k = 2. */
+    private static final double OWN_SHARE = 0.001;
+
     private final OrderSpectrum orders;
     private final double fundamental;
     private final int highest;
@@ -34,22 +37,28 @@ final class StepReading {
     /**
      * Reads a tone.
      *
-     * @param orders its orders on the channel, or null if there are none
+     * @param heard its orders on the channel, or null if there are none
+     * @param own the same without what leaked in of the other channel
      * @param hz frequency of the tone as it returns
      * @param referencePeak peak of the returned reference tone
      * @param levelDb level in the programme
      */
     static LadderStep of(
-            OrderSpectrum orders, double hz, int rateHz, double referencePeak, double levelDb) {
-        double fundamental = orders == null ? 0 : orders.power(1) - orders.noise(1);
-        if (orders == null || !(fundamental > HEARD * orders.noise(1))) {
+            OrderSpectrum heard,
+            OrderSpectrum own,
+            double hz,
+            int rateHz,
+            double referencePeak,
+            double levelDb) {
+        double replay = heard == null ? 0 : heard.power(1) - heard.noise(1);
+        if (heard == null || !(replay > HEARD * heard.noise(1))) {
             return new LadderStep(
                     levelDb, null, null, null, null, null, null, true, StepNoise.NOT_HEARD);
         }
         double limit = Math.min(HIGHEST_HARMONIC_HZ, OF_RATE * rateHz);
         int highest = Math.min(HIGHEST_ORDER, OrderSpectrum.highestOrder(hz, limit));
-        return new StepReading(orders, fundamental, highest)
-                .step(levelDb, Decibels.ofPower(fundamental) - Decibels.ofAmplitude(referencePeak));
+        return new StepReading(own, own.power(1) - own.noise(1), highest)
+                .step(levelDb, Decibels.ofPower(replay) - Decibels.ofAmplitude(referencePeak));
     }
 
     private LadderStep step(double levelDb, double replayDb) {
@@ -60,7 +69,7 @@ final class StepReading {
         Double floor = highest >= 3 ? Math.sqrt(orders.noise(3) / fundamental) : null;
         boolean limited = k3.ratio() == null || k3.ratio() < CLEAR * floor;
         double replayUncertaintyDb =
-                2 * Decibels.ofAmplitude(1 + Math.sqrt(orders.noise(1) / 2 / fundamental));
+                2 * Decibels.ofAmplitude(1 + Math.sqrt(orders.unrest(1) / 2 / fundamental));
         return new LadderStep(
                 levelDb,
                 replayDb,
@@ -74,9 +83,13 @@ final class StepReading {
                         percent(k2.below()),
                         percent(k3.below()),
                         percent(thd.below()),
-                        k3.ratio() == null ? null : percent(Math.sqrt(2) * floor),
+                        k3.ratio() == null ? null : percent(uncertainty(k3.ratio(), floor)),
                         replayUncertaintyDb,
                         false));
+    }
+
+    private static double uncertainty(double ratio, double floor) {
+        return Math.hypot(Math.sqrt(2) * floor, OWN_SHARE * ratio);
     }
 
     private HarmonicReading line(int order) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import offtape.core.standard.SampleClock;
 import offtape.core.unit.Quantity;
 import offtape.report.result.HumLine;
 
@@ -47,10 +48,7 @@ final class HumSearch {
     /** Lines to either side whose power belongs to a line. */
     private static final double LINE_REACH = 2.5;
 
-    /** Share of the sample rate's clock that may be wrong. */
-    private static final double CLOCK = 1e-4;
-
-    private static final double OWN_UNCERTAINTY_DB = 0.05;
+    private static final double OWN_UNCERTAINTY_DB = 0.02;
 
     private final LineSpectrum spectrum;
     private final double referencePower;
@@ -190,7 +188,7 @@ final class HumSearch {
         return new HumLine(
                 line.hz(),
                 10 * Math.log10(power / referencePower),
-                20 * Math.log10(1 + deviation) + OWN_UNCERTAINTY_DB);
+                Math.hypot(20 * Math.log10(1 + deviation), OWN_UNCERTAINTY_DB));
     }
 
     /**
@@ -205,7 +203,8 @@ final class HumSearch {
             double deviation = 1.5 * Math.sqrt(3 / over) / Math.PI / spectrum.seconds();
             information += Math.pow(line.order() / deviation, 2);
         }
-        double uncertainty = Math.hypot(2 / Math.sqrt(information), CLOCK * series.mainsHz());
+        double uncertainty =
+                Math.hypot(2 / Math.sqrt(information), SampleClock.UNCERTAINTY * series.mainsHz());
         return Quantity.known(series.mainsHz(), "Hz", uncertainty);
     }
 

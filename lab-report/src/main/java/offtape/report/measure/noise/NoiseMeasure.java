@@ -33,8 +33,8 @@ public final class NoiseMeasure {
     /** Under this rate there is no 20 kHz in a recording. */
     private static final double LOWEST_RATE_HZ = 44_100;
 
-    /** What weighting and the sharp edges of the band may be wrong by, dB. */
-    private static final double OWN_UNCERTAINTY_DB = 0.05;
+    /** What weighting and the sharp edges of the band may be wrong by, dB, k = 2. */
+    private static final double OWN_UNCERTAINTY_DB = 0.02;
 
     private static final DoubleUnaryOperator WEIGHT =
             f -> f <= 0 ? 0 : Decibels.toPower(ItuBs468.weightingDb(f));
@@ -83,7 +83,7 @@ public final class NoiseMeasure {
         Hum hum = HumSearch.find(x, rate, zero);
         NoiseScatter scatter = new NoiseScatter(density, x.length / rate, hum.lines());
         double sure = 2 * Decibels.ofAmplitude(1 + reference.relativeUncertainty()[channel]);
-        Level level = new Level(density, scatter, zero, OWN_UNCERTAINTY_DB + sure);
+        Level level = new Level(density, scatter, zero, Math.hypot(OWN_UNCERTAINTY_DB, sure));
         // What lies above the audio band would tell the recorder's sample rate, not the machine.
         Quantity a = level.of(LOWEST_HZ, top, NoiseMeasure::aWeighting);
         return new Noise(
@@ -115,7 +115,8 @@ public final class NoiseMeasure {
 
         Quantity of(double power, double scatterDb) {
             return power > 0
-                    ? Quantity.known(10 * Math.log10(power / zero), "dB", ownDb + scatterDb)
+                    ? Quantity.known(
+                            10 * Math.log10(power / zero), "dB", Math.hypot(ownDb, scatterDb))
                     : Quantity.unknown("The silence of the recording is digital silence.");
         }
     }
@@ -158,8 +159,10 @@ public final class NoiseMeasure {
         int settled = (int) Math.round(ItuBs468.SETTLING_SECONDS * rate);
         double[] pointer = Arrays.copyOfRange(reading, settled, reading.length);
         double peak = Arrays.stream(pointer).average().orElseThrow();
-        double least =
-                peak > 0 ? level.scatter().uncertaintyDb(0, rate / 2, WEIGHT, peak * peak) : 0;
+        // The pointer is as unsteady as the weighted noise over the time in which it is read.
+        NoiseScatter scatter = level.scatter().over(pointer.length / rate);
+        double power = level.density().power(0, rate / 2, WEIGHT);
+        double least = peak > 0 ? scatter.uncertaintyDb(0, rate / 2, WEIGHT, power) : 0;
         return level.of(peak * peak, NoiseScatter.ofMeanDb(pointer, rate, least));
     }
 

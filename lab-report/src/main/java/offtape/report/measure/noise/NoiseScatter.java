@@ -44,6 +44,17 @@ final class NoiseScatter {
         lines.forEach(l -> smooth((int) Math.round(l.frequencyHz() / binHz)));
     }
 
+    private NoiseScatter(double[] density, double binHz, double seconds) {
+        this.density = density;
+        this.binHz = binHz;
+        this.seconds = seconds;
+    }
+
+    /** The same noise over another time. */
+    NoiseScatter over(double otherSeconds) {
+        return new NoiseScatter(density, binHz, otherSeconds);
+    }
+
     private void smooth(int bin) {
         int from = Math.max(0, bin - LINE_BINS);
         int to = Math.min(density.length - 1, bin + LINE_BINS);

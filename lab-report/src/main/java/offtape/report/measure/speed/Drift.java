@@ -2,7 +2,8 @@ package offtape.report.measure.speed;
 
 /**
  * Drift: straight lines through some seconds, and how far they reach. Hann's weights keep wow out
- * of them, which would leak past a window with edges.
+ * of them, which would leak past a window with edges. Blackman's let other parts of it through, so
+ * that the two differ by about as much as wow moves either.
  */
 final class Drift {
 
@@ -18,8 +19,9 @@ final class Drift {
     private double sum;
     private int summed;
     private long points;
-    private double lowest = Double.POSITIVE_INFINITY;
-    private double highest = Double.NEGATIVE_INFINITY;
+    private boolean ended;
+    private final Reach hann = new Reach();
+    private final Reach blackman = new Reach();
 
     Drift(double rateHz) {
         hop = (int) (WINDOW_S * rateHz / JOINED / PLACES_A_WINDOW);
@@ -51,15 +53,17 @@ final class Drift {
 
     /** Reads the line at places of the window, counted from its oldest point. */
     private void read(int from, int to) {
-        WeightedLine line = new WeightedLine();
+        WeightedLine soft = new WeightedLine();
+        WeightedLine softer = new WeightedLine();
         for (int i = 0; i < window.length; i++) {
-            double weight = 1 - Math.cos(2 * Math.PI * (i + 0.5) / window.length);
-            line.add(i, window[(int) ((points + i) % window.length)], weight);
+            double turn = 2 * Math.PI * (i + 0.5) / window.length;
+            double value = window[(int) ((points + i) % window.length)];
+            soft.add(i, value, 1 - Math.cos(turn));
+            softer.add(i, value, 0.42 - 0.5 * Math.cos(turn) + 0.08 * Math.cos(2 * turn));
         }
         for (int at = from; at <= to; at += hop) {
-            double value = line.at(at);
-            lowest = Math.min(lowest, value);
-            highest = Math.max(highest, value);
+            hann.add(soft.at(at));
+            blackman.add(softer.at(at));
         }
     }
 
@@ -68,8 +72,32 @@ final class Drift {
         if (points < window.length) {
             return 0;
         }
-        read(window.length / 2, window.length);
-        return highest - lowest;
+        if (!ended) {
+            read(window.length / 2, window.length);
+            ended = true;
+        }
+        return hann.length();
+    }
+
+    /** How far wow may have moved it, after {@link #reach}. */
+    double doubt() {
+        return points < window.length ? 0 : Math.abs(hann.length() - blackman.length());
+    }
+
+    /** From the lowest to the highest of some values. */
+    private static final class Reach {
+
+        private double lowest = Double.POSITIVE_INFINITY;
+        private double highest = Double.NEGATIVE_INFINITY;
+
+        void add(double value) {
+            lowest = Math.min(lowest, value);
+            highest = Math.max(highest, value);
+        }
+
+        double length() {
+            return highest - lowest;
+        }
     }
 
     /** A straight line by weighted least squares. */

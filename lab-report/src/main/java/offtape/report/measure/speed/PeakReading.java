@@ -19,9 +19,18 @@ final class PeakReading {
 
     /** As above; the settled reading over time goes to another reader too. */
     PeakReading(Iec60386 meter, Consumer<double[]> also) {
-        this.detector = meter.quasiPeak();
+        this(meter, meter.quasiPeak(), also);
+    }
+
+    private PeakReading(Iec60386 meter, RunningFilter detector, Consumer<double[]> also) {
+        this.detector = detector;
         this.settled = meter.settled();
         this.also = also;
+    }
+
+    /** As another detector reads it that keeps to the standard. */
+    static PeakReading other(Iec60386 meter) {
+        return new PeakReading(meter, meter.otherQuasiPeak(), x -> {});
     }
 
     void next(double[] filtered) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import offtape.core.dsp.RealFft;
 import offtape.core.dsp.Spectrum;
+import offtape.core.standard.SampleClock;
 import offtape.report.measure.line.FoundLine;
 import offtape.report.measure.line.LineSearch;
 import offtape.report.result.SpeedComponent;
@@ -15,6 +16,10 @@ final class SpeedLines {
 
     private static final double LOWEST_HZ = LineSearch.LOWEST_HZ;
     private static final double HIGHEST_HZ = LineSearch.HIGHEST_HZ;
+
+    /** Bands end softly: so far their edges reach. */
+    private static final double EDGES_HZ = 300;
+
     private static final int MOST = 12;
     private static final int POINTS = 360;
 
@@ -44,11 +49,16 @@ final class SpeedLines {
         }
         Spectrum spectrum = RealFft.ofSize(n).forward(windowed);
         this.binHz = spectrum.binHz(rateHz);
-        int bins = (int) Math.min(spectrum.bins(), HIGHEST_HZ / binHz + 2);
+        int bins = (int) Math.min(spectrum.bins(), EDGES_HZ / binHz + 2);
         this.peak = new double[bins];
         for (int k = 0; k < bins; k++) {
             peak[k] = 2 * spectrum.magnitude(k) / (windowed.length / 2.0);
         }
+    }
+
+    /** How far another meter may read the same. */
+    MeterDoubt meterDoubt() {
+        return new MeterDoubt(peak, binHz);
     }
 
     /** Lines, largest first. */
@@ -77,7 +87,7 @@ final class SpeedLines {
                 line.startHz(),
                 line.peakPercent(),
                 null,
-                line.hzUncertainty(),
+                Math.hypot(line.hzUncertainty(), SampleClock.UNCERTAINTY * line.startHz()),
                 line.peakUncertainty(),
                 line.moves() ? line.endHz() : null,
                 line.moves() ? 60 * line.changeHzPerS() : null,

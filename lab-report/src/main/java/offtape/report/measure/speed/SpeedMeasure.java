@@ -3,8 +3,10 @@ package offtape.report.measure.speed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 import offtape.core.standard.FlutterBand;
 import offtape.core.standard.Iec60386;
+import offtape.core.standard.SampleClock;
 import offtape.core.unit.Quantity;
 import offtape.report.measure.line.FoundLine;
 import offtape.report.result.Speed;
@@ -18,8 +20,7 @@ final class SpeedMeasure {
     private static final double SHORTEST_FOR_DRIFT_S = 15;
     private static final double FLUTTER_HZ = 200;
 
-    /** Share of a modulation reading that filters and detector may err by, k = 2. */
-    private static final double READING_ERROR = 0.01;
+    private static final double OWN_DRIFT_PERCENT = 1e-4;
 
     private static final Quantity TOO_SHORT =
             Quantity.unknown("The tone is too short: wow and flutter needs 5 s or more.");
@@ -28,6 +29,8 @@ final class SpeedMeasure {
     private final SpeedReader reader;
     private final ToneStream.Summary summary;
     private final NoiseFloor floor;
+    private final SpeedLines lines;
+    private final MeterReadings readings;
     private final List<String> notes;
 
     private SpeedMeasure(ToneStream tone, List<String> notes) {
@@ -36,6 +39,8 @@ final class SpeedMeasure {
         this.summary = tone.read(reader::next);
         reader.end();
         this.floor = new NoiseFloor(tone, summary.noiseDensity());
+        this.lines = reader.lines();
+        this.readings = new MeterReadings(reader, floor, lines.meterDoubt(), seconds());
         this.notes = new ArrayList<>(notes);
         addNotes();
     }
@@ -66,15 +71,15 @@ final class SpeedMeasure {
     private Speed speed(SpeedLines lines, List<FoundLine> found) {
         double weightedFloor = floor.rms(FlutterBand.WEIGHTED);
         return new Speed(
-                Quantity.known(reader.mean(), UNIT, reader.meanUncertainty()),
+                deviation(),
                 drift(),
-                weighted(reader.weightedPeak()),
-                weighted(reader.twoSigma()),
-                weighted(reader.rms(FlutterBand.WEIGHTED)),
-                wide(reader.unweightedPeak(), FlutterBand.UNWEIGHTED),
-                wide(reader.rms(FlutterBand.UNWEIGHTED), FlutterBand.UNWEIGHTED),
-                isLong() ? reading(reader.rms(FlutterBand.WOW), FlutterBand.WOW) : TOO_SHORT,
-                wide(reader.rms(FlutterBand.FLUTTER), FlutterBand.FLUTTER),
+                ifLong(() -> readings.weightedPeak(reader.weightedPeak())),
+                ifLong(() -> readings.steady(reader.twoSigma(), FlutterBand.WEIGHTED)),
+                ifLong(() -> readings.rms(FlutterBand.WEIGHTED)),
+                wide(readings::unweightedPeak),
+                wide(() -> readings.rms(FlutterBand.UNWEIGHTED)),
+                ifLong(() -> readings.rms(FlutterBand.WOW)),
+                wide(() -> readings.rms(FlutterBand.FLUTTER)),
                 Quantity.known(weightedFloor, UNIT, 0.2 * weightedFloor),
                 tone.nominalHz(),
                 lines.components(found),
@@ -83,7 +88,7 @@ final class SpeedMeasure {
                 tone.firstSeconds(),
                 seconds(),
                 tone.bandHz(),
-                wide(reader.rms(FlutterBand.AMERICAN), FlutterBand.AMERICAN),
+                wide(() -> readings.rms(FlutterBand.AMERICAN)),
                 floors(),
                 isLong() ? reader.readings() : null,
                 worst(),
@@ -102,12 +107,12 @@ final class SpeedMeasure {
         return tone.bandHz() >= FLUTTER_HZ;
     }
 
-    private Quantity weighted(double value) {
-        return isLong() ? reading(value, FlutterBand.WEIGHTED) : TOO_SHORT;
+    private Quantity ifLong(Supplier<Quantity> reading) {
+        return isLong() ? reading.get() : TOO_SHORT;
     }
 
     /** A reading that needs the whole band up to 200 Hz. */
-    private Quantity wide(double value, FlutterBand band) {
+    private Quantity wide(Supplier<Quantity> reading) {
         if (!isWide()) {
             return Quantity.unknown(
                     String.format(
@@ -116,12 +121,13 @@ final class SpeedMeasure {
                                     + " needs 200 Hz. Use a tone of 400 Hz or more.",
                             tone.bandHz()));
         }
-        return isLong() ? reading(value, band) : TOO_SHORT;
+        return ifLong(reading);
     }
 
-    private Quantity reading(double value, FlutterBand band) {
-        double noise = 2 * floor.rms(band);
-        return Quantity.known(value, UNIT, Math.hypot(READING_ERROR * value, noise) + 0.0002);
+    /** The recorder's clock is what a speed is measured with. */
+    private Quantity deviation() {
+        double clock = SampleClock.UNCERTAINTY * (100 + reader.mean());
+        return Quantity.known(reader.mean(), UNIT, clock + reader.meanUncertainty());
     }
 
     private Quantity drift() {
@@ -129,7 +135,7 @@ final class SpeedMeasure {
             return Quantity.unknown("The tone is too short to tell drift from wow.");
         }
         double drift = reader.drift();
-        return Quantity.known(drift, UNIT, 0.1 * drift + 0.0005);
+        return Quantity.known(drift, UNIT, 2 * reader.driftDoubt() + OWN_DRIFT_PERCENT);
     }
 
     private SpeedFloors floors() {
@@ -150,8 +156,8 @@ final class SpeedMeasure {
         return halfSeconds.hasWorst()
                 ? new WorstTenSeconds(
                         halfSeconds.worstFromSeconds(),
-                        weighted(halfSeconds.worstPeak()),
-                        weighted(halfSeconds.worstRms()))
+                        ifLong(() -> readings.weightedPeak(halfSeconds.worstPeak())),
+                        ifLong(() -> readings.steady(halfSeconds.worstRms(), FlutterBand.WEIGHTED)))
                 : null;
     }
 

@@ -26,6 +26,8 @@ public final class SpeedReader {
     private final Map<FlutterBand, SettledRms> rms = new EnumMap<>(FlutterBand.class);
     private final PeakReading weightedPeak;
     private final PeakReading unweightedPeak;
+    private final PeakReading otherWeightedPeak;
+    private final PeakReading otherUnweightedPeak;
     private final TwoSigma twoSigma = new TwoSigma();
     private final HalfSeconds halfSeconds;
     private final Extremes trace;
@@ -55,9 +57,11 @@ public final class SpeedReader {
         rms.put(FlutterBand.WEIGHTED, new SettledRms(meter, this::weighted));
         weightedPeak = new PeakReading(meter, halfSeconds::reading);
         unweightedPeak = new PeakReading(meter);
+        otherWeightedPeak = PeakReading.other(meter);
+        otherUnweightedPeak = PeakReading.other(meter);
         trace = new Extremes(Math.round(STRETCH_S * rateHz), MOST_STRETCHES);
         drift = new Drift(rateHz);
-        mean = new MeanDeviation(rateHz);
+        mean = new MeanDeviation(samples);
         beginning = new double[(int) Math.min(samples, (long) (LINES_S * rateHz))];
     }
 
@@ -84,13 +88,21 @@ public final class SpeedReader {
         bands.forEach((band, filter) -> filtered(band, filter.rest()));
         weightedPeak.end();
         unweightedPeak.end();
+        otherWeightedPeak.end();
+        otherUnweightedPeak.end();
     }
 
     private void filtered(FlutterBand band, double[] x) {
         rms.get(band).next(x);
         switch (band) {
-            case WEIGHTED -> weightedPeak.next(x);
-            case UNWEIGHTED -> unweightedPeak.next(x);
+            case WEIGHTED -> {
+                weightedPeak.next(x);
+                otherWeightedPeak.next(x);
+            }
+            case UNWEIGHTED -> {
+                unweightedPeak.next(x);
+                otherUnweightedPeak.next(x);
+            }
             case CHARTED -> Arrays.stream(x).forEach(trace::add);
             default -> {
                 // read as rms alone
@@ -107,6 +119,7 @@ public final class SpeedReader {
         return offset + mean.value();
     }
 
+    /** Expanded uncertainty of the mean but for the recorder's clock. */
     double meanUncertainty() {
         return mean.uncertainty();
     }
@@ -114,6 +127,11 @@ public final class SpeedReader {
     /** Drift, percent; 0 for less than ten seconds. */
     public double drift() {
         return drift.reach();
+    }
+
+    /** How far wow may have moved the drift, after {@link #drift}. */
+    double driftDoubt() {
+        return drift.doubt();
     }
 
     /** Root mean square of a band where it has settled, percent. */
@@ -129,6 +147,16 @@ public final class SpeedReader {
     /** Highest unweighted quasi-peak reading, percent. */
     public double unweightedPeak() {
         return unweightedPeak.highest();
+    }
+
+    /** What another detector makes of the weighted deviation. */
+    double otherWeightedPeak() {
+        return otherWeightedPeak.highest();
+    }
+
+    /** What another detector makes of the unweighted deviation. */
+    double otherUnweightedPeak() {
+        return otherUnweightedPeak.highest();
     }
 
     /** The two-sigma statistic of the weighted deviation, percent. */

@@ -13,6 +13,9 @@ import offtape.report.measure.tone.Complex;
  */
 public record Leakage(Leak toRight, Leak toLeft) {
 
+    /** Channels that do not hear each other, or not that it is known. */
+    public static final Leakage NONE = new Leakage(Leak.NONE, Leak.NONE);
+
     /**
      * What one channel hears of the other.
      *
@@ -30,6 +33,16 @@ public record Leakage(Leak toRight, Leak toLeft) {
             double sign = halfTurns == 0 ? 1 : -1;
             return Complex.polar(sign * ratio.size(), late * hz / frequencyHz);
         }
+    }
+
+    /**
+     * What a channel hears of the other one at a frequency, as a ratio to what is heard there.
+     *
+     * @param channel 0 left, 1 right
+     * @param hz frequency in the programme
+     */
+    public Complex into(int channel, double hz) {
+        return (channel == 0 ? toLeft : toRight).at(hz);
     }
 
     /**
@@ -71,7 +84,7 @@ public record Leakage(Leak toRight, Leak toLeft) {
      * @param hz frequency in the programme
      */
     double unmixedPower(int channel, double own, double other, Complex cross, double hz) {
-        Complex leak = (channel == 0 ? toLeft : toRight).at(hz);
+        Complex leak = into(channel, hz);
         Complex otherTimesOwn = channel == 0 ? cross.conjugate() : cross;
         double size = leak.size();
         return own - 2 * leak.times(otherTimesOwn).re() + size * size * other;
@@ -87,6 +100,6 @@ public record Leakage(Leak toRight, Leak toLeft) {
      * @param hz frequency in the programme
      */
     public Complex unmixedAmplitude(int channel, Complex own, Complex other, double hz) {
-        return own.minus((channel == 0 ? toLeft : toRight).at(hz).times(other));
+        return own.minus(into(channel, hz).times(other));
     }
 }

@@ -13,6 +13,12 @@ import org.apache.commons.math3.fitting.WeightedObservedPoints;
  */
 record LocalFit(double value, double standardError, double slope) {
 
+    /**
+     * A parabola's value in the middle of evenly spread points varies so many times as much as
+     * their mean (Savitzky and Golay 1964, quadratic smoothing).
+     */
+    static final double WIDENING = 2.25;
+
     private static final int FEWEST = 5;
 
     /**
@@ -50,9 +56,7 @@ record LocalFit(double value, double standardError, double slope) {
                 sum += rest * rest;
             }
         }
-        // A parabola's value in the middle of evenly spread points varies 9/4 times as much as
-        // their mean (Savitzky and Golay 1964, quadratic smoothing).
-        double variance = sum / (count - 3) * 2.25 / count;
+        double variance = sum / (count - 3) * WIDENING / count;
         return new LocalFit(p[0], Math.sqrt(variance), p[1] / reach);
     }
 }

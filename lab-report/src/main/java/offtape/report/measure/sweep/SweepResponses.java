@@ -21,13 +21,15 @@ public final class SweepResponses {
      * @param harmonics those of the loudest sweep, or null if there are none
      * @param noise density of the noise, one a channel, or null if unknown
      * @param leakage what each channel hears of the other, which is taken out
+     * @param unsteadiness root mean square of slow changes of speed, a share
      */
     public static List<Response> of(
             ProgrammeReturn ret,
             List<FollowedSweep> sweeps,
             FollowedHarmonics harmonics,
             PowerDensity[] noise,
-            Leakage leakage) {
+            Leakage leakage,
+            double unsteadiness) {
         OptionalDouble speed = tapeSpeedMmPerS(ret);
         List<Response> result = new ArrayList<>();
         for (FollowedSweep sweep : sweeps) {
@@ -35,7 +37,7 @@ public final class SweepResponses {
             for (int c = 0; c < ret.channels(); c++) {
                 PowerDensity own = noise == null ? null : noise[c];
                 Response response =
-                        new ResponseMeasure(sweep, c, own, ratio, leakage)
+                        new ResponseMeasure(sweep, c, own, ratio, leakage, unsteadiness)
                                 .measure(ProgrammeReturn.channelName(c), speed);
                 if (response != null && harmonics != null && harmonics.isOf(sweep.cue())) {
                     response =

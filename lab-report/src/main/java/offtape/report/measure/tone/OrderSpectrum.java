@@ -3,6 +3,7 @@ package offtape.report.measure.tone;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import offtape.core.audio.AudioSource;
 import offtape.core.dsp.Baseband;
 import offtape.core.dsp.Downconverter;
@@ -20,6 +21,7 @@ import offtape.report.locate.ProgrammeReturn;
  */
 public final class OrderSpectrum {
 
+    private static final int UNREST_FROM = 2;
     private static final int NOISE_FROM = 6;
     private static final int NOISE_TO = 40;
     private static final int MARGIN = 40;
@@ -121,6 +123,25 @@ public final class OrderSpectrum {
         return b + 0.5 * u * (c - a + u * (2 * a - 5 * b + 4 * c - d + u * (3 * (b - c) + d - a)));
     }
 
+    /**
+     * The same without what leaked in of another channel.
+     *
+     * @param other the other channel of the same tone
+     * @param leak what of the other is heard here, at an order
+     */
+    public OrderSpectrum without(OrderSpectrum other, DoubleFunction<Complex> leak) {
+        double[] re = new double[spectrum.bins()];
+        double[] im = new double[spectrum.bins()];
+        for (int k = 0; k < re.length; k++) {
+            Complex part =
+                    leak.apply((double) k / cycles)
+                            .times(new Complex(other.spectrum.re(k), other.spectrum.im(k)));
+            re[k] = spectrum.re(k) - part.re();
+            im[k] = spectrum.im(k) - part.im();
+        }
+        return new OrderSpectrum(Spectrum.of(2 * (re.length - 1), re, im), cycles, windowSum);
+    }
+
     /** Highest order whose line lies below a frequency, given that of the fundamental. */
     public static int highestOrder(double fundamentalHz, double limitHz) {
         return (int) Math.floor(limitHz / fundamentalHz);
@@ -153,6 +174,26 @@ public final class OrderSpectrum {
         double[] sorted = Arrays.copyOf(beside, count);
         Arrays.sort(sorted);
         return (sorted[(count - 1) / 2] + sorted[count / 2]) / 2 / Math.log(2);
+    }
+
+    /**
+     * Squared peak amplitude by which a line is not what it would be for ever: noise, or the mean
+     * of the nearest lines if that is more, where slow changes of the tone's level show. Hann's
+     * window spreads a steady line to its neighbours and no further.
+     */
+    public double unrest(int order) {
+        int middle = order * cycles;
+        double sum = 0;
+        int count = 0;
+        for (int d = UNREST_FROM; d < NOISE_FROM; d++) {
+            for (int bin : new int[] {middle - d, middle + d}) {
+                if (bin > 0 && bin < spectrum.bins() - 1) {
+                    sum += scaled(spectrum.power(bin));
+                    count++;
+                }
+            }
+        }
+        return Math.max(noise(order), count == 0 ? 0 : sum / count);
     }
 
     /** The fundamental's complex peak amplitude. */

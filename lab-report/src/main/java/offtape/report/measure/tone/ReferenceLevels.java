@@ -72,7 +72,7 @@ public record ReferenceLevels(
             double noise = orders.get(c).noise(1);
             if (power > HEARD * noise) {
                 peaks[c] = Math.sqrt(power - noise) * Math.pow(10, -cue.levelDb() / 20);
-                uncertainty[c] = Math.sqrt(noise / power / 2);
+                uncertainty[c] = Math.sqrt(orders.get(c).unrest(1) / power / 2);
             }
         }
         for (int c = 0; c < 2 && peaks.length > 1; c++) {

@@ -12,6 +12,7 @@ import offtape.core.programme.Programme;
 import offtape.report.locate.Location;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.locate.TimeMap;
+import offtape.report.measure.sweep.Leakage;
 import offtape.report.measure.tone.ReferenceLevels;
 import offtape.report.result.Distortion;
 
@@ -89,6 +90,7 @@ final class Ladders {
                         seconds,
                         List.of());
         ProgrammeReturn ret = new ProgrammeReturn(new Programme(sheet, sound), sound, location);
-        return new LadderMeasure(ret, ReferenceLevels.measure(ret).orElseThrow()).measure(ladder);
+        return new LadderMeasure(ret, ReferenceLevels.measure(ret).orElseThrow(), Leakage.NONE)
+                .measure(ladder);
     }
 }

@@ -88,7 +88,8 @@ class MotionComparisonTest {
                         0,
                         bench.noise().densities()[0],
                         1,
-                        new Leakage(Leakage.Leak.NONE, Leakage.Leak.NONE))
+                        new Leakage(Leakage.Leak.NONE, Leakage.Leak.NONE),
+                        0)
                 .measure("left", OptionalDouble.empty());
     }
 

@@ -125,7 +125,8 @@ record SweepBench(ProgrammeReturn ret, MachineRun run) {
                         .toList(),
                 HarmonicFollower.followLoudest(ret).orElse(null),
                 noise().densities(),
-                new Leakage(Leakage.Leak.NONE, Leakage.Leak.NONE));
+                new Leakage(Leakage.Leak.NONE, Leakage.Leak.NONE),
+                0);
     }
 
     /** The truth about the response of a channel. */

@@ -109,7 +109,7 @@ class SweepDistortionMeasureTest {
                         -58);
         ReferenceLevels reference = ReferenceLevels.measure(bench.ret()).orElseThrow();
         List<Distortion> ladders =
-                new LadderMeasure(bench.ret(), reference)
+                new LadderMeasure(bench.ret(), reference, Leakage.NONE)
                         .measure(bench.ret().cues(Cue.Ladder.class).get(0));
         for (int c = 0; c < 2; c++) {
             LadderStep step = ladders.get(c).steps().get(1);
