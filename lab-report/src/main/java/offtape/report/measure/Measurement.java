@@ -21,6 +21,7 @@ import offtape.report.measure.channel.DropoutSearch;
 import offtape.report.measure.channel.Polarity;
 import offtape.report.measure.distortion.LadderHealth;
 import offtape.report.measure.distortion.LadderMeasure;
+import offtape.report.measure.loss.LossMeasure;
 import offtape.report.measure.noise.ModulationNoise;
 import offtape.report.measure.noise.NoiseDensities;
 import offtape.report.measure.noise.NoiseMeasure;
@@ -31,6 +32,7 @@ import offtape.report.measure.sweep.HarmonicFollower;
 import offtape.report.measure.sweep.SweepFollower;
 import offtape.report.measure.sweep.SweepResponses;
 import offtape.report.measure.tone.ReferenceLevels;
+import offtape.report.result.Channels;
 import offtape.report.result.Distortion;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Noise;
@@ -47,6 +49,9 @@ public final class Measurement {
     private static final String ANOTHER_MODE =
             "A tape recorded elsewhere was replayed, so the recording does not show the way from"
                     + " record to replay head.";
+
+    /** Up to this share of the sample rate a recorder's own filter takes nothing away. */
+    private static final double RECORDER_SHARE = 0.45;
 
     private final ProgrammeReturn ret;
 
@@ -108,6 +113,9 @@ public final class Measurement {
         health.addAll(LadderHealth.notes(ladders));
         fileNotes.forEach(n -> health.add(new HealthNote("warning", "file", n)));
         health.addAll(Background.result(selfCheck).notes(responses, crosstalk.leakage()));
+        Channels channels =
+                new ChannelMeasure(ret, reference, crosstalk, session)
+                        .measure(quietest(sweeps), noise);
         return new Results(
                 Results.FORMAT,
                 Results.VERSION,
@@ -117,12 +125,17 @@ public final class Measurement {
                 responses,
                 ladders,
                 noises(reference, noise, ladders),
-                new ChannelMeasure(ret, reference, crosstalk, session)
-                        .measure(quietest(sweeps), noise),
+                channels,
                 Background.result(dropouts).dropouts(),
                 health,
                 Verdict.open("No limits were applied to these figures."),
-                Background.result(dropouts).summary());
+                Background.result(dropouts).summary(),
+                new LossMeasure(session, channels, RECORDER_SHARE * lowestRateHz())
+                        .measure(responses));
+    }
+
+    private int lowestRateHz() {
+        return Math.min(ret.recording().sampleRateHz(), ret.programme().audio().sampleRateHz());
     }
 
     private FollowedSweep follow(Cue.Sweep s) {

@@ -11,6 +11,7 @@ import java.util.List;
  * @param format always {@link #FORMAT}
  * @param version always {@link #VERSION}
  * @param dropoutSummary how often the sound breaks off, or null
+ * @param losses what takes the highs away, one a channel with a response
  */
 @JsonPropertyOrder({"format", "version"})
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -27,7 +28,8 @@ public record Results(
         List<Dropout> dropouts,
         List<HealthNote> health,
         Verdict verdict,
-        DropoutSummary dropoutSummary) {
+        DropoutSummary dropoutSummary,
+        List<LossFit> losses) {
 
     /** The value of {@code format} in every results file. */
     public static final String FORMAT = "offtape-results";
@@ -42,6 +44,7 @@ public record Results(
         noise = List.copyOf(noise);
         dropouts = List.copyOf(dropouts);
         health = List.copyOf(health);
+        losses = List.copyOf(losses);
     }
 
     /** The same results with other figures of speed. */
@@ -59,6 +62,7 @@ public record Results(
                 dropouts,
                 health,
                 verdict,
-                dropoutSummary);
+                dropoutSummary,
+                losses);
     }
 }

@@ -258,7 +258,8 @@ final class Degenerate {
                                         List.of("delay between the channels"),
                                         "Set the azimuth of the replay head.",
                                         "Keep fingers off moving reels."))),
-                null);
+                null,
+                List.of());
     }
 
     private static Speed speed(SpeedTrace trace, SpeedSpectrum spectrum) {

@@ -63,7 +63,8 @@ class ResultsJsonTest {
                 List.of(),
                 List.of(new HealthNote("note", "short", "A \"short\" recording.")),
                 Verdict.open("No limits were applied."),
-                null);
+                null,
+                List.of());
     }
 
     @Test
