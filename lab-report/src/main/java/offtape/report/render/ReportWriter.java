@@ -33,6 +33,9 @@ public final class ReportWriter {
             sections.add(VerdictSection.of(results));
         }
         sections.add(ResponseSection.of(results));
+        if (LossSection.hasContent(results)) {
+            sections.add(LossSection.of(results));
+        }
         sections.add(SpeedSection.of(results));
         sections.add(DistortionSection.of(results));
         sections.add(NoiseSection.of(results));

@@ -96,7 +96,8 @@ class ResultsJsonTest {
                         "channels",
                         "dropouts",
                         "health",
-                        "verdict"),
+                        "verdict",
+                        "losses"),
                 keys);
     }
 

@@ -2,12 +2,15 @@ package offtape.report.measure.loss;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
- * Fits of a family's sets, from the whole down: a set that misses the curve need not be thinned
- * further, since no part of it fits better.
+ * Fits of a family's sets. One cause is added after another until the whole set is fitted; then
+ * causes are left out again. A set that misses the curve need not be thinned further, since no part
+ * of it fits better.
  */
 final class FamilyFits {
 
@@ -19,25 +22,24 @@ final class FamilyFits {
 
     private final Family family;
     private final SetFitter fitter;
-    private final List<SetFit> whole;
+    private final Map<Integer, List<SetFit>> fits = new HashMap<>();
+    private final double bound;
 
-    private FamilyFits(Family family, SetFitter fitter, List<SetFit> whole) {
+    /** Fits the whole set, and what lies on the way to it. */
+    FamilyFits(Family family, SetFitter fitter) {
         this.family = family;
         this.fitter = fitter;
-        this.whole = whole;
-    }
-
-    /** The whole set, reached by adding one cause after another. */
-    static FamilyFits whole(Family family, SetFitter fitter) {
-        List<SetFit> fits = List.of();
+        SetFit near = null;
         int choice = 0;
+        double least = Double.POSITIVE_INFINITY;
         for (int added : ORDER) {
             choice |= 1 << added;
-            SetFit near =
-                    fits.stream().min(Comparator.comparingDouble(SetFit::misfit)).orElse(null);
-            fits = fitter.fit(family.set(choice), family.penalty(), near);
+            List<SetFit> found = fitter.fit(family.set(choice), family.penalty(), near);
+            fits.put(choice, found);
+            near = found.stream().min(Comparator.comparingDouble(SetFit::misfit)).orElse(near);
+            least = near == null ? least : Math.min(least, near.misfit());
         }
-        return new FamilyFits(family, fitter, fits);
+        bound = least - ROOM;
     }
 
     /** The equalisation of the family, if it is wrong. */
@@ -45,14 +47,9 @@ final class FamilyFits {
         return Optional.ofNullable(family.shelf());
     }
 
-    /** χ² that no set of the family comes below; nothing is known if the fit failed. */
+    /** χ² that no set of the family comes below. */
     double bound() {
-        return bound(whole);
-    }
-
-    private static double bound(List<SetFit> fits) {
-        return fits.stream().mapToDouble(SetFit::misfit).min().orElse(Double.NEGATIVE_INFINITY)
-                - ROOM;
+        return bound;
     }
 
     /**
@@ -62,13 +59,11 @@ final class FamilyFits {
      *     are found
      */
     List<SetFit> parts(double known) {
-        List<SetFit> all = new ArrayList<>(whole);
+        List<SetFit> all = new ArrayList<>();
         double[] bounds = new double[family.size()];
-        int top = family.size() - 1;
-        bounds[top] = bound();
-        double limit = lowered(known, whole);
-        for (int choice = top - 1; choice >= 0; choice--) {
-            double least = Double.NEGATIVE_INFINITY;
+        double limit = known;
+        for (int choice = family.size() - 1; choice >= 0; choice--) {
+            double least = bound;
             for (int i = 0; i < family.free().size(); i++) {
                 if ((choice >> i & 1) == 0) {
                     least = Math.max(least, bounds[choice | 1 << i]);
@@ -76,20 +71,24 @@ final class FamilyFits {
             }
             bounds[choice] = least;
             if (least <= limit) {
-                List<SetFit> fits = fitter.fit(family.set(choice), family.penalty(), null);
-                bounds[choice] = Math.max(least, bound(fits));
-                limit = lowered(limit, fits);
-                all.addAll(fits);
+                List<SetFit> own = fits(choice);
+                double closest = own.stream().mapToDouble(SetFit::misfit).min().orElse(least);
+                bounds[choice] = Math.max(least, closest - ROOM);
+                for (SetFit fit : own) {
+                    limit =
+                            fit.possible()
+                                    ? Math.min(limit, fit.misfit() + Weighing.AS_WELL)
+                                    : limit;
+                }
+                all.addAll(own);
             }
         }
         return all;
     }
 
-    private static double lowered(double limit, List<SetFit> fits) {
-        double lowest = limit;
-        for (SetFit fit : fits) {
-            lowest = fit.possible() ? Math.min(lowest, fit.misfit() + Weighing.AS_WELL) : lowest;
-        }
-        return lowest;
+    private List<SetFit> fits(int choice) {
+        return fits.containsKey(choice)
+                ? fits.get(choice)
+                : fitter.fit(family.set(choice), family.penalty(), null);
     }
 }

@@ -77,13 +77,13 @@ final class LossReport {
     private LossCause cause(Cause cause, CauseRange range) {
         boolean edge = cause == Cause.UPPER_EDGE;
         Quantity most = quantity(cause, range.high());
-        if (range.low() > 0 && !(edge && range.high() > WIDEST_EDGE * range.low())) {
-            Quantity least = quantity(cause, range.low());
-            double middle = (least.value() + most.value()) / 2;
-            double half = Math.abs(least.value() - most.value()) / 2;
+        boolean needed = simplest.stream().allMatch(f -> f.set().causes().contains(cause));
+        boolean wide = edge && range.high() > WIDEST_EDGE * range.low();
+        // The witness has azimuth in every set, and it may be nothing.
+        if (needed && !wide && (cause != Cause.AZIMUTH || range.low() > 0)) {
             return new LossCause(
                     cause.key(),
-                    Quantity.known(middle, most.unit(), half),
+                    told(most, quantity(cause, range.low())),
                     null,
                     null,
                     null,
@@ -98,6 +98,11 @@ final class LossReport {
                 most.unit(),
                 null,
                 share(cause));
+    }
+
+    private static Quantity told(Quantity one, Quantity other) {
+        double middle = (one.value() + other.value()) / 2;
+        return Quantity.known(middle, one.unit(), Math.abs(one.value() - other.value()) / 2);
     }
 
     /** A figure in the unit in which it is told. */

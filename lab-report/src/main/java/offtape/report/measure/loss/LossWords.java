@@ -1,6 +1,7 @@
 package offtape.report.measure.loss;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -143,24 +144,33 @@ final class LossWords {
                 + ".";
     }
 
-    /** A sentence for each two causes of which one can stand for the other. */
+    /**
+     * A sentence for each two causes of which one can stand for the other: what takes most of what
+     * only one of two sets takes.
+     */
     private List<String> alike() {
         List<String> sentences = new ArrayList<>();
         for (SetFit one : simplest) {
             for (SetFit other : simplest) {
                 List<Cause> mine = without(one.set().causes(), other.set().causes());
                 List<Cause> theirs = without(other.set().causes(), one.set().causes());
-                if (mine.size() == 1 && theirs.size() == 1) {
-                    List<Cause> pair = List.of(mine.get(0), theirs.get(0));
-                    if (pair.get(0).compareTo(pair.get(1)) < 0) {
-                        double from =
-                                Math.min(begins(one, pair.get(0)), begins(other, pair.get(1)));
-                        sentences.add(alike(pair, from));
+                if (!mine.isEmpty() && !theirs.isEmpty()) {
+                    Cause first = most(one, mine);
+                    Cause second = most(other, theirs);
+                    if (first.compareTo(second) < 0) {
+                        double from = Math.min(begins(one, first), begins(other, second));
+                        sentences.add(alike(List.of(first, second), from));
                     }
                 }
             }
         }
         return sentences.stream().distinct().toList();
+    }
+
+    private static Cause most(SetFit fit, List<Cause> causes) {
+        return causes.stream()
+                .max(Comparator.comparingDouble(c -> Math.abs(shareDb(fit, c, HIGH_HZ))))
+                .orElseThrow();
     }
 
     private static String alike(List<Cause> pair, double fromHz) {

@@ -65,8 +65,10 @@ final class SetFitter {
         for (int i = 0; i < start.length - 1; i++) {
             LossTerm t = set.terms().get(i);
             int there = near == null ? -1 : near.set().terms().indexOf(t);
-            start[i] = there >= 0 ? near.theta()[there] : near == null ? first(t) : 0;
+            boolean known = there >= 0 && t.cause() != Cause.AZIMUTH;
+            start[i] = known ? near.theta()[there] : first(t);
         }
+        start[start.length - 1] = near == null ? 0 : near.offsetDb();
         List<SetFit> fits = new ArrayList<>(from(start, set, penalty).stream().toList());
         int gap = set.index(Cause.GAP);
         int azimuth = set.index(Cause.AZIMUTH);

@@ -94,13 +94,13 @@ record Weighing(
         Map<Optional<Shelf>, Double> usual = new HashMap<>();
         families.stream()
                 .filter(Family::isUsual)
-                .map(f -> FamilyFits.whole(f, fitter))
+                .map(f -> new FamilyFits(f, fitter))
                 .forEach(f -> usual.put(f.shelf(), f.bound()));
         double lowest = usual.values().stream().mapToDouble(b -> b).min().orElse(0);
         List<FamilyFits> all =
                 families.stream()
                         .filter(f -> usual.get(Optional.ofNullable(f.shelf())) < lowest + HOPELESS)
-                        .map(f -> FamilyFits.whole(f, fitter))
+                        .map(f -> new FamilyFits(f, fitter))
                         .sorted(Comparator.comparingDouble(FamilyFits::bound))
                         .toList();
         double least = Double.POSITIVE_INFINITY;

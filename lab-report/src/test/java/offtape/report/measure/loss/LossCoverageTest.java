@@ -17,13 +17,18 @@ import offtape.report.result.LossFit;
 import offtape.report.result.Session;
 import org.junit.jupiter.api.Test;
 
-/** How often what is told of causes holds on made machines. */
+/**
+ * How often what is told of causes holds: machines drawn at random with up to six causes at a time,
+ * four tape speeds and noise from 0.01 to 0.1 dB. A cause that is told where there is none counts
+ * as a figure that does not hold. What is told must hold in 90 to 99 %; a limit holds at least as
+ * often.
+ */
 class LossCoverageTest {
 
-    private static final int DRAWS = 240;
+    private static final int DRAWS = 200;
 
-    /** A judgement of one cause. */
-    private record Outcome(String cause, boolean told, boolean holds, String line) {}
+    /** Whether one figure or limit holds. */
+    private record Outcome(String cause, boolean told, boolean holds) {}
 
     @Test
     void statedFiguresAndLimitsHold() {
@@ -33,95 +38,59 @@ class LossCoverageTest {
                         .boxed()
                         .flatMap(i -> draw(i).stream())
                         .toList();
-        Map<String, int[]> count = new TreeMap<>();
+        Map<String, int[]> counts = new TreeMap<>();
         for (Outcome o : all) {
-            int[] c =
-                    count.computeIfAbsent(
-                            o.cause() + (o.told() ? " told" : " limit"), k -> new int[2]);
-            c[0]++;
-            c[1] += o.holds() ? 1 : 0;
-            c = count.computeIfAbsent(o.told() ? "all told" : "all limits", k -> new int[2]);
-            c[0]++;
-            c[1] += o.holds() ? 1 : 0;
-            if (!o.holds() && System.getenv("LOSS_VERBOSE") != null) {
-                System.out.println(o.line());
+            String kind = o.told() ? "told" : "limits";
+            for (String name : List.of(kind, o.cause() + ", " + kind)) {
+                int[] count = counts.computeIfAbsent(name, k -> new int[2]);
+                count[0] += o.holds() ? 1 : 0;
+                count[1]++;
             }
         }
-        count.forEach(
-                (k, v) -> System.out.printf(Locale.ROOT, "%-24s %4d of %4d hold%n", k, v[1], v[0]));
-        for (String kind : List.of("all told", "all limits")) {
-            double share = (double) count.get(kind)[1] / count.get(kind)[0];
-            assertTrue(share > 0.90, kind + " " + share);
-        }
+        counts.forEach(
+                (k, v) -> System.out.printf(Locale.ROOT, "%-24s %4d of %4d hold%n", k, v[0], v[1]));
+        double told = share(counts.get("told"));
+        assertTrue(told >= 0.90 && told <= 0.99, "told: " + told);
+        assertTrue(share(counts.get("limits")) >= 0.95, "limits: " + share(counts.get("limits")));
+    }
+
+    private static double share(int[] count) {
+        return (double) count[0] / count[1];
     }
 
     private static List<Outcome> draw(int seed) {
         Random random = new Random(7_919L * seed * seed + 31);
         MadeMachine m = MadeMachine.draw(random);
-        Session session =
-                new Session(
-                        null,
-                        null,
-                        m.speed(),
-                        "reference-tape",
-                        "",
-                        null,
-                        "",
-                        "",
-                        m.known() ? TrackSpacing.named("two-track") : null);
-        Channels none = Channels.unknown("no");
-        Quantity delay =
-                m.known()
-                        ? Quantity.known(m.delayUs(random), "µs", 0.1)
-                        : Quantity.unknown("One channel.");
+        Quantity no = Quantity.unknown("The recording has one channel only.");
+        Quantity delay = m.known() ? Quantity.known(m.delayUs(random), "µs", 0.1) : no;
         Channels pair =
-                new Channels(
-                        none.balance(),
-                        none.balance(),
-                        none.balance(),
-                        delay,
-                        none.balance(),
-                        none.balance(),
-                        none.balance(),
-                        none.balance(),
-                        none.balance(),
-                        none.balance(),
-                        none.balance(),
-                        List.of(),
-                        null);
-        double noise = 0.01 * Math.pow(10, random.nextDouble());
+                new Channels(no, no, no, delay, no, no, no, no, no, no, no, List.of(), null);
+        TrackSpacing tracks = m.known() ? TrackSpacing.named("two-track") : null;
+        Session session =
+                new Session(null, null, m.speed(), "reference-tape", "", null, "", "", tracks);
+        double noiseDb = 0.01 * Math.pow(10, random.nextDouble());
         LossFit fit =
-                new LossMeasure(session, pair, 1e9)
+                new LossMeasure(session, pair, 21_600)
                         .measure(
-                                List.of(new MadeCurve(seed, noise).response("left", m::db, 20_000)))
+                                List.of(
+                                        new MadeCurve(seed, noiseDb)
+                                                .response("left", m::db, 20_000)))
                         .get(0);
         List<Outcome> outcomes = new ArrayList<>();
         for (LossCause c : fit.causes()) {
-            double truth = m.truth(c.cause());
-            boolean told = c.quantity().isKnown();
-            if (c.cause().equals("equalisation") && !told) {
-                continue;
+            if (c.quantity().isKnown() || c.limitUnit() != null) {
+                outcomes.add(
+                        new Outcome(
+                                c.cause(), c.quantity().isKnown(), holds(c, m.truth(c.cause()))));
             }
-            boolean holds =
-                    told
-                            ? Math.abs(c.quantity().value() - truth) <= c.quantity().uncertainty()
-                            : c.moreThan() != null ? truth >= c.moreThan() : truth <= c.lessThan();
-            outcomes.add(
-                    new Outcome(
-                            c.cause(),
-                            told,
-                            holds,
-                            String.format(
-                                    Locale.ROOT,
-                                    "%d noise %.3f %s %s truth %.3f: %s | %s",
-                                    seed,
-                                    noise,
-                                    m,
-                                    c.cause(),
-                                    truth,
-                                    told ? c.quantity() : c.lessThan() + " / " + c.moreThan(),
-                                    fit.alternatives())));
         }
         return outcomes;
+    }
+
+    private static boolean holds(LossCause c, double truth) {
+        if (c.quantity().isKnown()) {
+            return Math.abs(c.quantity().value() - truth) <= c.quantity().uncertainty();
+        }
+        return c.moreThan() != null ? truth >= c.moreThan() : truth <= c.lessThan();
     }
 }
