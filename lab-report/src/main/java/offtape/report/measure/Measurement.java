@@ -112,10 +112,14 @@ public final class Measurement {
                 new ArrayList<>(new HealthCheck(ret).notes(reference, speed, polarity, crosstalk));
         health.addAll(LadderHealth.notes(ladders));
         fileNotes.forEach(n -> health.add(new HealthNote("warning", "file", n)));
-        health.addAll(Background.result(selfCheck).notes(responses, crosstalk.leakage()));
+        SelfCheck self = Background.result(selfCheck);
+        health.addAll(self.notes(responses, crosstalk.leakage()));
         Channels channels =
                 new ChannelMeasure(ret, reference, crosstalk, session)
                         .measure(quietest(sweeps), noise);
+        if (reference != null && reference.deadChannel() < 0) {
+            health.addAll(self.ofTake(channels.interchannelDelayWander()));
+        }
         return new Results(
                 Results.FORMAT,
                 Results.VERSION,
