@@ -50,9 +50,6 @@ public final class Measurement {
             "A tape recorded elsewhere was replayed, so the recording does not show the way from"
                     + " record to replay head.";
 
-    /** Up to this share of the sample rate a recorder's own filter takes nothing away. */
-    private static final double RECORDER_SHARE = 0.45;
-
     private final ProgrammeReturn ret;
 
     private Measurement(ProgrammeReturn ret) {
@@ -134,8 +131,7 @@ public final class Measurement {
                 health,
                 Verdict.open("No limits were applied to these figures."),
                 Background.result(dropouts).summary(),
-                new LossMeasure(session, channels, RECORDER_SHARE * lowestRateHz())
-                        .measure(responses));
+                new LossMeasure(session, channels, lowestRateHz()).measure(responses));
     }
 
     private int lowestRateHz() {

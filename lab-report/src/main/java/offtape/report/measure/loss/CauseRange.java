@@ -18,26 +18,42 @@ record CauseRange(double low, double high) {
     /**
      * The range of a cause.
      *
+     * @param fits all sets that were fitted
      * @param limit largest χ²
      * @return null if no set has the cause
      */
     static CauseRange of(Cause cause, List<SetFit> fits, double limit) {
-        double low = Double.POSITIVE_INFINITY;
+        double without =
+                fits.stream()
+                        .filter(f -> f.set().index(cause) < 0 && f.possible())
+                        .mapToDouble(SetFit::misfit)
+                        .min()
+                        .orElse(Double.POSITIVE_INFINITY);
+        double low = without <= limit ? 0 : Double.POSITIVE_INFINITY;
         double high = 0;
-        boolean found = false;
         for (SetFit fit : fits) {
             int k = fit.set().index(cause);
-            if (k < 0) {
-                low = fit.possible() && fit.misfit() <= limit ? 0 : low;
-                continue;
-            }
-            double[] range = new FitRegion(fit, limit).figures(k);
-            if (range != null) {
-                low = Math.min(low, range[0]);
+            double[] range = k < 0 ? null : new FitRegion(fit, limit).figures(k);
+            if (range != null && range[1] > 0) {
+                low = Math.min(low, range[0] > 0 ? range[0] : lowest(fit, k, limit, without));
                 high = Math.max(high, range[1]);
-                found = true;
             }
         }
-        return found ? new CauseRange(low, high) : null;
+        return high > 0 ? new CauseRange(Math.min(low, high), high) : null;
+    }
+
+    /**
+     * The parabola at its top may reach 0 where the sets without the cause are known to miss: then
+     * χ² is taken for one through the top and that miss.
+     */
+    private static double lowest(SetFit fit, int term, double limit, double without) {
+        if (without <= limit || Double.isInfinite(without)) {
+            return 0;
+        }
+        SetFit alone = fit.alone();
+        LossTerm own = alone.set().terms().get(term);
+        double top = alone.theta()[term] > 0 ? own.figure(alone.theta()[term]) : 0;
+        double share = Math.sqrt((limit - fit.misfit()) / (without - fit.misfit()));
+        return top > 0 ? top * (1 - share) : Double.POSITIVE_INFINITY;
     }
 }

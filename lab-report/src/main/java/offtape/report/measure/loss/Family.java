@@ -15,6 +15,10 @@ import java.util.List;
 record Family(List<LossTerm> fixed, List<LossTerm> free, Shelf shelf, double penalty) {
 
     private static final int[] ORDERS = {1, 2, 4};
+
+    /** Rates at which the highs end within what is fitted. */
+    private static final double LEAST_RATE_HZ = 40_000;
+
     private static final int APERTURE = 1;
     private static final int EDGE = 3;
 
@@ -24,10 +28,18 @@ record Family(List<LossTerm> fixed, List<LossTerm> free, Shelf shelf, double pen
     /**
      * All families.
      *
+     * @param rateHz sample rate of the recording
      * @param known the head's azimuth as the channels' delay tells it, or null; with it what a gap
      *     takes is told from what azimuth takes
      */
-    static List<Family> all(double speedMmPerS, LossTerm known) {
+    static List<Family> all(double speedMmPerS, double rateHz, LossTerm known) {
+        List<LossTerm> edges = new ArrayList<>();
+        for (int order : ORDERS) {
+            edges.add(LossTerm.rollOff(order, 0));
+        }
+        if (rateHz > LEAST_RATE_HZ) {
+            edges.add(LossTerm.rollOff(2, rateHz));
+        }
         List<LossTerm> fixed = known == null ? List.of() : List.of(known);
         LossTerm spacing = LossTerm.of(Cause.SPACING, speedMmPerS);
         LossTerm layer = LossTerm.of(Cause.THICKNESS, speedMmPerS);
@@ -45,9 +57,8 @@ record Family(List<LossTerm> fixed, List<LossTerm> free, Shelf shelf, double pen
         List<Family> families = new ArrayList<>();
         for (Shelf shelf : shelves) {
             for (LossTerm aperture : apertures) {
-                for (int order : ORDERS) {
-                    List<LossTerm> free =
-                            List.of(spacing, aperture, layer, LossTerm.rollOff(order));
+                for (LossTerm edge : edges) {
+                    List<LossTerm> free = List.of(spacing, aperture, layer, edge);
                     families.add(new Family(fixed, free, shelf, shelf == null ? 0 : against));
                 }
             }

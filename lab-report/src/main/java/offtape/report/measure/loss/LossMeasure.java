@@ -23,18 +23,21 @@ public final class LossMeasure {
     private static final String TOO_LITTLE =
             "The quiet sweep was not heard clearly enough up to 4 kHz to tell causes of loss.";
 
+    /** Up to this share of the sample rate a recorder's own filter takes nothing away. */
+    private static final double RECORDER_SHARE = 0.45;
+
     private final Session session;
     private final Channels channels;
-    private final double limitHz;
+    private final double rateHz;
 
     /**
      * @param channels the pair, whose delay bears witness of azimuth
-     * @param limitHz highest frequency that the recorder passes unchanged
+     * @param rateHz sample rate of programme or recording, the lower one
      */
-    public LossMeasure(Session session, Channels channels, double limitHz) {
+    public LossMeasure(Session session, Channels channels, double rateHz) {
         this.session = session;
         this.channels = channels;
-        this.limitHz = limitHz;
+        this.rateHz = rateHz;
     }
 
     /** A fit for each channel of which there is a response. */
@@ -60,12 +63,12 @@ public final class LossMeasure {
         if (speed == null) {
             return LossFit.unknown(response.channel(), NO_SPEED);
         }
-        LossCurve curve = LossCurve.of(response, limitHz);
+        LossCurve curve = LossCurve.of(response, RECORDER_SHARE * rateHz);
         if (curve == null) {
             return LossFit.unknown(response.channel(), TOO_LITTLE);
         }
         Witness witness = Witness.of(channels.interchannelDelay(), session.tracks(), speed);
-        Optional<Weighing> weighing = Weighing.of(curve, speed, witness);
+        Optional<Weighing> weighing = Weighing.of(curve, speed, rateHz, witness);
         return weighing.map(w -> new LossReport(w, response, session).fit())
                 .orElseGet(() -> LossFit.unknown(response.channel(), TOO_LITTLE));
     }

@@ -77,10 +77,8 @@ final class LossReport {
     private LossCause cause(Cause cause, CauseRange range) {
         boolean edge = cause == Cause.UPPER_EDGE;
         Quantity most = quantity(cause, range.high());
-        boolean needed = simplest.stream().allMatch(f -> f.set().causes().contains(cause));
         boolean wide = edge && range.high() > WIDEST_EDGE * range.low();
-        // The witness has azimuth in every set, and it may be nothing.
-        if (needed && !wide && (cause != Cause.AZIMUTH || range.low() > 0)) {
+        if (range.low() > 0 && !wide) {
             return new LossCause(
                     cause.key(),
                     told(most, quantity(cause, range.low())),
@@ -116,7 +114,7 @@ final class LossReport {
 
     /** Told if no set does without it and all that explain the curve have the same constants. */
     private Optional<LossCause> equalisation() {
-        List<SetFit> possible = weighing.fits().stream().filter(SetFit::possible).toList();
+        List<SetFit> possible = weighing.possible().toList();
         Optional<SetFit> closest =
                 possible.stream()
                         .filter(f -> f.set().shelf() != null)
@@ -124,8 +122,9 @@ final class LossReport {
         return closest.map(
                 fit -> {
                     Shelf shelf = fit.set().shelf();
-                    boolean sure = possible.stream().allMatch(f -> shelf.equals(f.set().shelf()));
+                    boolean same = possible.stream().allMatch(f -> shelf.equals(f.set().shelf()));
                     double deviation = weighing.fitter().shelfDeviation(fit);
+                    boolean sure = same && 2 * deviation < 1;
                     return new LossCause(
                             Cause.EQUALISATION.key(),
                             sure

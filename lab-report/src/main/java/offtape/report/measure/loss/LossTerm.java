@@ -20,9 +20,11 @@ import offtape.core.unit.Decibels;
  * @param cause what it is
  * @param order order of the amplifier's roll-off; number of equal apertures; 2 for a layer beside a
  *     space; 0 for the others
- * @param wavelengthUm recorded wavelength of 1 Hz, µm: tape speed
+ * @param wavelengthUm recorded wavelength of 1 Hz, µm: tape speed; 0 for an amplifier
+ * @param rateHz sample rate of a roll-off that bends towards half of it as a digital filter's does
+ *     (bilinear transform; Oppenheim and Schafer); 0 for an analogue one and other causes
  */
-record LossTerm(Cause cause, int order, double wavelengthUm) {
+record LossTerm(Cause cause, int order, double wavelengthUm, double rateHz) {
 
     private static final int BEYOND = 2;
     private static final double ROLL_OFF_HZ = 10_000;
@@ -37,17 +39,17 @@ record LossTerm(Cause cause, int order, double wavelengthUm) {
     private static final double LEAST_POWER = 1e-6;
 
     static LossTerm of(Cause cause, double speedMmPerS) {
-        return new LossTerm(cause, 0, TapeLoss.wavelengthUm(speedMmPerS, 1));
+        return new LossTerm(cause, 0, TapeLoss.wavelengthUm(speedMmPerS, 1), 0);
     }
 
     /** A gap and azimuth together, which of both is not known: one aperture or two equal ones. */
     static LossTerm apertures(int number, double speedMmPerS) {
-        return new LossTerm(Cause.APERTURE, number, TapeLoss.wavelengthUm(speedMmPerS, 1));
+        return new LossTerm(Cause.APERTURE, number, TapeLoss.wavelengthUm(speedMmPerS, 1), 0);
     }
 
     /** A layer of δ less a space of δ/2, over δ². */
     LossTerm beyondSpacing() {
-        return new LossTerm(cause, BEYOND, wavelengthUm);
+        return new LossTerm(cause, BEYOND, wavelengthUm, 0);
     }
 
     boolean isBeyondSpacing() {
@@ -56,11 +58,12 @@ record LossTerm(Cause cause, int order, double wavelengthUm) {
 
     /** A layer by itself, over δ. */
     LossTerm alone() {
-        return new LossTerm(cause, 0, wavelengthUm);
+        return new LossTerm(cause, 0, wavelengthUm, 0);
     }
 
-    static LossTerm rollOff(int order) {
-        return new LossTerm(Cause.UPPER_EDGE, order, 0);
+    /** A Butterworth low-pass; analogue if the rate is 0. */
+    static LossTerm rollOff(int order, double rateHz) {
+        return new LossTerm(Cause.UPPER_EDGE, order, 0, rateHz);
     }
 
     /** The curve in dB at a frequency of the programme. */
@@ -99,8 +102,17 @@ record LossTerm(Cause cause, int order, double wavelengthUm) {
         };
     }
 
+    private double bent(double hz) {
+        return rateHz == 0 ? hz : rateHz / Math.PI * Math.tan(Math.PI * hz / rateHz);
+    }
+
+    private double unbent(double hz) {
+        return rateHz == 0 ? hz : rateHz / Math.PI * Math.atan(Math.PI * hz / rateHz);
+    }
+
     private double rise(double hz) {
-        double square = hz / ROLL_OFF_HZ * hz / ROLL_OFF_HZ;
+        double ratio = bent(hz) / bent(ROLL_OFF_HZ);
+        double square = ratio * ratio;
         double power = square;
         for (int i = 1; i < order; i++) {
             power *= square;
@@ -162,7 +174,8 @@ record LossTerm(Cause cause, int order, double wavelengthUm) {
             case APERTURE -> Math.sqrt(theta);
             case GAP -> Math.sqrt(theta) / TapeLoss.EFFECTIVE_GAP_FACTOR;
             case THICKNESS -> isBeyondSpacing() ? Math.sqrt(theta) : theta;
-            case UPPER_EDGE -> Math.pow(theta, 0.5 / order) / ROLL_OFF_HZ;
+            case UPPER_EDGE ->
+                    theta == 0 ? 0 : 1 / unbent(bent(ROLL_OFF_HZ) * Math.pow(theta, -0.5 / order));
             default -> theta;
         };
     }

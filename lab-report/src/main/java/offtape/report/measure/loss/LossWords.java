@@ -236,11 +236,11 @@ final class LossWords {
     }
 
     static String constants(Shelf shelf) {
-        return String.format(
-                Locale.ROOT,
-                "%.4g µs on the tape and %.4g µs in replay",
-                shelf.tapeUs(),
-                shelf.replayUs());
+        return plain(shelf.tapeUs()) + " on the tape and " + plain(shelf.replayUs()) + " in replay";
+    }
+
+    private static String plain(double us) {
+        return String.format(Locale.ROOT, us == Math.rint(us) ? "%.0f µs" : "%.1f µs", us);
     }
 
     static String limit(Cause cause, Quantity limit) {
@@ -255,13 +255,21 @@ final class LossWords {
         if (q.unit().equals("Hz")) {
             return hertz(q.value()) + " ± " + hertz(q.uncertainty());
         }
-        return number(q.value()) + " ± " + number(q.uncertainty()) + " " + q.unit();
+        int decimals = decimals(q.uncertainty());
+        String value = number(q.value(), decimals);
+        return value + " ± " + number(q.uncertainty(), decimals) + " " + q.unit();
     }
 
     private static String number(double value) {
-        double size = Math.abs(value);
-        int decimals = size >= 10 ? 0 : size >= 1 ? 1 : 2;
+        return number(value, decimals(Math.abs(value) / 5));
+    }
+
+    private static String number(double value, int decimals) {
         return String.format(Locale.ROOT, "%." + decimals + "f", value).replace('-', '−');
+    }
+
+    private static int decimals(double size) {
+        return size >= 2 ? 0 : size >= 0.2 ? 1 : size >= 0.02 ? 2 : 3;
     }
 
     private static String hertz(double hz) {

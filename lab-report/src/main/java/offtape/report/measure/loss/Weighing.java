@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 /**
  * The sets of causes that explain one curve, with how well each does.
  *
- * @param fits every set that comes near the best; some with causes that are less than absent
+ * @param fits every set that was fitted; some with causes that are less than absent
  * @param least χ² of the best possible set
  * @param unexplainedDb standard deviation of what no set explains, dB
  * @param fitter that made them
@@ -45,9 +45,10 @@ record Weighing(
     private static final int ROUNDS = 2;
 
     /** Weighs every set; nothing if none can be fitted. */
-    static Optional<Weighing> of(LossCurve curve, double speedMmPerS, Witness witness) {
+    static Optional<Weighing> of(
+            LossCurve curve, double speedMmPerS, double rateHz, Witness witness) {
         LossTerm known = witness == null ? null : LossTerm.of(Cause.AZIMUTH, speedMmPerS);
-        List<Family> families = Family.all(speedMmPerS, known);
+        List<Family> families = Family.all(speedMmPerS, rateHz, known);
         Optional<Weighing> result = weigh(curve, families, 0, witness);
         for (int round = 0; round < ROUNDS && result.isPresent(); round++) {
             SetFit closest = result.get().closest();
@@ -95,7 +96,7 @@ record Weighing(
         families.stream()
                 .filter(Family::isUsual)
                 .map(f -> new FamilyFits(f, fitter))
-                .forEach(f -> usual.put(f.shelf(), f.bound()));
+                .forEach(f -> usual.merge(f.shelf(), f.bound(), Math::min));
         double lowest = usual.values().stream().mapToDouble(b -> b).min().orElse(0);
         List<FamilyFits> all =
                 families.stream()
@@ -114,16 +115,8 @@ record Weighing(
                 fits.addAll(own);
             }
         }
-        double limit = least + AS_WELL;
         return Double.isFinite(least)
-                ? Optional.of(
-                        new Weighing(
-                                curve,
-                                fits.stream().filter(f -> f.misfit() <= limit).toList(),
-                                least,
-                                unexplained,
-                                fitter,
-                                witness))
+                ? Optional.of(new Weighing(curve, fits, least, unexplained, fitter, witness))
                 : Optional.empty();
     }
 
@@ -131,8 +124,9 @@ record Weighing(
         return possible().min(Comparator.comparingDouble(SetFit::misfit)).orElseThrow();
     }
 
-    private Stream<SetFit> possible() {
-        return fits.stream().filter(SetFit::possible);
+    /** The sets that explain the curve as well as the best. */
+    Stream<SetFit> possible() {
+        return fits.stream().filter(SetFit::possible).filter(f -> f.misfit() <= least + AS_WELL);
     }
 
     /**

@@ -70,7 +70,7 @@ class LossCoverageTest {
                 new Session(null, null, m.speed(), "reference-tape", "", null, "", "", tracks);
         double noiseDb = 0.01 * Math.pow(10, random.nextDouble());
         LossFit fit =
-                new LossMeasure(session, pair, 21_600)
+                new LossMeasure(session, pair, 48_000)
                         .measure(
                                 List.of(
                                         new MadeCurve(seed, noiseDb)

@@ -69,7 +69,7 @@ class LossMeasureTest {
         LossCause found = cause(fit, "equalisation");
         double high = shelf(10_000) - shelf(1000);
         assertEquals(high, found.quantity().value(), found.quantity().uncertainty());
-        assertEquals("50.00 µs on the tape and 70.00 µs in replay", found.detail());
+        assertEquals("50 µs on the tape and 70 µs in replay", found.detail());
     }
 
     /** Unevenness of ±0.3 dB, which no cause makes, is said and widens the figures. */
@@ -106,7 +106,7 @@ class LossMeasureTest {
                 new Channels(no, no, no, delay, no, no, no, no, no, no, no, List.of(), null);
         TrackSpacing tracks = TrackSpacing.named("quarter-track");
         Session session = new Session(null, null, speed, mode, "", null, "", "", tracks);
-        return new LossMeasure(session, pair, 21_600)
+        return new LossMeasure(session, pair, 48_000)
                 .measure(List.of(new MadeCurve(3, 0.01).response("left", db, 20_000)))
                 .get(0);
     }

@@ -67,7 +67,8 @@ class LossTermTest {
                 LossTerm.of(Cause.THICKNESS, 95.25),
                 LossTerm.of(Cause.THICKNESS, 95.25).beyondSpacing(),
                 LossTerm.apertures(2, 95.25),
-                LossTerm.rollOff(1),
-                LossTerm.rollOff(4));
+                LossTerm.rollOff(1, 0),
+                LossTerm.rollOff(2, 48_000),
+                LossTerm.rollOff(4, 0));
     }
 }
