@@ -30,6 +30,20 @@ final class LossSection {
                     "equalisation", "Wrong equalisation",
                     "upper-edge", "Amplifier's upper edge");
 
+    /** Names that find room in a chart. */
+    private static final Map<String, String> LABELS =
+            Map.of(
+                    "spacing", "Space",
+                    "gap", "Gap",
+                    "azimuth", "Azimuth",
+                    "gap-or-azimuth", "Gap or azimuth",
+                    "thickness", "Layer",
+                    "equalisation", "Equalisation",
+                    "upper-edge", "Amplifier");
+
+    /** What takes less everywhere is not drawn. */
+    private static final double DRAWN_DB = 0.2;
+
     private LossSection() {}
 
     /** Whether a session looked for causes of loss. */
@@ -77,12 +91,12 @@ final class LossSection {
         measured.ifPresent(r -> series.add(measured(r, fit)));
         series.add(new Series("Fitted", Look.WHOLE, hz, fit.fittedDb()));
         fit.causes().stream()
-                .filter(c -> c.shareDb().length > 0)
+                .filter(c -> Arrays.stream(c.shareDb()).anyMatch(d -> Math.abs(d) > DRAWN_DB))
                 .forEach(
                         c ->
                                 series.add(
                                         new Series(
-                                                name(c.cause()),
+                                                LABELS.getOrDefault(c.cause(), c.cause()),
                                                 Look.of(fit.channel(), true),
                                                 hz,
                                                 c.shareDb())));

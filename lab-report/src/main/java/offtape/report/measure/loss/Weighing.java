@@ -40,6 +40,9 @@ record Weighing(
     /** A misfit this many standard deviations over what chance makes is no chance. */
     private static final double BEYOND_CHANCE = 3;
 
+    /** χ² by which a layer has to fit better than a space to be shown before it. */
+    private static final double UNUSUAL = 2;
+
     private static final double MOST_UNEXPLAINED_DB = 10;
     private static final int HALVINGS = 20;
     private static final int ROUNDS = 2;
@@ -131,14 +134,16 @@ record Weighing(
 
     /**
      * The simplest sets that explain the curve, each the best of its causes: none holds all causes
-     * of another. The one with the fewest causes comes first, and of those the one that fits best.
+     * of another. The one with the fewest causes comes first, and of those the one that fits best;
+     * where a space fits about as well as a layer, the space, which is more usual (common practice,
+     * no source).
      */
     List<SetFit> simplest() {
         List<SetFit> sorted =
                 possible()
                         .sorted(
                                 Comparator.comparingInt((SetFit f) -> f.set().causes().size())
-                                        .thenComparingDouble(SetFit::misfit))
+                                        .thenComparingDouble(Weighing::unusual))
                         .toList();
         List<SetFit> simplest = new ArrayList<>();
         for (SetFit fit : sorted) {
@@ -148,6 +153,10 @@ record Weighing(
             }
         }
         return simplest;
+    }
+
+    private static double unusual(SetFit fit) {
+        return fit.misfit() + (fit.set().index(Cause.THICKNESS) < 0 ? 0 : UNUSUAL);
     }
 
     /** What the curve leaves open of a cause that has a parameter; null if no set has it. */
