@@ -3,6 +3,7 @@ package offtape.core.standard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import offtape.reference.ReferenceTable;
@@ -71,6 +72,17 @@ public record TrackSpacing(String format, double mm, double toleranceMm) {
         }
         double mm = Double.parseDouble(m.group(1).replace(',', '.'));
         return new TrackSpacing(null, mm, GIVEN_SHARE * mm);
+    }
+
+    /** Width of each track in millimetres, if the format is known. */
+    public OptionalDouble widthMm() {
+        ReferenceTable table = ReferenceTable.load(TABLE);
+        for (int row = 0; row < table.size(); row++) {
+            if (table.text(row, "format").equals(format)) {
+                return OptionalDouble.of(table.number(row, "track-width"));
+            }
+        }
+        return OptionalDouble.empty();
     }
 
     /** The names of the formats. */

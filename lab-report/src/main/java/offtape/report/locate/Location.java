@@ -16,6 +16,7 @@ import offtape.core.programme.Cue;
  * @param heardFromSeconds before this time of the recording the programme is not heard
  * @param heardToSeconds after this time of the recording the programme is not heard
  * @param takes all takes of the programme in order if there are several, else empty
+ * @param markers the markers that were heard, in order
  */
 public record Location(
         TimeMap map,
@@ -27,7 +28,8 @@ public record Location(
         boolean endMarkerFound,
         double heardFromSeconds,
         double heardToSeconds,
-        List<Take> takes) {
+        List<Take> takes,
+        List<MarkerSight> markers) {
 
     /** How sharply the end of what is heard is known. */
     private static final double HEARD_S = 0.35;
@@ -36,6 +38,33 @@ public record Location(
     public Location {
         signs = List.copyOf(signs);
         takes = List.copyOf(takes);
+        markers = List.copyOf(markers);
+    }
+
+    /** A location whose markers are not told. */
+    public Location(
+            TimeMap map,
+            double recordingSeconds,
+            double delaySeconds,
+            double delayUncertaintySeconds,
+            List<Integer> signs,
+            boolean startMarkerFound,
+            boolean endMarkerFound,
+            double heardFromSeconds,
+            double heardToSeconds,
+            List<Take> takes) {
+        this(
+                map,
+                recordingSeconds,
+                delaySeconds,
+                delayUncertaintySeconds,
+                signs,
+                startMarkerFound,
+                endMarkerFound,
+                heardFromSeconds,
+                heardToSeconds,
+                takes,
+                List.of());
     }
 
     /** Whether the recording holds the whole of a cue. */

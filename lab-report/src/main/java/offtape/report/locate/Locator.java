@@ -153,7 +153,8 @@ public final class Locator {
                 last,
                 first ? 0 : Math.max(0, found.part().fromSeconds()),
                 last || found.part().toEnd() ? length : Math.min(length, found.part().toSeconds()),
-                takes.size() > 1 ? takes : List.of());
+                takes.size() > 1 ? takes : List.of(),
+                placement.sights());
     }
 
     private static List<Integer> signs(List<Anchor> anchors, int channels) {

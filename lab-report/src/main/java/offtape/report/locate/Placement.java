@@ -46,6 +46,13 @@ record Placement(
     private static final double SWEEP_ANCHOR_S = 0.4;
     private static final double SWEEP_ANCHOR_HZ = 1200;
     private static final double KNOT_S = 0.5;
+
+    /** What a marker's place is known to by itself. */
+    private static final double OWN_S = 0.0002;
+
+    /** Wow that a reading of speed shows may go on for such a time. */
+    private static final double WOW_READING_S = 2;
+
     static final double MARKER_TOP_HZ = 5000;
 
     /** Finds the place of a match again once its speed is known better. */
@@ -222,6 +229,30 @@ record Placement(
 
     private static double miss(TimeMap plain, Anchor a) {
         return a.recordingSeconds() - plain.recordingSeconds(a.programmeSeconds());
+    }
+
+    /**
+     * The markers that were heard, against the course of speed that the tones alone tell. Lateness
+     * of the tones' course is known to the scatter of their readings over the root of their number,
+     * times the time that went by; wow of rates too fast for a reading moves a marker by itself.
+     */
+    List<MarkerSight> sights() {
+        List<Anchor> heard = markers.stream().filter(a -> a.likeness() >= ANCHOR_LIKE).toList();
+        List<MarkerSight> sights = new ArrayList<>();
+        for (Anchor a : heard) {
+            Anchor first = heard.get(0);
+            double late =
+                    (miss(smooth, a) - miss(smooth, first)) / profile.at(a.programmeSeconds());
+            double apart = a.programmeSeconds() - first.programmeSeconds();
+            double mean = scatter() * apart / Math.sqrt(Math.max(1, readings.size()));
+            double wow = scatter() * WOW_READING_S;
+            sights.add(
+                    new MarkerSight(
+                            a.programmeSeconds(),
+                            late,
+                            2 * Math.hypot(OWN_S, Math.hypot(mean, wow))));
+        }
+        return sights;
     }
 
     /** How far the readings of speed scatter about the profile, one standard deviation. */

@@ -39,6 +39,7 @@ final class InterfaceAlone {
                 heard.verdict(),
                 new DropoutSummary(0, none, none, none),
                 figures,
-                null);
+                null,
+                List.of());
     }
 }

@@ -24,6 +24,7 @@ import offtape.report.measure.channel.Polarity;
 import offtape.report.measure.distortion.LadderHealth;
 import offtape.report.measure.distortion.LadderMeasure;
 import offtape.report.measure.loopback.KnownInterface;
+import offtape.report.measure.loss.LossMeasure;
 import offtape.report.measure.mode.Capture;
 import offtape.report.measure.mode.ModeFigures;
 import offtape.report.measure.noise.ModulationNoise;
@@ -40,6 +41,7 @@ import offtape.report.measure.sweep.SweepFollower;
 import offtape.report.measure.sweep.SweepResponses;
 import offtape.report.measure.tone.ReferenceLevels;
 import offtape.report.measure.transport.OffTapeSpeed;
+import offtape.report.result.Channels;
 import offtape.report.result.Distortion;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Noise;
@@ -163,7 +165,14 @@ public final class Measurement {
         }
         health.addAll(LadderHealth.notes(ladders));
         fileNotes.forEach(n -> health.add(new HealthNote("warning", "file", n)));
-        health.addAll(Background.result(selfCheck).notes(responses, crosstalk.leakage()));
+        SelfCheck self = Background.result(selfCheck);
+        health.addAll(self.notes(responses, crosstalk.leakage()));
+        Channels channels =
+                new ChannelMeasure(ret, reference, crosstalk, session)
+                        .measure(quietest(sweeps), noise, known);
+        if (reference != null && reference.deadChannel() < 0) {
+            health.addAll(self.ofTake(channels.interchannelDelayWander()));
+        }
         Results heard =
                 new Results(
                         Results.FORMAT,
@@ -174,21 +183,27 @@ public final class Measurement {
                         responses,
                         ladders,
                         noises(reference, noise, ladders),
-                        new ChannelMeasure(ret, reference, crosstalk, session)
-                                .measure(quietest(sweeps), noise, known),
+                        channels,
                         Background.result(dropouts).dropouts(),
                         health,
                         Verdict.open("No limits were applied to these figures."),
                         Background.result(dropouts).summary());
-        if (known != null) {
-            return new WithoutInterface(known, ret, reference).of(heard);
+        if (mode.mode() == CaptureMode.LOOPBACK) {
+            return InterfaceAlone.of(
+                    heard,
+                    new InterfaceReading(heard, reference, quietest(sweeps), noise)
+                            .figures(mode.meanDelay()));
         }
-        return mode.mode() == CaptureMode.LOOPBACK
-                ? InterfaceAlone.of(
-                        heard,
-                        new InterfaceReading(heard, reference, quietest(sweeps), noise)
-                                .figures(mode.meanDelay()))
-                : heard;
+        return withLosses(
+                known == null ? heard : new WithoutInterface(known, ret, reference).of(heard));
+    }
+
+    private Results withLosses(Results results) {
+        int lowestRateHz =
+                Math.min(ret.recording().sampleRateHz(), ret.programme().audio().sampleRateHz());
+        return results.withLosses(
+                new LossMeasure(results.session(), results.channels(), lowestRateHz)
+                        .measure(results.response()));
     }
 
     private void requireMachine(KnownInterface known, ModeFigures mode, ReferenceLevels reference) {

@@ -4,17 +4,23 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 import offtape.core.unit.Decibels;
+import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.measure.sweep.Leakage;
 import offtape.report.measure.tone.Complex;
 import offtape.report.measure.tone.OrderSpectrum;
+import offtape.report.measure.tone.ReferenceLevels;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Response;
 
-/** Holds the response from the sweep against steady tones of the same level. */
+/**
+ * Holds the figures of a session against each other: the response from the sweep against steady
+ * tones of the same level, the two channels, and the first marker against the last.
+ */
 final class SelfCheck {
 
     /** Longer tones serve other ends and are left out. */
@@ -28,6 +34,8 @@ final class SelfCheck {
 
     private final ProgrammeReturn ret;
     private final List<Heard> tones;
+    private final List<PairReading> pair;
+    private final List<HealthNote> take;
 
     /** Measures the tones on both channels once; they are compared with every sweep. */
     SelfCheck(ProgrammeReturn ret) {
@@ -38,6 +46,43 @@ final class SelfCheck {
                         .filter(t -> ret.sheet().seconds(t.frames()) <= LONGEST_S)
                         .map(t -> new Heard(t, OrderSpectrum.of(ret, t)))
                         .toList();
+        this.pair = pair();
+        this.take = TakeCheck.notes(ret);
+    }
+
+    /** The channels on every tone, and on the steps of ladders that sound at a level of a tone. */
+    private List<PairReading> pair() {
+        Stream<Heard> steps =
+                ret.cues(Cue.Ladder.class).stream()
+                        .filter(l -> l.channels() == ChannelSet.BOTH)
+                        .flatMap(ReferenceLevels::steps)
+                        .filter(
+                                s ->
+                                        tones.stream()
+                                                .map(Heard::tone)
+                                                .filter(t -> t.frequencyHz() == s.frequencyHz())
+                                                .anyMatch(t -> t.levelDb() == s.levelDb()))
+                        .map(s -> new Heard(s, OrderSpectrum.of(ret, s)));
+        return Stream.concat(tones.stream(), steps)
+                .flatMap(
+                        h -> {
+                            long middle = h.tone().startFrame() + h.tone().frames() / 2;
+                            double at = ret.sheet().seconds(middle);
+                            return PairReading.of(h.tone(), at, h.orders()).stream();
+                        })
+                .toList();
+    }
+
+    /**
+     * What channels and markers say of themselves.
+     *
+     * @param wander of the delay between the channels, µs rms
+     */
+    List<HealthNote> ofTake(Quantity wander) {
+        double wanderUs = wander.isKnown() ? wander.value() : 0;
+        List<HealthNote> notes = new ArrayList<>(new PairCheck(pair, wanderUs).notes());
+        notes.addAll(take);
+        return notes;
     }
 
     /**

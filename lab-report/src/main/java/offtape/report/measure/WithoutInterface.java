@@ -72,7 +72,8 @@ final class WithoutInterface {
                 heard.verdict(),
                 heard.dropoutSummary(),
                 null,
-                share);
+                share,
+                heard.losses());
     }
 
     private List<InterfaceShare.ChannelCurve> curves() {

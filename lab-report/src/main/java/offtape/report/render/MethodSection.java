@@ -12,6 +12,10 @@ final class MethodSection {
                     "Response: an exponential sweep is followed in time as it comes back, so that"
                             + " unsteady speed does not disturb it; 0 dB is the level at 1 kHz. Its harmonics are"
                             + " followed in the same way, turned back by the sweep's own phase.",
+                    "Causes of loss: every combination of space, gap, azimuth, thickness, wrong"
+                            + " equalisation and amplifier is fitted to the response from 500 Hz up;"
+                            + " a figure is told from the range in which some combination explains the"
+                            + " curve as well as the best one does.",
                     "Speed: a steady tone is demodulated in frequency. Wow and flutter is the"
                             + " deviation weighted by rate and read as a quasi-peak; what the noise of the"
                             + " recording alone would read stands beside each reading. The mean is as"
@@ -57,6 +61,9 @@ final class MethodSection {
                     "AES6-2008, wow and flutter: two-sigma statistic",
                     "IEC 61672-1, frequency weighting A",
                     "ITU-R BS.468-4, noise weighting and quasi-peak reading",
+                    "R. L. Wallace, Bell System Technical Journal 30 (1951): losses of spacing and"
+                            + " thickness",
+                    "IEC 60094-1, time constants of equalisation",
                     "A. Farina, exponential sweeps, 108th AES Convention, 2000",
                     "A. Novak, P. Lotton, L. Simon, synchronised sweeps, J. Audio Eng. Soc. 63,"
                             + " 2015",

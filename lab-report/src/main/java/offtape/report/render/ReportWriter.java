@@ -33,6 +33,9 @@ public final class ReportWriter {
             sections.add(VerdictSection.of(results));
         }
         sections.add(ResponseSection.of(results));
+        if (LossSection.hasContent(results)) {
+            sections.add(LossSection.of(results));
+        }
         boolean machine = Subject.of(results) == Subject.MACHINE;
         if (machine) {
             sections.add(SpeedSection.of(results));

@@ -15,6 +15,7 @@ import java.util.List;
  * @param interfaceFigures what later sessions need of the interface; of a loopback session only
  * @param interfaceShare what the interface has to do with the figures; where a loopback was taken
  *     out only
+ * @param losses what takes the highs away, one a channel with a response
  */
 @JsonPropertyOrder({"format", "version"})
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -33,7 +34,8 @@ public record Results(
         Verdict verdict,
         DropoutSummary dropoutSummary,
         @JsonProperty("interface") InterfaceFigures interfaceFigures,
-        InterfaceShare interfaceShare) {
+        InterfaceShare interfaceShare,
+        List<LossFit> losses) {
 
     /** The value of {@code format} in every results file. */
     public static final String FORMAT = "offtape-results";
@@ -51,6 +53,7 @@ public record Results(
         noise = List.copyOf(noise);
         dropouts = List.copyOf(dropouts);
         health = List.copyOf(health);
+        losses = List.copyOf(losses);
     }
 
     /** Results of a session in which the interface plays no part of its own. */
@@ -83,7 +86,8 @@ public record Results(
                 verdict,
                 dropoutSummary,
                 null,
-                null);
+                null,
+                List.of());
     }
 
     /** The same results with other remarks on the recording. */
@@ -103,7 +107,8 @@ public record Results(
                 verdict,
                 dropoutSummary,
                 interfaceFigures,
-                interfaceShare);
+                interfaceShare,
+                losses);
     }
 
     /** The same results with other figures of speed. */
@@ -123,6 +128,28 @@ public record Results(
                 verdict,
                 dropoutSummary,
                 interfaceFigures,
-                interfaceShare);
+                interfaceShare,
+                losses);
+    }
+
+    /** The same results with causes of loss. */
+    public Results withLosses(List<LossFit> found) {
+        return new Results(
+                format,
+                version,
+                session,
+                timing,
+                speed,
+                response,
+                distortion,
+                noise,
+                channels,
+                dropouts,
+                health,
+                verdict,
+                dropoutSummary,
+                interfaceFigures,
+                interfaceShare,
+                found);
     }
 }

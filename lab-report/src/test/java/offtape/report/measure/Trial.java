@@ -33,6 +33,14 @@ final class Trial {
     private final MachineRun run;
     private final MachineTruth truth;
     private final Results results;
+    private static final List<String> SELF_CHECKS =
+            List.of(
+                    "sweep-and-tones-differ",
+                    "channels-shift",
+                    "balance-changes",
+                    "markers-disagree",
+                    "level-changes");
+
     private final List<FigureError> errors = new ArrayList<>();
 
     private Trial(MeasuredMachine measured) {
@@ -82,6 +90,11 @@ final class Trial {
         boolean inverted = machine.spec().electronics().polarityInverted();
         boolean right = results.timing().polarity().equals(inverted ? "inverted" : "normal");
         add("polarity", right ? 0 : 1, 0.5, 0.5, "");
+        add("false warnings of the self-check", falseWarnings(), 0.5, 0.5, "");
+    }
+
+    private long falseWarnings() {
+        return results.health().stream().filter(n -> SELF_CHECKS.contains(n.code())).count();
     }
 
     private void speed() {

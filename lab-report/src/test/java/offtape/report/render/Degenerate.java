@@ -261,7 +261,10 @@ final class Degenerate {
                                         List.of("delay between the channels"),
                                         "Set the azimuth of the replay head.",
                                         "Keep fingers off moving reels."))),
-                null);
+                null,
+                null,
+                null,
+                List.of());
     }
 
     private static Speed speed(SpeedTrace trace, SpeedSpectrum spectrum) {

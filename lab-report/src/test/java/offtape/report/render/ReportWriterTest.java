@@ -127,6 +127,8 @@ final class ReportWriterTest {
                         "Frequency response of both channels",
                         "Widest bands around 1 kHz",
                         "Response of the louder sweep less that of the quiet one",
+                        "What takes the highs away on the left channel",
+                        "What takes the highs away on the right channel",
                         "Wow and flutter over time",
                         "Speed deviation over time",
                         "Spectrum of the speed deviation",

@@ -18,6 +18,10 @@ import offtape.report.result.HealthNote;
 import offtape.report.result.HumLine;
 import offtape.report.result.LadderStep;
 import offtape.report.result.LevelDependence;
+import offtape.report.result.LossAlternative;
+import offtape.report.result.LossCause;
+import offtape.report.result.LossCorrelation;
+import offtape.report.result.LossFit;
 import offtape.report.result.Noise;
 import offtape.report.result.NoiseSpectrum;
 import offtape.report.result.Response;
@@ -108,7 +112,10 @@ final class Scenario {
                 List.of(),
                 health,
                 Verdict.open("No limits were applied, so there is no decision."),
-                null);
+                null,
+                null,
+                null,
+                List.of());
     }
 
     private static Results session(Session session, double repaired) {
@@ -172,7 +179,51 @@ final class Scenario {
                         64.7,
                         known(1.85, "1/min", 2.6),
                         known(5.2, "dB", 0.3),
-                        known(23.4, "ms", 2.3)));
+                        known(23.4, "ms", 2.3)),
+                null,
+                null,
+                List.of(losses("left", 0.4), losses("right", 1.6 - 1.2 * repaired)));
+    }
+
+    /** A space that is told and an amplifier that is bounded. */
+    private static LossFit losses(String channel, double spacingUm) {
+        int n = 64;
+        double[] f = new double[n];
+        double[] share = new double[n];
+        for (int i = 0; i < n; i++) {
+            f[i] = 500 * Math.pow(2, i / 12.0);
+            share[i] = -54.575 * spacingUm * (f[i] - 1000) / 190_500;
+        }
+        return new LossFit(
+                channel,
+                known(0.08, "dB", 0.01),
+                0,
+                f,
+                share,
+                List.of(
+                        new LossCause(
+                                "spacing",
+                                known(spacingUm, "µm", 0.06),
+                                null,
+                                null,
+                                null,
+                                null,
+                                share),
+                        new LossCause(
+                                "upper-edge",
+                                Quantity.unknown(
+                                        "The curve can be explained without it; if it takes part,"
+                                                + " it lies above 24.0 kHz."),
+                                null,
+                                24_000.0,
+                                "Hz",
+                                null,
+                                new double[0])),
+                List.of(
+                        new LossAlternative(List.of("spacing"), 0, 0.08, "spacing 0.40 µm"),
+                        new LossAlternative(List.of("thickness"), 3, 0.09, "thickness 0.85 µm")),
+                List.of(new LossCorrelation("spacing", "thickness", -0.98)),
+                List.of("A space and a thick layer look alike above 4.0 kHz on this recording."));
     }
 
     /** Crosstalk that rises by 6 dB an octave above 1 kHz and is hidden by noise below 100 Hz. */

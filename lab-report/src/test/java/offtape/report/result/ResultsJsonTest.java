@@ -63,7 +63,10 @@ class ResultsJsonTest {
                 List.of(),
                 List.of(new HealthNote("note", "short", "A \"short\" recording.")),
                 Verdict.open("No limits were applied."),
-                null);
+                null,
+                null,
+                null,
+                List.of());
     }
 
     @Test
@@ -95,7 +98,8 @@ class ResultsJsonTest {
                         "channels",
                         "dropouts",
                         "health",
-                        "verdict"),
+                        "verdict",
+                        "losses"),
                 keys);
     }
 

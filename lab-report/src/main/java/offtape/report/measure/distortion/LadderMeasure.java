@@ -50,7 +50,7 @@ public final class LadderMeasure {
             if (sounds && reference.heard(c)) {
                 List<LadderStep> readings = new ArrayList<>();
                 for (int i = 0; i < steps.size(); i++) {
-                    readings.add(reading(steps.get(i).levelDb(), orders.get(i), c, ladder));
+                    readings.add(reading(steps.get(i), orders.get(i), c, ladder));
                 }
                 result.add(distortion(c, ladder.frequencyHz(), readings));
             }
@@ -59,22 +59,26 @@ public final class LadderMeasure {
     }
 
     private List<OrderSpectrum> orders(Cue.Ladder ladder, Cue.Step step) {
-        double hz = ladder.frequencyHz() * ret.speedRatio(step.startFrame(), step.frames());
+        double hz = returnedHz(ladder, step);
         double margin = MARGIN_S + MARGIN_SHARE * ret.sheet().seconds(step.frames());
         return OrderSpectrum.of(
                 ret.recording(), ret.span(step.startFrame(), step.frames(), margin), hz);
     }
 
+    private double returnedHz(Cue.Ladder ladder, Cue.Step step) {
+        return ladder.frequencyHz() * ret.speedRatio(step.startFrame(), step.frames());
+    }
+
     private LadderStep reading(
-            double levelDb, List<OrderSpectrum> orders, int channel, Cue.Ladder ladder) {
+            Cue.Step step, List<OrderSpectrum> orders, int channel, Cue.Ladder ladder) {
         OrderSpectrum heard = orders.isEmpty() ? null : orders.get(channel);
         return StepReading.of(
                 heard,
                 orders.size() < 2 ? heard : unmixed(orders, channel, ladder.frequencyHz()),
-                ladder.frequencyHz(),
+                returnedHz(ladder, step),
                 ret.recording().sampleRateHz(),
                 reference.peaks()[channel],
-                levelDb);
+                step.levelDb());
     }
 
     private OrderSpectrum unmixed(List<OrderSpectrum> orders, int channel, double hz) {

@@ -46,7 +46,8 @@ public record ReferenceLevels(
                 .map(t -> of(ret, t));
     }
 
-    private static Stream<Cue.Tone> steps(Cue.Ladder ladder) {
+    /** The steps of a ladder as tones. */
+    public static Stream<Cue.Tone> steps(Cue.Ladder ladder) {
         return ladder.steps().stream()
                 .map(
                         s ->

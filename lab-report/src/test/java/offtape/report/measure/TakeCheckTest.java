@@ -1,0 +1,67 @@
+package offtape.report.measure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import offtape.report.locate.MarkerSight;
+import offtape.report.result.HealthNote;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class TakeCheckTest {
+
+    /** Four standard deviations are twice the expanded uncertainty; 2 ms are never a warning. */
+    @ParameterizedTest
+    @CsvSource({
+        "0.0015, 0.0001, false",
+        "0.0030, 0.0001, true",
+        "0.0100, 0.0060, false",
+        "-0.030, 0.0060, true"
+    })
+    void aMarkerOutOfTimeIsTold(double late, double doubt, boolean told) {
+        List<HealthNote> notes = TakeCheck.time(new MarkerSight(60, late, doubt));
+        assertEquals(told, !notes.isEmpty());
+        if (told) {
+            assertTrue(notes.get(0).message().contains(late > 0 ? "later" : "earlier"));
+        }
+    }
+
+    @Test
+    void aChangeOfLevelIsTold() {
+        assertEquals(List.of(), TakeCheck.level("left", 0.3));
+        assertEquals(List.of(), TakeCheck.level("left", Double.NaN));
+        assertTrue(TakeCheck.level("left", -2.1).get(0).message().contains("-2.1 dB"));
+    }
+
+    @Test
+    void steadyChannelsAgree() {
+        PairReading first = new PairReading(10, 1000, -20, 12.0, -0.8, 1e-3);
+        PairReading last = new PairReading(90, 1000, -20, 12.2, -0.75, 1e-3);
+        assertEquals(List.of(), new PairCheck(List.of(first, last), 0.1).notes());
+    }
+
+    /** 1e-3 of a ratio at 1 kHz is 1e-3/(2π·1000 Hz) = 0.16 µs: four times √2 of it, and 0.3 µs. */
+    @Test
+    void aShiftAndAChangeOfBalanceAreTold() {
+        PairReading first = new PairReading(10, 1000, -20, 12, -0.8, 1e-3);
+        PairReading last = new PairReading(90, 1000, -20, 16, -1.6, 1e-3);
+        List<HealthNote> notes = new PairCheck(List.of(first, last), 0.1).notes();
+        assertEquals(
+                List.of("channels-shift", "balance-changes"),
+                notes.stream().map(HealthNote::code).toList());
+        assertTrue(notes.get(0).message().contains("+4.00 µs between 10.0 s and 90.0 s"));
+    }
+
+    /** Near half a period the phase jumps; tones of other frequency or level tell nothing here. */
+    @Test
+    void wholePeriodsAndOtherTonesDoNotCount() {
+        PairReading first = new PairReading(10, 10_000, -20, 49.9, 0, 1e-3);
+        PairReading last = new PairReading(90, 10_000, -20, -49.9, 0, 1e-3);
+        PairReading loud = new PairReading(50, 10_000, 6, 49.9, -3, 1e-3);
+        PairReading low = new PairReading(60, 100, -20, 80, 2, 1e-3);
+        assertEquals(List.of(), new PairCheck(List.of(first, last, loud, low), 0).notes());
+        assertEquals(0.2, last.laterUs(first), 1e-9);
+    }
+}
