@@ -136,7 +136,7 @@ public final class Measurement {
         Speed speed = tone.speed();
         NoiseDensities noise = Background.result(noiseTask);
         requireSomething(sweeps, ladders, speed);
-        ModeFigures mode = new ModeFigures(ret, speed, ladders, capture, session.tapeSpeedMmPerS());
+        ModeFigures mode = new ModeFigures(ret, tone, ladders, capture, session.tapeSpeedMmPerS());
         KnownInterface known = capture.loopback();
         if (known != null) {
             requireMachine(known, mode, reference);
@@ -159,7 +159,7 @@ public final class Measurement {
         health.addAll(mode.notes());
         Speed told = mode.speed();
         if (mode.mode() == CaptureMode.OFF_TAPE) {
-            OffTapeSpeed own = mode.transport(tone, session.tapeSpeedMmPerS());
+            OffTapeSpeed own = mode.transport(session.tapeSpeedMmPerS());
             told = told.withTransport(own.speed());
             health.addAll(own.notes());
         }

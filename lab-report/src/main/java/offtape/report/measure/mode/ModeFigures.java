@@ -25,6 +25,7 @@ public final class ModeFigures {
                             + " again with --mode.");
 
     private final ProgrammeReturn ret;
+    private final ToneReading tone;
     private final Speed heard;
     private final ModeSigns signs;
     private final ModeFinding finding;
@@ -34,19 +35,20 @@ public final class ModeFigures {
     /**
      * Decides on the mode; asks if the recording does not show it.
      *
-     * @param heard speed as heard in the return
+     * @param tone what the speed tone tells
      * @param ladders distortion of the return
      * @param tapeSpeedMmPerS nominal tape speed, or null if not stated
      */
     public ModeFigures(
             ProgrammeReturn ret,
-            Speed heard,
+            ToneReading tone,
             List<Distortion> ladders,
             Capture capture,
             Double tapeSpeedMmPerS) {
         this.ret = ret;
-        this.heard = heard;
-        this.signs = ModeSigns.of(ret, heard, ladders);
+        this.tone = tone;
+        this.heard = tone.speed();
+        this.signs = ModeSigns.of(ret, tone, ladders);
         this.finding = ModeFinding.of(signs, capture);
         this.capture = capture;
         boolean together = mode() == CaptureMode.OFF_TAPE || mode() == CaptureMode.LOOPBACK;
@@ -114,10 +116,9 @@ public final class ModeFigures {
     /**
      * The transport's own speed, off tape.
      *
-     * @param tone what the speed tone tells
      * @param tapeSpeedMmPerS nominal tape speed, or null
      */
-    public OffTapeSpeed transport(ToneReading tone, Double tapeSpeedMmPerS) {
+    public OffTapeSpeed transport(Double tapeSpeedMmPerS) {
         boolean isGiven = capture.headSpacingMm() != null && tapeSpeedMmPerS != null;
         return OffTapeSpeed.of(
                 tone,

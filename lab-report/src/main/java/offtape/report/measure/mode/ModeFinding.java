@@ -49,6 +49,14 @@ record ModeFinding(CaptureMode mode, List<HealthNote> notes) {
                     "The speed tone wavers as on tape: this is no loopback of the interface alone."
                             + check);
         }
+        if (!together && signs.twoHeads()) {
+            return Optional.of(
+                    "The wavering of the return lacks the rates that two heads on one moving tape hear"
+                            + " alike, and it begins at "
+                            + signs.delayText()
+                            + ": it looks like off-tape, recorded and replayed at the same moment."
+                            + check);
+        }
         if (mode == CaptureMode.TWO_PASS && !signs.isRateOfOneMachine()) {
             return Optional.of(
                     "The whole return runs "
@@ -121,7 +129,11 @@ record ModeFinding(CaptureMode mode, List<HealthNote> notes) {
             case LOOPBACK ->
                     "it does not waver, its rate is that of the programme, and it begins at "
                             + signs.delayText();
-            default -> "its rate is that of the programme, and it begins at " + signs.delayText();
+            case OFF_TAPE ->
+                    "its wavering lacks the rates that two heads on one tape hear alike, and it begins"
+                            + " at "
+                            + signs.delayText();
+            case TWO_PASS -> "several replays were given";
         };
     }
 
@@ -130,6 +142,9 @@ record ModeFinding(CaptureMode mode, List<HealthNote> notes) {
         boolean clocks = signs.isRateOfClocks();
         if (clocks && signs.steady() && !signs.saturates() && signs.isDelayOfLoop()) {
             return List.of(CaptureMode.LOOPBACK);
+        }
+        if (signs.twoHeads()) {
+            return List.of(CaptureMode.OFF_TAPE);
         }
         if (clocks && !signs.steady() && signs.isDelayOfHeads()) {
             modes.add(CaptureMode.OFF_TAPE);

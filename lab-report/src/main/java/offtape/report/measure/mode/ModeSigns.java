@@ -2,9 +2,13 @@ package offtape.report.measure.mode;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import offtape.core.programme.CueSheet;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
+import offtape.report.measure.speed.HeardDeviation;
+import offtape.report.measure.speed.ToneReading;
+import offtape.report.measure.transport.HeadDelays;
 import offtape.report.result.Distortion;
 import offtape.report.result.Speed;
 
@@ -15,8 +19,15 @@ import offtape.report.result.Speed;
  * @param delaySeconds where the programme begins in the recording
  * @param steady whether the speed tone wavers no more than converters do
  * @param saturates whether a ladder is distorted as tape is
+ * @param twoHeads whether rates are missing that two heads on one tape hear alike, and the delay
+ *     fits
  */
-record ModeSigns(Quantity rateError, double delaySeconds, boolean steady, boolean saturates) {
+record ModeSigns(
+        Quantity rateError,
+        double delaySeconds,
+        boolean steady,
+        boolean saturates,
+        boolean twoHeads) {
 
     /**
      * Sample clocks of sound interfaces are within 100 ppm of their nominal rate, so two of them
@@ -41,15 +52,38 @@ record ModeSigns(Quantity rateError, double delaySeconds, boolean steady, boolea
     /** A return that was put in place exactly may seem early by so much. */
     private static final double EXACT_S = 0.001;
 
+    /** Interfaces answer sooner than this (common practice, no source). */
+    private static final double LONGEST_INTERFACE_S = 0.06;
+
     private static final double SHORTEST_HEADS_S = 0.005;
     private static final double LONGEST_HEADS_S = 1.5;
 
-    static ModeSigns of(ProgrammeReturn ret, Speed heard, List<Distortion> ladders) {
-        return new ModeSigns(
-                rateError(ret, heard),
-                ret.location().delaySeconds(),
-                isSteady(heard),
-                ladders.stream().anyMatch(d -> d.levelAtK3ThreePercent().isKnown()));
+    static ModeSigns of(ProgrammeReturn ret, ToneReading tone, List<Distortion> ladders) {
+        ModeSigns signs =
+                new ModeSigns(
+                        rateError(ret, tone.speed()),
+                        ret.location().delaySeconds(),
+                        isSteady(tone.speed()),
+                        ladders.stream().anyMatch(d -> d.levelAtK3ThreePercent().isKnown()),
+                        false);
+        return tone.deviation() != null && signs.mayHaveTwoHeads()
+                ? signs.withTwoHeads(isOfTwoHeads(tone.deviation(), signs.delaySeconds()))
+                : signs;
+    }
+
+    private boolean mayHaveTwoHeads() {
+        return isRateOfClocks() && isDelayOfHeads() && !steady;
+    }
+
+    private ModeSigns withTwoHeads(boolean shown) {
+        return new ModeSigns(rateError, delaySeconds, steady, saturates, shown);
+    }
+
+    private static boolean isOfTwoHeads(HeardDeviation heard, double delaySeconds) {
+        OptionalDouble heads = HeadDelays.shown(heard, LONGEST_HEADS_S);
+        return heads.isPresent()
+                && heads.getAsDouble() < delaySeconds + EXACT_S
+                && heads.getAsDouble() > delaySeconds - LONGEST_INTERFACE_S;
     }
 
     /** Rate of the return from its first to its last moment. Wow moves both ends in time. */

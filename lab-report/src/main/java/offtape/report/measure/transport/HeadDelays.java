@@ -2,6 +2,7 @@ package offtape.report.measure.transport;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import offtape.core.unit.Quantity;
 import offtape.report.measure.speed.HeardDeviation;
 import offtape.report.result.HealthNote;
@@ -41,6 +42,18 @@ public final class HeadDelays {
     public HeadDelays(HeardDeviation heard, double programmeDelaySeconds) {
         this.heard = heard;
         this.programmeDelaySeconds = programmeDelaySeconds;
+    }
+
+    /**
+     * The time between two heads on one tape as the return itself shows it, seconds; empty if it
+     * does not.
+     *
+     * @param longestSeconds longest time that is possible
+     */
+    public static OptionalDouble shown(HeardDeviation heard, double longestSeconds) {
+        return CombDelay.find(heard, longestSeconds)
+                .map(c -> OptionalDouble.of(c.seconds()))
+                .orElseGet(OptionalDouble::empty);
     }
 
     /**

@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ModeFindingTest {
 
     private static ModeSigns signs(double ppm, double delayMs, boolean steady, boolean saturates) {
-        return new ModeSigns(Quantity.known(ppm, "ppm", 10), delayMs / 1000, steady, saturates);
+        return new ModeSigns(
+                Quantity.known(ppm, "ppm", 10), delayMs / 1000, steady, saturates, false);
     }
 
     private static List<String> codes(ModeFinding finding) {
@@ -87,7 +88,19 @@ class ModeFindingTest {
     @Test
     void uncertainRatesAreGivenTheBenefitOfDoubt() {
         Quantity vague = Quantity.known(400, "ppm", 300);
-        ModeSigns signs = new ModeSigns(vague, 0.16, false, true);
+        ModeSigns signs = new ModeSigns(vague, 0.16, false, true, false);
+        assertEquals(List.of(), codes(ModeFinding.of(signs, Capture.of(CaptureMode.OFF_TAPE))));
+    }
+
+    @Test
+    void theCombOfTwoHeadsTellsOffTape() {
+        ModeSigns signs = new ModeSigns(Quantity.known(30, "ppm", 10), 0.16, false, true, true);
+        ModeFinding finding = ModeFinding.of(signs, Capture.unsaid());
+        assertEquals(CaptureMode.OFF_TAPE, finding.mode());
+        assertEquals(List.of("note mode-inferred"), codes(finding));
+        assertEquals(
+                List.of("warning mode-contradicted"),
+                codes(ModeFinding.of(signs, Capture.of(CaptureMode.REFERENCE_TAPE))));
         assertEquals(List.of(), codes(ModeFinding.of(signs, Capture.of(CaptureMode.OFF_TAPE))));
     }
 }
