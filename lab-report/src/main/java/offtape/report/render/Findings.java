@@ -10,6 +10,7 @@ import offtape.report.result.Distortion;
 import offtape.report.result.Noise;
 import offtape.report.result.Response;
 import offtape.report.result.Results;
+import offtape.report.result.TransportSpeed;
 
 /** What was found, in a few plain sentences that claim no more than the figures do. */
 final class Findings {
@@ -75,13 +76,27 @@ final class Findings {
             parts.add(runs(deviation));
         }
         if (waver.isKnown()) {
-            parts.add(
-                    (deviation.isKnown() ? "its speed" : "the speed of the tape")
-                            + " wavers by "
-                            + Numbers.value(waver, false)
-                            + " (wow and flutter, weighted peak)");
+            parts.add(wavers(results, deviation.isKnown()));
         }
         return parts.isEmpty() ? "" : Words.sentence(Words.list(parts)) + ".";
+    }
+
+    /** Off tape the return's wavering is one thing and the tape's another. */
+    private static String wavers(Results results, boolean its) {
+        String size = Numbers.value(results.speed().weightedPeak(), false);
+        TransportSpeed own = results.speed().transport();
+        if (own == null) {
+            return (its ? "its speed" : "the speed of the tape")
+                    + " wavers by "
+                    + size
+                    + " (wow and flutter, weighted peak)";
+        }
+        return "the pitch of what comes back wavers by "
+                + size
+                + " (wow and flutter, weighted peak), "
+                + (own.weightedPeak().isKnown()
+                        ? "the tape itself by " + Numbers.value(own.weightedPeak(), false)
+                        : "which is not what the tape itself does");
     }
 
     private static String runs(Quantity deviation) {

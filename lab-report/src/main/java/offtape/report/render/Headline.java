@@ -30,6 +30,8 @@ record Headline(String name, String plain, boolean signed, List<Quantity> figure
     /** Name of the record level at which K3 reaches 3 %. */
     static final String LEVEL_AT_K3 = "Record level at 3 % K3";
 
+    private static final String WOW_AND_FLUTTER = "Wow and flutter, weighted peak";
+
     private static final String NO_SWEEP = "No sweep of this channel was measured.";
     private static final String NO_LADDER = "No ladder of tones of this channel was measured.";
     private static final String NO_SILENCE = "No silence of this channel was measured.";
@@ -82,7 +84,7 @@ record Headline(String name, String plain, boolean signed, List<Quantity> figure
                         true,
                         speed(results, Speed::deviation)),
                 whole(
-                        "Wow and flutter, weighted peak",
+                        WOW_AND_FLUTTER,
                         "How much the pitch wavers, weighed by what an ear notices"
                                 + (isMean(results) ? "; the mean of several replays" : ""),
                         false,
@@ -101,7 +103,12 @@ record Headline(String name, String plain, boolean signed, List<Quantity> figure
 
     /** The headline figure of that name. */
     static Headline named(Results results, String name) {
-        return of(results).stream().filter(h -> h.name().equals(name)).findFirst().orElseThrow();
+        return named(of(results), name).orElseThrow();
+    }
+
+    /** The one of that name, if it is among them. */
+    static Optional<Headline> named(List<Headline> all, String name) {
+        return all.stream().filter(h -> h.name().equals(name)).findFirst();
     }
 
     /** Whether there is one figure a channel. */

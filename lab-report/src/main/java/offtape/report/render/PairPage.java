@@ -2,6 +2,7 @@ package offtape.report.render;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import offtape.report.result.Results;
 
 /**
@@ -71,16 +72,16 @@ final class PairPage {
         List<Headline> first = Headline.of(before);
         List<Headline> second = Headline.of(after);
         List<Change> changes = new ArrayList<>();
-        for (int i = 0; i < first.size(); i++) {
-            Headline headline = first.get(i);
-            for (int c = 0; c < headline.figures().size(); c++) {
+        for (Headline headline : first) {
+            Optional<Headline> other = Headline.named(second, headline.name());
+            for (int c = 0; c < headline.figures().size() && other.isPresent(); c++) {
                 String channel = headline.isPerChannel() ? ", " + Find.CHANNELS.get(c) : "";
                 changes.add(
                         new Change(
                                 headline.name() + channel,
                                 headline.signed(),
                                 headline.figures().get(c),
-                                second.get(i).figures().get(c)));
+                                other.get().figures().get(c)));
             }
         }
         return changes;
