@@ -52,7 +52,15 @@ class ChannelsOptionTest {
 
     private static JsonNode measured(Path recording, Object... more) {
         Object[] line =
-                Lab.line(Lab.line(lab.measure(recording), "--json", "--force", "--quiet"), more);
+                Lab.line(
+                        Lab.line(
+                                lab.measure(recording),
+                                "--mode",
+                                "reference-tape",
+                                "--json",
+                                "--force",
+                                "--quiet"),
+                        more);
         Tool.Outcome outcome = Tool.run(line);
         assertEquals(0, outcome.code(), outcome.err());
         try {

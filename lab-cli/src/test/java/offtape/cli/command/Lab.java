@@ -58,20 +58,18 @@ final class Lab {
     }
 
     Object[] measure(Path recording, Path withProgramme) {
-        return line(
-                "measure",
-                recording,
-                "--programme",
-                withProgramme,
-                "--mode",
-                "reference-tape",
-                "--out",
-                path("session"));
+        return line("measure", recording, "--programme", withProgramme, "--out", path("session"));
     }
 
-    /** The results of a return that can be measured. */
+    /** The results of a return that can be measured, as that of a tape recorded elsewhere. */
     JsonNode results(Path recording, Path withProgramme) {
-        Object[] line = line(measure(recording, withProgramme), "--json", "--force");
+        Object[] line =
+                line(
+                        measure(recording, withProgramme),
+                        "--mode",
+                        "reference-tape",
+                        "--json",
+                        "--force");
         Tool.Outcome outcome = Tool.run(line);
         assertEquals(0, outcome.code(), outcome.err());
         try {
