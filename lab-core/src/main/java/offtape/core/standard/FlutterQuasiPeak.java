@@ -20,10 +20,9 @@ final class FlutterQuasiPeak {
     private static final double LEAK_SECONDS = 0.33;
     private static final double POINTER_SECONDS = 0.32;
 
-    // Of another detector at the edge of what the pulse table allows.
-    private static final double OTHER_CHARGE_SECONDS = 0.0309;
-    private static final double OTHER_LEAK_SECONDS = 0.349;
-    private static final double OTHER_POINTER_SECONDS = 0.332;
+    // Charge, leak and pointer of the detectors farthest from ours that the pulse table allows.
+    private static final double[] SLOWEST = {0.0317, 0.355, 0.337};
+    private static final double[] QUICKEST = {0.0235, 0.316, 0.340};
 
     /** Half length of the quadrature filter: it holds 0.3 % from 0.45 Hz up. */
     private static final double QUADRATURE_SECONDS = 2.5;
@@ -50,11 +49,15 @@ final class FlutterQuasiPeak {
 
     /**
      * A detector that reads every pulse of the table within its tolerance too, and what is unsteady
-     * by up to 1 % lower.
+     * by some 1 % lower.
      */
-    static FlutterQuasiPeak other(double sampleRateHz) {
-        return new FlutterQuasiPeak(
-                sampleRateHz, OTHER_CHARGE_SECONDS, OTHER_LEAK_SECONDS, OTHER_POINTER_SECONDS);
+    static FlutterQuasiPeak slowest(double sampleRateHz) {
+        return new FlutterQuasiPeak(sampleRateHz, SLOWEST[0], SLOWEST[1], SLOWEST[2]);
+    }
+
+    /** The same, and what is unsteady by some 1 % higher. */
+    static FlutterQuasiPeak quickest(double sampleRateHz) {
+        return new FlutterQuasiPeak(sampleRateHz, QUICKEST[0], QUICKEST[1], QUICKEST[2]);
     }
 
     /** Starts reading one signal; a steady height reads itself. */

@@ -92,9 +92,14 @@ public final class Iec60386 {
         return detector.start();
     }
 
-    /** The same with another detector that keeps to the standard, to see how far two differ. */
-    public RunningFilter otherQuasiPeak() {
-        return FlutterQuasiPeak.other(sampleRateHz).start();
+    /** The same with the slowest detector that keeps to the standard, to see how far two differ. */
+    public RunningFilter slowestQuasiPeak() {
+        return FlutterQuasiPeak.slowest(sampleRateHz).start();
+    }
+
+    /** The same with the quickest one. */
+    public RunningFilter quickestQuasiPeak() {
+        return FlutterQuasiPeak.quickest(sampleRateHz).start();
     }
 
     /** Starts leaving out what has not settled, of a band or of a reading. */

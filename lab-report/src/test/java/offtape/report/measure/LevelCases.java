@@ -2,11 +2,12 @@ package offtape.report.measure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
+import offtape.core.machine.ChannelsTruth;
 import offtape.core.machine.DistortionTruth;
 import offtape.core.machine.NoiseTruth;
 import offtape.core.machine.SteadyTone;
+import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Distortion;
 import offtape.report.result.HumLine;
@@ -83,19 +84,30 @@ final class LevelCases {
         }
     }
 
-    /** The highest level that steady tones up to the top of the ladder come back at. */
+    /** The highest level at which a tone comes back, and what leaks in of the other one's. */
     private void saturation(Distortion found, int channel) {
-        SteadyTone tone = measured.run().tone(channel);
-        DoubleUnaryOperator level = db -> tone.levelDb(tone.peak(1, found.frequencyHz(), db));
-        double highest =
-                DoubleStream.iterate(0, db -> db <= 40, db -> db + 0.05)
-                        .map(level)
-                        .max()
-                        .orElseThrow();
+        double hz = found.frequencyHz();
+        double own = highestDb(channel, hz);
+        ChannelsTruth pair = measured.truth().channels();
+        double leakDb = channel == 0 ? pair.crosstalkRightToLeft() : pair.crosstalkLeftToRight();
+        double leak = Decibels.toAmplitude(leakDb + highestDb(1 - channel, hz) - own);
+        double turn = 2e-6 * Math.PI * hz * pair.interchannelDelay();
+        double heard = Math.hypot(1 + leak * Math.cos(turn), leak * Math.sin(turn));
         add(
                 "saturation output level",
                 found.saturationOutputLevel(),
-                highest - measured.referenceDb(channel));
+                own
+                        + Decibels.ofAmplitude(heard)
+                        - measured.referenceDb(channel)
+                        - measured.leakDb(channel));
+    }
+
+    private double highestDb(int channel, double hz) {
+        SteadyTone tone = measured.run().tone(channel);
+        return DoubleStream.iterate(0, db -> db <= 40, db -> db + 0.1)
+                .map(db -> tone.levelDb(tone.peak(1, hz, db)))
+                .max()
+                .orElseThrow();
     }
 
     private void noise(int channel) {

@@ -49,13 +49,15 @@ final class LadderFit {
                         clear,
                         LadderStep::recordLevelDb,
                         s -> Decibels.ofAmplitude(s.k3Percent()),
-                        LadderFit::k3DeviationDb);
+                        LadderFit::k3DeviationDb,
+                        SmoothCurve.HARMONIC_STIFFNESS);
         gain =
                 RobustFit.of(
                         heard,
                         LadderStep::recordLevelDb,
                         LadderFit::gainDb,
-                        LadderFit::gainDeviationDb);
+                        LadderFit::gainDeviationDb,
+                        SmoothCurve.STIFFNESS);
     }
 
     private static List<LadderStep> lower(List<LadderStep> clear) {

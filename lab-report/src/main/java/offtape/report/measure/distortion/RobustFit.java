@@ -35,13 +35,15 @@ record RobustFit(SmoothCurve curve, List<Integer> strays) {
      * shows if that is more.
      *
      * @param steps in order of place
+     * @param stiffness of the curve given out; whether a step stands off is judged more leniently
      * @return null if there are not two steps at different places
      */
     static <T> RobustFit of(
             List<T> steps,
             ToDoubleFunction<T> place,
             ToDoubleFunction<T> value,
-            ToDoubleFunction<T> deviation) {
+            ToDoubleFunction<T> deviation,
+            double stiffness) {
         List<Integer> kept = new ArrayList<>(IntStream.range(0, steps.size()).boxed().toList());
         List<Integer> strays = new ArrayList<>();
         int last = steps.size() - 1;
@@ -52,14 +54,14 @@ record RobustFit(SmoothCurve curve, List<Integer> strays) {
         }
         while (true) {
             List<T> now = kept.stream().map(steps::get).toList();
-            SmoothCurve curve =
-                    new SmoothCurve(
-                            now.stream().mapToDouble(place).toArray(),
-                            now.stream().mapToDouble(value).toArray(),
-                            now.stream().mapToDouble(deviation).toArray());
+            double[] x = now.stream().mapToDouble(place).toArray();
+            double[] y = now.stream().mapToDouble(value).toArray();
+            double[] u = now.stream().mapToDouble(deviation).toArray();
+            SmoothCurve curve = new SmoothCurve(x, y, u);
             int worst = strays.size() < steps.size() / STEPS_A_STRAY ? worst(curve) : -1;
             if (worst < 0) {
-                return new RobustFit(curve, strays.stream().sorted().toList());
+                SmoothCurve given = new SmoothCurve(x, y, u, stiffness);
+                return new RobustFit(given, strays.stream().sorted().toList());
             }
             strays.add(kept.remove(worst));
         }

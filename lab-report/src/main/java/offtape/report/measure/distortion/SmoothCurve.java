@@ -28,8 +28,14 @@ final class SmoothCurve {
     /** Standard deviation of the second derivative at the first place, dB/dB². */
     static final double CURVATURE = 0.15;
 
-    /** Root of the density of the third derivative, dB/dB^2.5. */
-    static final double STIFFNESS = 0.02;
+    /**
+     * Root of the density of the third derivative, dB/dB^2.5: room for a gain that breaks where
+     * something clips.
+     */
+    static final double STIFFNESS = 0.04;
+
+    /** The same of the harmonic of tape, whose bend changes by 0.01 dB/dB³ over a step of 4 dB. */
+    static final double HARMONIC_STIFFNESS = 0.02;
 
     private final double[] x;
     private final double[] y;
@@ -40,6 +46,7 @@ final class SmoothCurve {
     private final RealVector weights;
     private final double[] trend;
     private final double scale;
+    private final double stiffness;
 
     /**
      * Fits the curve.
@@ -49,6 +56,12 @@ final class SmoothCurve {
      * @param deviation standard deviation of each value, above 0
      */
     SmoothCurve(double[] x, double[] y, double[] deviation) {
+        this(x, y, deviation, STIFFNESS);
+    }
+
+    /** The same with a third derivative of another density, its root in dB/dB^2.5. */
+    SmoothCurve(double[] x, double[] y, double[] deviation, double stiffness) {
+        this.stiffness = stiffness;
         this.x = x.clone();
         this.y = y.clone();
         int n = x.length;
@@ -78,7 +91,7 @@ final class SmoothCurve {
         double d = Math.abs(a - b);
         double wiener = Math.pow(s, 5) / 20 + d * Math.pow(s, 4) / 8 + d * d * s * s * s / 12;
         double bend = s * s * (s + d) * (s + d) / 4;
-        return STIFFNESS * STIFFNESS * wiener + CURVATURE * CURVATURE * bend;
+        return stiffness * stiffness * wiener + CURVATURE * CURVATURE * bend;
     }
 
     /** The first place. */

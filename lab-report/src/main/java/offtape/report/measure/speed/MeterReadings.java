@@ -8,8 +8,11 @@ final class MeterReadings {
 
     private static final String UNIT = "%";
 
-    /** Share of a modulation reading that our own filters may err by, k = 2. */
-    private static final double OWN_SHARE = 0.002;
+    /** Share of an rms reading that our own filters may err by, k = 2. */
+    private static final double OWN_SHARE = 0.0005;
+
+    /** Share that the classes of the two-sigma statistic and a detector's start may make of it. */
+    private static final double OWN_STATISTIC_SHARE = 0.002;
 
     private static final double OWN_PERCENT = 2e-5;
 
@@ -39,40 +42,46 @@ final class MeterReadings {
 
     /** The highest weighted reading of the whole or of a part. */
     Quantity weightedPeak(double value) {
-        double apart = apart(reader.otherWeightedPeak(), reader.weightedPeak());
-        return peak(value, apart, FlutterBand.WEIGHTED, floor.weightedPeak());
+        return peak(value, reader.weightedPeakApart(), FlutterBand.WEIGHTED, floor.weightedPeak());
     }
 
     /** The highest reading without weighting. */
     Quantity unweightedPeak() {
         double value = reader.unweightedPeak();
-        double apart = apart(reader.otherUnweightedPeak(), value);
+        double apart = reader.unweightedPeakApart();
         return peak(value, apart, FlutterBand.UNWEIGHTED, floor.unweightedPeak());
-    }
-
-    private static double apart(double other, double ours) {
-        return ours > 0 ? other / ours - 1 : 0;
     }
 
     /** Root mean square in a band. */
     Quantity rms(FlutterBand band) {
-        return steady(reader.rms(band), band);
+        return rms(reader.rms(band), band);
     }
 
-    /** A reading of the whole stretch. */
-    Quantity steady(double value, FlutterBand band) {
+    /** A root mean square that was read. */
+    Quantity rms(double value, FlutterBand band) {
+        return steady(value, OWN_SHARE, band);
+    }
+
+    /** The weighted value that is exceeded 4.55 % of the time. */
+    Quantity twoSigma() {
+        return steady(reader.twoSigma(), OWN_STATISTIC_SHARE, FlutterBand.WEIGHTED);
+    }
+
+    private Quantity steady(double value, double own, FlutterBand band) {
         double noise = floor.rms(band);
         double chance = 2 * noise / Math.sqrt(2 * NOISE_HZ * seconds);
-        return reading(value, doubt.share(band), added(value, noise), chance);
+        double share = Math.hypot(own, doubt.share(band));
+        return reading(value, share, added(value, noise), chance);
     }
 
     /**
      * A reading of the worst moment.
      *
-     * @param apart how far another detector reads from ours, as a share
+     * @param apart how far other detectors read from ours, as a share
      */
     private Quantity peak(double value, double apart, FlutterBand band, double noisePeak) {
-        double share = Math.hypot(doubt.share(band), 2 / Math.sqrt(3) * apart);
+        double detector = Math.hypot(OWN_STATISTIC_SHARE, 2 / Math.sqrt(3) * apart);
+        double share = Math.hypot(doubt.share(band), detector);
         double chance = floor.rms(band) / Math.sqrt(2 * NOISE_HZ * GATHERED_S);
         return reading(value, share, added(value, noisePeak), chance);
     }
@@ -83,7 +92,7 @@ final class MeterReadings {
     }
 
     private static Quantity reading(double value, double share, double added, double chance) {
-        double own = Math.hypot(OWN_SHARE, share) * value;
-        return Quantity.known(value, UNIT, Math.hypot(own, chance) + added + OWN_PERCENT);
+        double uncertainty = Math.hypot(share * value, chance) + added + OWN_PERCENT;
+        return Quantity.known(value, UNIT, uncertainty);
     }
 }

@@ -29,8 +29,8 @@ final class PeakReading {
     }
 
     /** As another detector reads it that keeps to the standard. */
-    static PeakReading other(Iec60386 meter) {
-        return new PeakReading(meter, meter.otherQuasiPeak(), x -> {});
+    static PeakReading other(Iec60386 meter, RunningFilter detector) {
+        return new PeakReading(meter, detector, x -> {});
     }
 
     void next(double[] filtered) {

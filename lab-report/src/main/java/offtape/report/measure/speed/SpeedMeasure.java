@@ -74,7 +74,7 @@ final class SpeedMeasure {
                 deviation(),
                 drift(),
                 ifLong(() -> readings.weightedPeak(reader.weightedPeak())),
-                ifLong(() -> readings.steady(reader.twoSigma(), FlutterBand.WEIGHTED)),
+                ifLong(readings::twoSigma),
                 ifLong(() -> readings.rms(FlutterBand.WEIGHTED)),
                 wide(readings::unweightedPeak),
                 wide(() -> readings.rms(FlutterBand.UNWEIGHTED)),
@@ -157,7 +157,7 @@ final class SpeedMeasure {
                 ? new WorstTenSeconds(
                         halfSeconds.worstFromSeconds(),
                         ifLong(() -> readings.weightedPeak(halfSeconds.worstPeak())),
-                        ifLong(() -> readings.steady(halfSeconds.worstRms(), FlutterBand.WEIGHTED)))
+                        ifLong(() -> readings.rms(halfSeconds.worstRms(), FlutterBand.WEIGHTED)))
                 : null;
     }
 

@@ -26,8 +26,8 @@ public final class SpeedReader {
     private final Map<FlutterBand, SettledRms> rms = new EnumMap<>(FlutterBand.class);
     private final PeakReading weightedPeak;
     private final PeakReading unweightedPeak;
-    private final PeakReading otherWeightedPeak;
-    private final PeakReading otherUnweightedPeak;
+    private final OtherDetectors othersWeighted;
+    private final OtherDetectors othersUnweighted;
     private final TwoSigma twoSigma = new TwoSigma();
     private final HalfSeconds halfSeconds;
     private final Extremes trace;
@@ -57,8 +57,8 @@ public final class SpeedReader {
         rms.put(FlutterBand.WEIGHTED, new SettledRms(meter, this::weighted));
         weightedPeak = new PeakReading(meter, halfSeconds::reading);
         unweightedPeak = new PeakReading(meter);
-        otherWeightedPeak = PeakReading.other(meter);
-        otherUnweightedPeak = PeakReading.other(meter);
+        othersWeighted = new OtherDetectors(meter);
+        othersUnweighted = new OtherDetectors(meter);
         trace = new Extremes(Math.round(STRETCH_S * rateHz), MOST_STRETCHES);
         drift = new Drift(rateHz);
         mean = new MeanDeviation(samples);
@@ -88,8 +88,8 @@ public final class SpeedReader {
         bands.forEach((band, filter) -> filtered(band, filter.rest()));
         weightedPeak.end();
         unweightedPeak.end();
-        otherWeightedPeak.end();
-        otherUnweightedPeak.end();
+        othersWeighted.end();
+        othersUnweighted.end();
     }
 
     private void filtered(FlutterBand band, double[] x) {
@@ -97,11 +97,11 @@ public final class SpeedReader {
         switch (band) {
             case WEIGHTED -> {
                 weightedPeak.next(x);
-                otherWeightedPeak.next(x);
+                othersWeighted.next(x);
             }
             case UNWEIGHTED -> {
                 unweightedPeak.next(x);
-                otherUnweightedPeak.next(x);
+                othersUnweighted.next(x);
             }
             case CHARTED -> Arrays.stream(x).forEach(trace::add);
             default -> {
@@ -149,14 +149,14 @@ public final class SpeedReader {
         return unweightedPeak.highest();
     }
 
-    /** What another detector makes of the weighted deviation. */
-    double otherWeightedPeak() {
-        return otherWeightedPeak.highest();
+    /** How far other detectors read the weighted peak from ours, a share of it. */
+    double weightedPeakApart() {
+        return othersWeighted.apart(weightedPeak());
     }
 
-    /** What another detector makes of the unweighted deviation. */
-    double otherUnweightedPeak() {
-        return otherUnweightedPeak.highest();
+    /** How far they read the unweighted one from ours. */
+    double unweightedPeakApart() {
+        return othersUnweighted.apart(unweightedPeak());
     }
 
     /** The two-sigma statistic of the weighted deviation, percent. */

@@ -91,8 +91,8 @@ record ResponseCurve(double[] hz, double[] db, double[] uncertaintyDb) {
 
     /**
      * The same as a figure. Its uncertainty is how far the crossing moves, the larger way, when the
-     * curve is moved by its own uncertainty; where the curve then no longer crosses, as far as it
-     * reaches.
+     * curve is moved by its own uncertainty and by how far it bends away from a straight line
+     * between points; where the curve then no longer crosses, as far as it reaches.
      *
      * @param otherwise the reason if there is no crossing
      */
@@ -101,9 +101,16 @@ record ResponseCurve(double[] hz, double[] db, double[] uncertaintyDb) {
         if (Double.isNaN(at)) {
             return Quantity.unknown(otherwise);
         }
-        double near = crossingHz(direction, i -> excess.applyAsDouble(i) + uncertaintyDb[i]);
-        double far = crossingHz(direction, i -> excess.applyAsDouble(i) - uncertaintyDb[i]);
+        double near = crossingHz(direction, i -> excess.applyAsDouble(i) + doubtDb(i));
+        double far = crossingHz(direction, i -> excess.applyAsDouble(i) - doubtDb(i));
         double farthest = Double.isNaN(far) ? endHz(direction) : far;
         return Quantity.known(at, "Hz", Math.max(Math.abs(at - near), Math.abs(farthest - at)));
+    }
+
+    /** A curve of second difference D lies D/8 from the chord halfway between two points. */
+    private double doubtDb(int i) {
+        boolean inside = i > 0 && i + 1 < size();
+        double bend = inside ? db[i - 1] - 2 * db[i] + db[i + 1] : 0;
+        return uncertaintyDb[i] + Math.abs(bend) / 8;
     }
 }
