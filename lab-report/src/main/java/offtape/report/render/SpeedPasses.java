@@ -1,6 +1,7 @@
 package offtape.report.render;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -18,7 +19,7 @@ final class SpeedPasses {
 
     private static final String PERCENT = ", %";
 
-    /** A reading and how it is called in a head. */
+    /** A reading and how it is called. */
     private record Reading(String name, Function<PassFigures, Quantity> of) {}
 
     private static final List<Reading> READINGS =
@@ -69,24 +70,29 @@ final class SpeedPasses {
                 + " clocks may differ by up to 0.02 %.";
     }
 
+    /** A row a reading, so that a few replays stand beside each other on any page. */
     private static DataTable readings(Passes passes) {
-        List<String> heads = new ArrayList<>(List.of("Replay", "Mean speed" + PERCENT));
-        READINGS.forEach(r -> heads.add(r.name() + PERCENT));
+        List<Pass> replays = passes.readings();
+        List<String> heads = new ArrayList<>(List.of("Reading"));
+        replays.forEach(pass -> heads.add(pass.file()));
+        heads.addAll(List.of("Highest", "Mean", "Spread"));
         List<List<String>> rows = new ArrayList<>();
-        for (Pass pass : passes.readings()) {
-            rows.add(row(pass.file(), number(pass.rate(), true), pass.figures()));
+        List<String> speeds = new ArrayList<>(List.of("Mean speed" + PERCENT));
+        replays.forEach(pass -> speeds.add(number(pass.rate(), true)));
+        speeds.addAll(Collections.nCopies(3, DataTable.NOTHING));
+        rows.add(speeds);
+        for (Reading reading : READINGS) {
+            Stream<PassFigures> figures =
+                    Stream.concat(
+                            replays.stream().map(Pass::figures),
+                            Stream.of(passes.highest(), passes.mean(), passes.spread()));
+            rows.add(
+                    Stream.concat(
+                                    Stream.of(reading.name() + PERCENT),
+                                    figures.map(f -> number(reading.of().apply(f), false)))
+                            .toList());
         }
-        rows.add(row("Highest", DataTable.NOTHING, passes.highest()));
-        rows.add(row("Mean", DataTable.NOTHING, passes.mean()));
-        rows.add(row("Highest less lowest", DataTable.NOTHING, passes.spread()));
-        return new DataTable("Readings of each replay", heads, rows);
-    }
-
-    private static List<String> row(String name, String rate, PassFigures figures) {
-        return Stream.concat(
-                        Stream.of(name, rate),
-                        READINGS.stream().map(r -> number(r.of().apply(figures), false)))
-                .toList();
+        return new DataTable("Readings of each replay; spread is highest less lowest", heads, rows);
     }
 
     private static String number(Quantity figure, boolean signed) {
