@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * Whether stated uncertainties are honest: over many simulated machines with random faults the
  * truth has to lie inside the interval (k = 2) in 90 to 99 % of the cases, figure by figure; less
- * would be a promise not kept, more would hide what is known. Runs with {@code -Pcoverage}.
+ * would be a promise not kept, more would hide what is known. Runs with {@code -Pstudies}.
  */
 class CoverageTest {
 
@@ -42,7 +42,7 @@ class CoverageTest {
     @TempDir private static Path folder;
 
     @Test
-    @Tag("coverage")
+    @Tag("study")
     void truthLiesWithinTheStatedUncertaintyAsOftenAsIsSaid() throws IOException {
         Coverage coverage = coverage(FaultyMachines.draw(MACHINES, SEED));
         System.out.println(coverage.table());

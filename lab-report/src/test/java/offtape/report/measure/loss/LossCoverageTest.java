@@ -15,6 +15,7 @@ import offtape.report.result.Channels;
 import offtape.report.result.LossCause;
 import offtape.report.result.LossFit;
 import offtape.report.result.Session;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -23,6 +24,7 @@ import org.junit.jupiter.api.Test;
  * as a figure that does not hold. What is told must hold in 90 to 99 %; a limit holds at least as
  * often.
  */
+@Tag("study")
 class LossCoverageTest {
 
     private static final int DRAWS = 200;

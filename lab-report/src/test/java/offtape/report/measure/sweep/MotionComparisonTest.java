@@ -10,6 +10,7 @@ import offtape.core.machine.ResponseTruth;
 import offtape.core.programme.ExponentialSweep;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.result.Response;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -19,6 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * the sweep, and following it once the time base is set right. Worst error of twelfth-octave points
  * from 40 Hz to 16 kHz on one channel.
  */
+@Tag("study")
 class MotionComparisonTest {
 
     private static final String MACHINE =

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import offtape.core.dsp.RealFft;
 import offtape.core.standard.FlutterBand;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.Test;
  * µs: weighted rms of what each gets wrong, as a share of the motion's weighted rms. Prints the
  * table for the documentation.
  */
+@Tag("study")
 class EstimatorComparisonTest {
 
     private static final double SECONDS = 20;
