@@ -14,12 +14,14 @@ import offtape.core.standard.Iec60386;
 import offtape.core.unit.Quantity;
 import offtape.report.measure.speed.SpeedReader;
 import offtape.report.result.TransportSpeed;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** How often the stated uncertainties of the transport's own figures hold, on drawn transports. */
+@Tag("study")
 class TransportCoverageTest {
 
-    private static final int TRIALS = 80;
+    private static final int TRIALS = 200;
 
     /** What the meter itself may err by, k = 2: the truth is read with the same meter. */
     private static final double METER = 0.01;
