@@ -51,16 +51,9 @@ final class Coverage {
      *
      * @param uncertainty median
      * @param share median distance from the truth as a share of the uncertainty
-     * @param worstShare the largest
      */
     record Row(
-            String figure,
-            int cases,
-            int inside,
-            double uncertainty,
-            String unit,
-            double share,
-            double worstShare) {
+            String figure, int cases, int inside, double uncertainty, String unit, double share) {
 
         double insidePercent() {
             return 100.0 * inside / cases;
@@ -93,8 +86,7 @@ final class Coverage {
                 inside,
                 median(cases.stream().mapToDouble(CoverageCase::uncertainty).toArray()),
                 any.unit(),
-                median(cases.stream().mapToDouble(CoverageCase::share).toArray()),
-                cases.stream().mapToDouble(CoverageCase::share).max().orElseThrow());
+                median(cases.stream().mapToDouble(CoverageCase::share).toArray()));
     }
 
     private static double median(double[] x) {

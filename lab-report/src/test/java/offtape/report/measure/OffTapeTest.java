@@ -19,10 +19,12 @@ import offtape.report.result.Results;
 import offtape.report.result.Session;
 import offtape.report.result.SpeedComponent;
 import offtape.report.result.TransportSpeed;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** From the sound of simulated machines with three heads to the transport's own figures. */
+@Tag("study")
 class OffTapeTest {
 
     private static final int RATE = 16_000;

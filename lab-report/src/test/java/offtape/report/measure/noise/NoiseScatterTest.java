@@ -9,10 +9,12 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import offtape.core.dsp.PowerDensity;
 import offtape.report.result.HumLine;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+@Tag("study")
 class NoiseScatterTest {
 
     private static final int RATE = 48_000;

@@ -10,8 +10,10 @@ import offtape.core.unit.Quantity;
 import offtape.reference.Source;
 import offtape.reference.TransportMotion;
 import offtape.report.measure.speed.HeardDeviation;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("study")
 class CombDelayTest {
 
     private static final int TRIALS = 40;
