@@ -72,20 +72,14 @@ class CaptureTest {
     @Test
     void aStopEndsItSoonAndKeepsWhatWasRecorded() {
         LoopStream stream = new LoopStream(2, DELAY);
-        CaptureResult result =
-                capture(
-                        stream,
-                        noise(20 * RATE),
-                        (seconds, of, peaks, clipped) -> {
-                            if (seconds > 1) {
-                                stop.give();
-                            }
-                        });
+        stream.stoppedAfter = 2L * RATE;
+        stream.stopping = stop::give;
+        CaptureResult result = capture(stream, noise(20 * RATE), (a, b, c, d) -> {});
         assertFalse(result.complete());
-        assertTrue(stream.played() < 15 * RATE);
+        assertTrue(stream.played() < 3 * RATE);
         try (AudioFile back = AudioFiles.open(folder.resolve("out.wav"))) {
             assertEquals(result.frames(), back.frames());
-            assertTrue(back.frames() > RATE);
+            assertTrue(back.frames() > 1.9 * RATE);
         }
     }
 
@@ -106,16 +100,14 @@ class CaptureTest {
         double[][] loud = new double[2][2 * RATE];
         loud[1][RATE] = 1;
         LoopStream stream = new LoopStream(2, DELAY);
-        CaptureResult result =
-                capture(
-                        stream,
-                        loud,
-                        (seconds, of, peaks, clipped) -> stream.underruns = seconds > 1 ? 1 : 0);
+        stream.underrunAfter = RATE;
+        CaptureResult result = capture(stream, loud, (a, b, c, d) -> {});
         assertEquals(1, result.clippedFrames());
         assertEquals(0, result.peaks()[0]);
         assertEquals(1, result.marks().troubles().size());
         CaptureMarks.Trouble gap = result.marks().troubles().get(0);
         assertEquals(CaptureMarks.Kind.GAP_PLAYED, gap.kind());
-        assertTrue(gap.seconds() >= 0.9 && gap.seconds() < 2.9, gap::toString);
+        // on its way between player and recorder is no more than the stream holds, 0.2 s
+        assertEquals(1.0, gap.seconds(), 0.3);
     }
 }

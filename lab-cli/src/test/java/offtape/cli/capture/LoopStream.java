@@ -16,7 +16,15 @@ final class LoopStream implements SoundStream {
     private volatile boolean stopped;
     private volatile boolean drained;
     private volatile long playedFrames;
-    volatile long underruns;
+
+    /** After so many played frames the system runs out of sound once. */
+    long underrunAfter = Long.MAX_VALUE;
+
+    /** After so many recorded frames somebody stops it. */
+    long stoppedAfter = Long.MAX_VALUE;
+
+    /** What stopping it does. */
+    Runnable stopping = () -> {};
 
     /** After so many recorded frames the device is gone. */
     long lostAfter = Long.MAX_VALUE;
@@ -62,6 +70,9 @@ final class LoopStream implements SoundStream {
             while (recorded >= delay && wire.waiting() == 0 && !drained && !stopped) {
                 pause(0);
             }
+            if (recorded == stoppedAfter) {
+                stopping.run();
+            }
             if (recorded >= lostAfter) {
                 throw new SoundTroubleException("The input is gone.");
             }
@@ -91,7 +102,7 @@ final class LoopStream implements SoundStream {
 
     @Override
     public long underruns() {
-        return underruns;
+        return playedFrames >= underrunAfter ? 1 : 0;
     }
 
     @Override
