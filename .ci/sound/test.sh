@@ -86,7 +86,9 @@ broken_off() {
   local name=$1 pid
   shift
   code=0
-  capture --out "$scratch/$name.wav" 2>"$scratch/message" &
+  # not the function: its process would be a shell, and killing that leaves the capture playing
+  "$root/offtape" capture --programme "$scratch/programme" --no-settings --out "$scratch/$name.wav" \
+    2>"$scratch/message" &
   pid=$!
   sleep 8
   "$@" "$pid"
