@@ -3,7 +3,6 @@ package offtape.cli.command;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
-import offtape.cli.sound.SoundTroubleException;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
 import offtape.core.fault.RefusedOutputException;
@@ -121,9 +120,6 @@ public final class Commands {
         }
         if (e instanceof RefusedOutputException) {
             return refused(e, ExitCodes.USAGE, verbose);
-        }
-        if (e instanceof SoundTroubleException) {
-            return refused(e, ExitCodes.SOUND_DEVICE, verbose);
         }
         return internal(e.getClass().getSimpleName(), e, verbose);
     }

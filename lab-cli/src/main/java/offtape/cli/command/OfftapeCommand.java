@@ -15,8 +15,6 @@ import picocli.CommandLine.Spec;
         subcommands = {
             DemoCommand.class,
             PrepareCommand.class,
-            DevicesCommand.class,
-            CaptureCommand.class,
             MeasureCommand.class,
             SpeedCommand.class,
             TonesCommand.class,

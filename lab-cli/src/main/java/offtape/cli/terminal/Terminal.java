@@ -112,7 +112,17 @@ public final class Terminal {
 
     /** Shows what is being done: step {@code done} of {@code all}. */
     public synchronized void progress(int done, int all, String what) {
-        status(String.format(Locale.ROOT, "[%d/%d] %s", done, all, what));
+        if (quiet) {
+            return;
+        }
+        String line = String.format(Locale.ROOT, "[%d/%d] %s", done, all, what);
+        if (interactive) {
+            err.print("\r\u001b[K" + line);
+            err.flush();
+            progressShown = true;
+        } else {
+            err.println(line);
+        }
     }
 
     /**
@@ -144,20 +154,6 @@ public final class Terminal {
             err.println("The answer cannot be read.");
         }
         return Optional.empty();
-    }
-
-    /** Shows how things stand: redrawn in place on a terminal, a line elsewhere. */
-    public synchronized void status(String line) {
-        if (quiet) {
-            return;
-        }
-        if (interactive) {
-            err.print("\r\u001b[K" + line);
-            err.flush();
-            progressShown = true;
-        } else {
-            err.println(line);
-        }
     }
 
     private void endProgress() {

@@ -1,2 +1,0 @@
-/** Playing and recording at the same time, without gaps, to and from files. */
-package offtape.cli.capture;

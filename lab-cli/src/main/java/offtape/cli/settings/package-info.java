@@ -1,2 +1,0 @@
-/** What is remembered for a user from one run to the next. */
-package offtape.cli.settings;

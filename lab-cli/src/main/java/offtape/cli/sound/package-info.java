@@ -1,2 +1,0 @@
-/** Sound devices: what there are, and streams of frames out and in. */
-package offtape.cli.sound;
