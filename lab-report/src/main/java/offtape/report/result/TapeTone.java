@@ -7,7 +7,7 @@ import offtape.core.unit.Quantity;
  * One steady tone of a tape.
  *
  * @param number counted from 1 in the order of the recording
- * @param fromSeconds where it begins in the recording, within a tenth of a second
+ * @param fromSeconds where it begins in the recording, within 0.15 s
  * @param toSeconds where it ends
  * @param frequency as heard, Hz
  * @param nominalHz the frequency it was recorded with, or null if not known

@@ -23,7 +23,8 @@ final class TransportReadings {
 
     /**
      * How far motion that did not come through moves the highest reading, as a share of its rms:
-     * the detector averages over it. From seeded motions, which a test repeats with others.
+     * the detector averages over it. Chosen on seeded motions of the kind the coverage study draws,
+     * not derived.
      */
     private static final double PEAK_SHARE = 1.0 / 3;
 
