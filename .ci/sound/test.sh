@@ -59,6 +59,94 @@ nothing_is_found_in_silence() {
   return 1
 }
 
+capture() {
+  "$root/offtape" capture --programme "$scratch/programme" --no-settings "$@"
+}
+
+# A computer that is busy with other things may be late; that is no fault as long as the command says so, and a
+# capture that said so is made again.
+undisturbed_capture() {
+  for _ in 1 2 3; do
+    capture --force "$@" 2>"$scratch/message" || break
+    grep -q '^Mind: about' "$scratch/message" || return 0
+  done
+  sed 's/^/    /' "$scratch/message"
+  return 1
+}
+
+devices_are_listed() {
+  "$root/offtape" devices --json | node -e '
+    const { devices } = JSON.parse(require("fs").readFileSync(0, "utf8"));
+    const opens = (side) => side && side.sampleRatesHz.includes(48000) && side.bits.includes(24);
+    process.exit(devices.some((d) => opens(d.playback) && opens(d.capture)) ? 0 : 1);'
+}
+
+# Runs a capture into $1.wav, does $2 … to its process after some seconds, and leaves its exit code in $code.
+broken_off() {
+  local name=$1 pid
+  shift
+  code=0
+  # not the function: its process would be a shell, and killing that leaves the capture playing
+  "$root/offtape" capture --programme "$scratch/programme" --no-settings --out "$scratch/$name.wav" \
+    2>"$scratch/message" &
+  pid=$!
+  sleep 8
+  "$@" "$pid"
+  wait "$pid" || code=$?
+}
+
+# At least $2 seconds of 48 kHz, 24 bit, stereo are in the incomplete recording $1, by its own header.
+holds_seconds() {
+  node -e '
+    const bytes = require("fs").readFileSync(process.argv[1]);
+    const at = bytes.indexOf("data");
+    process.exit(bytes.readUInt32LE(at + 4) >= Number(process.argv[2]) * 48000 * 6 ? 0 : 1);' \
+    "$scratch/$1.incomplete.wav" "$2"
+}
+
+# A shell makes what it runs in the background deaf to Ctrl-C, so node starts this one.
+interrupted_keeps_what_was_recorded() {
+  code=0
+  node -e '
+    const [command, ...words] = process.argv.slice(1);
+    const child = require("child_process").spawn(command, words, { stdio: ["ignore", "ignore", "inherit"] });
+    setTimeout(() => child.kill("SIGINT"), 8000);
+    child.on("exit", (code) => process.exit(code ?? 1));' \
+    "$root/offtape" capture --programme "$scratch/programme" --no-settings --out "$scratch/interrupted.wav" \
+    2>"$scratch/message" || code=$?
+  [ "$code" -eq 130 ] && [ ! -e "$scratch/interrupted.wav" ] && holds_seconds interrupted 3 && return
+  echo "    exit code $code: $(cat "$scratch/message")"
+  return 1
+}
+
+killed_keeps_what_was_recorded() {
+  broken_off killed kill -KILL
+  [ "$code" -eq 137 ] && [ ! -e "$scratch/killed.wav" ] && holds_seconds killed 3
+}
+
+end_server() {
+  "$here/loopback.sh" stop "$scratch/loop"
+}
+
+a_lost_device_is_told() {
+  broken_off lost end_server
+  [ "$code" -eq 4 ] && [ -s "$scratch/message" ] && holds_seconds lost 3 && return
+  echo "    exit code $code: $(cat "$scratch/message")"
+  return 1
+}
+
+# Java reaches the sound server through ALSA; a file of its own keeps the user's settings out of it.
+write_alsa() {
+  cat >"$scratch/alsa.conf" <<ALSA
+pcm.!default {
+  type asym
+  playback.pcm { type pulse server "$PULSE_SERVER" device "loop" }
+  capture.pcm { type pulse server "$PULSE_SERVER" device "loop.monitor" }
+}
+ctl.!default { type pulse server "$PULSE_SERVER" }
+ALSA
+}
+
 "$root/offtape" prepare --short --quiet --out "$scratch/programme"
 "$here/loopback.sh" start "$scratch/loop"
 export PULSE_SERVER=unix:$scratch/loop/socket HOME=$scratch XDG_RUNTIME_DIR=$scratch
@@ -67,6 +155,16 @@ play_and_record "$scratch/exact.wav" 120
 check "an exact path is measured" measure exact
 check "an exact path reads as exact" \
   node "$here/exact.mjs" "$scratch/exact/results.json" "$scratch/exact.wav" "$scratch/programme/programme.wav"
+
+export ALSA_CONFIG_PATH=$scratch/alsa.conf
+write_alsa
+check "devices are listed" devices_are_listed
+check "the programme is played, recorded and measured" \
+  undisturbed_capture --out "$scratch/captured.wav" --mode reference-tape --measure "$scratch/captured"
+check "not a sample is lost between player and recorder" \
+  node "$here/exact.mjs" "$scratch/captured/results.json" "$scratch/captured.wav" "$scratch/programme/programme.wav"
+check "an interrupted recording is kept" interrupted_keeps_what_was_recorded
+check "a killed recording is kept" killed_keeps_what_was_recorded
 
 pactl set-sink-volume loop -6dB
 play_and_record "$scratch/lower.wav" 120
@@ -77,6 +175,8 @@ check "a path 6 dB down reads as exact but for its level" \
 pactl set-sink-mute loop 1
 play_and_record "$scratch/mute.wav" 8
 check "silence is refused" nothing_is_found_in_silence
+
+check "a lost device is told" a_lost_device_is_told
 
 echo "sound: $passed passed, $failed failed"
 [ "$failed" -eq 0 ]

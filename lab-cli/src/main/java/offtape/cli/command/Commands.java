@@ -3,6 +3,7 @@ package offtape.cli.command;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import offtape.cli.sound.SoundTroubleException;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
 import offtape.core.fault.RefusedOutputException;
@@ -120,6 +121,9 @@ public final class Commands {
         }
         if (e instanceof RefusedOutputException) {
             return refused(e, ExitCodes.USAGE, verbose);
+        }
+        if (e instanceof SoundTroubleException) {
+            return refused(e, ExitCodes.SOUND_DEVICE, verbose);
         }
         return internal(e.getClass().getSimpleName(), e, verbose);
     }

@@ -6,7 +6,6 @@ import java.util.concurrent.Callable;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
 import offtape.core.output.OutputFolder;
-import offtape.report.measure.mode.Capture;
 import offtape.report.render.SessionFiles;
 import offtape.report.result.Results;
 import offtape.report.result.ResultsJson;
@@ -84,26 +83,15 @@ final class MeasureCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Terminal terminal = common.terminal();
-        Capture said = capture.capture(terminal, recordings.size());
+        SessionRun run =
+                new SessionRun(
+                        terminal,
+                        channels,
+                        programme,
+                        session,
+                        capture.capture(terminal, recordings.size()));
         try (OutputFolder folder = OutputFolder.open(out, force, SessionFiles.names())) {
-            int steps = recordings.size() + 1;
-            Results results =
-                    Sessions.measure(
-                            recordings,
-                            channels,
-                            programme,
-                            session,
-                            said,
-                            i ->
-                                    terminal.progress(
-                                            i + 1,
-                                            steps,
-                                            "Measuring " + recordings.get(i).getFileName()));
-            terminal.progress(steps, steps, "Writing the report");
-            SessionFiles.write(results, folder);
-            folder.commit();
-            SessionWords.lines(results).forEach(terminal::message);
-            terminal.message("Report: " + out.resolve(SessionFiles.REPORT));
+            Results results = run.measure(recordings, out, folder);
             if (json) {
                 terminal.raw(ResultsJson.write(results));
             }

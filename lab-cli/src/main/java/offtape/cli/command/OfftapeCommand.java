@@ -15,6 +15,8 @@ import picocli.CommandLine.Spec;
         subcommands = {
             DemoCommand.class,
             PrepareCommand.class,
+            DevicesCommand.class,
+            CaptureCommand.class,
             MeasureCommand.class,
             SpeedCommand.class,
             TonesCommand.class,

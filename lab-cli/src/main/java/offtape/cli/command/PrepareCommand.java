@@ -28,8 +28,8 @@ import picocli.CommandLine.Spec;
             "",
             "Example: offtape prepare --tape-speed 19.05cm/s --out programme",
             "",
-            "The programme holds loud tones up to 20 kHz. Turn loudspeakers and headphones down or",
-            "off before it is played.",
+            "The programme holds loud tones up to 20 kHz. Turn loudspeakers and headphones",
+            "down or off before it is played.",
         })
 final class PrepareCommand implements Callable<Integer> {
 

@@ -12,6 +12,12 @@ public final class ExitCodes {
     /** An input cannot be used. */
     public static final int UNUSABLE_INPUT = 3;
 
+    /** Sound device trouble. */
+    public static final int SOUND_DEVICE = 4;
+
+    /** Ended from outside, by Ctrl-C for instance. */
+    public static final int INTERRUPTED = 130;
+
     /** Internal fault. */
     public static final int INTERNAL = 70;
 

@@ -112,17 +112,7 @@ public final class Terminal {
 
     /** Shows what is being done: step {@code done} of {@code all}. */
     public synchronized void progress(int done, int all, String what) {
-        if (quiet) {
-            return;
-        }
-        String line = String.format(Locale.ROOT, "[%d/%d] %s", done, all, what);
-        if (interactive) {
-            err.print("\r\u001b[K" + line);
-            err.flush();
-            progressShown = true;
-        } else {
-            err.println(line);
-        }
+        status(String.format(Locale.ROOT, "[%d/%d] %s", done, all, what));
     }
 
     /**
@@ -154,6 +144,20 @@ public final class Terminal {
             err.println("The answer cannot be read.");
         }
         return Optional.empty();
+    }
+
+    /** Shows how things stand: redrawn in place on a terminal, a line elsewhere. */
+    public synchronized void status(String line) {
+        if (quiet) {
+            return;
+        }
+        if (interactive) {
+            err.print("\r\u001b[K" + line);
+            err.flush();
+            progressShown = true;
+        } else {
+            err.println(line);
+        }
     }
 
     private void endProgress() {

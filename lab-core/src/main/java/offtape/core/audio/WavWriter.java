@@ -184,6 +184,24 @@ public final class WavWriter implements Closeable {
     }
 
     /**
+     * Makes what was written so far readable, should the process end now: the header is brought up
+     * to date, and writing goes on behind.
+     *
+     * @throws RefusedOutputException if the disk refuses it
+     */
+    public void checkpoint() {
+        try {
+            flush();
+            long end = channel.position();
+            channel.position(0);
+            putHeader();
+            channel.position(end);
+        } catch (IOException e) {
+            throw refused(file, e);
+        }
+    }
+
+    /**
      * Completes the file.
      *
      * @throws RefusedOutputException if the disk refuses it

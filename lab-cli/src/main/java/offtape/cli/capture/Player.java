@@ -1,0 +1,129 @@
+package offtape.cli.capture;
+
+import java.util.Arrays;
+import java.util.concurrent.locks.LockSupport;
+import offtape.cli.sound.SoundStream;
+
+/**
+ * Two threads that keep a stream playing: one reads the sound from the disk into a ring, one hands
+ * it from there to the device and does nothing else.
+ */
+final class Player {
+
+    private static final double RING_S = 3;
+    private static final double CHUNK_S = 0.02;
+    private static final int READ_FRAMES = 1 << 14;
+    private static final long PAUSE_NS = 2_000_000;
+
+    private final PlayList list;
+    private final SoundStream stream;
+    private final int channels;
+    private final StopSignal stop;
+    private final TroubleLog log;
+    private final FrameRing ring;
+    private final Thread feeder;
+    private final Thread player;
+    private volatile RuntimeException failure;
+    private volatile boolean done;
+
+    Player(PlayList list, SoundStream stream, int channels, StopSignal stop, TroubleLog log) {
+        this.list = list;
+        this.stream = stream;
+        this.channels = channels;
+        this.stop = stop;
+        this.log = log;
+        this.ring = new FrameRing(channels, (int) (RING_S * stream.sampleRateHz()));
+        this.feeder = daemon("reading what is played", this::feed);
+        this.player = daemon("playing", this::play);
+        player.setPriority(Thread.MAX_PRIORITY);
+    }
+
+    private Thread daemon(String name, Runnable work) {
+        Thread thread =
+                new Thread(
+                        () -> {
+                            try {
+                                work.run();
+                            } catch (RuntimeException e) {
+                                failure = e;
+                                ring.end();
+                            }
+                        },
+                        name);
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    /** Reads ahead, so that playing can begin at once. */
+    void prepare() {
+        feeder.start();
+        while (ring.waiting() < ring.room() && !ring.isEnded() && !stop.isGiven()) {
+            LockSupport.parkNanos(PAUSE_NS);
+        }
+    }
+
+    void start() {
+        player.start();
+    }
+
+    private void feed() {
+        long all = list.frames();
+        for (long at = 0; at < all && !stop.isGiven(); ) {
+            int count = (int) Math.min(READ_FRAMES, all - at);
+            double[][] block = list.read(at, count, channels);
+            for (int put = 0; put < count && !stop.isGiven(); ) {
+                put += ring.put(block, put, count - put);
+                if (put < count) {
+                    LockSupport.parkNanos(PAUSE_NS);
+                }
+            }
+            at += count;
+        }
+        ring.end();
+    }
+
+    private void play() {
+        int chunk = (int) (CHUNK_S * stream.sampleRateHz());
+        double[][] block = new double[channels][chunk];
+        stream.startPlaying();
+        long gaps = 0;
+        while (!ring.isDone() && !stop.isGiven()) {
+            boolean late = ring.waiting() < chunk && !ring.isEnded();
+            int some = ring.take(block, 0, chunk);
+            if (late && some < chunk) {
+                // the disk did not keep up: what is missing is silence
+                clear(block, some);
+                some = chunk;
+                log.note(CaptureMarks.Kind.GAP_PLAYED);
+            }
+            stream.play(block, some);
+            long now = stream.underruns();
+            if (now > gaps) {
+                log.note(CaptureMarks.Kind.GAP_PLAYED);
+                gaps = now;
+            }
+        }
+        if (!stop.isGiven()) {
+            stream.drain();
+        }
+        done = true;
+    }
+
+    private static void clear(double[][] block, int from) {
+        for (double[] x : block) {
+            Arrays.fill(x, from, x.length, 0);
+        }
+    }
+
+    /** Whether all was played. */
+    boolean isDone() {
+        rethrow();
+        return done;
+    }
+
+    private void rethrow() {
+        if (failure != null) {
+            throw failure;
+        }
+    }
+}

@@ -1,0 +1,120 @@
+package offtape.cli.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import offtape.cli.capture.Capture;
+import offtape.cli.capture.CaptureResult;
+import offtape.cli.capture.PlayList;
+import offtape.cli.capture.StopSignal;
+import offtape.cli.sound.SoundStream;
+import offtape.cli.terminal.ExitCodes;
+import offtape.cli.terminal.Interrupt;
+import offtape.cli.terminal.Terminal;
+import offtape.core.output.OutputFolder;
+import offtape.core.programme.Programme;
+import offtape.core.programme.ProgrammeFolder;
+import offtape.report.render.SessionFiles;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Plays the programme and records its return. */
+@Command(
+        name = "capture",
+        description =
+                "Plays the test programme into the machine and records what comes back at the same"
+                        + " time.",
+        footer = {
+            "",
+            "Example: offtape capture --programme programme --out return.wav",
+            "Recorded and measured at once, off tape on a machine with three heads:",
+            "  offtape capture --programme programme --out return.wav --mode off-tape \\",
+            "           --measure session --tape-speed 19.05cm/s",
+            "",
+            "The programme holds loud tones up to 20 kHz: turn loudspeakers and headphones",
+            "down or off. Keep fingers, hair and sleeves away from moving reels.",
+        })
+final class CaptureCommand implements Callable<Integer> {
+
+    /** Silence before the programme, so that its first frame lies well inside the recording. */
+    private static final double LEAD_S = 0.5;
+
+    @Mixin private CommonOptions common;
+
+    @Mixin private DeviceOptions devices;
+
+    @Option(
+            names = "--programme",
+            required = true,
+            paramLabel = "DIR",
+            description = "The folder with the programme to play.")
+    private Path programme;
+
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "FILE.wav",
+            description = "The recording to write, 24 bits.")
+    private Path out;
+
+    @Option(
+            names = "--tail",
+            paramLabel = "SECONDS",
+            description =
+                    "How long to go on recording after the programme, 0.5 to 60 (default: 2), more"
+                            + " than the machine's delay.")
+    private double tailSeconds = 2;
+
+    @Option(
+            names = "--measure",
+            paramLabel = "SESSION",
+            description = "Measure the recording afterwards and write the session to this folder.")
+    private Path session;
+
+    @Mixin private SessionOptions said;
+
+    @Mixin private CaptureOptions mode;
+
+    @Option(names = "--force", description = "Overwrite a file that is in the way.")
+    private boolean force;
+
+    @Override
+    public Integer call() {
+        Terminal terminal = common.terminal();
+        if (session == null) {
+            return capture(terminal);
+        }
+        SessionRun run =
+                new SessionRun(
+                        terminal, new ChannelOptions(), programme, said, mode.capture(terminal, 1));
+        try (OutputFolder folder = OutputFolder.open(session, force, SessionFiles.names())) {
+            int code = capture(terminal);
+            if (code == ExitCodes.DONE) {
+                run.measure(List.of(out), session, folder);
+            }
+            return code;
+        }
+    }
+
+    private int capture(Terminal terminal) {
+        StopSignal stop = new StopSignal();
+        // opened first and so closed last, when all is in order
+        try (Interrupt interrupt = Interrupt.guard();
+                Programme sound = ProgrammeFolder.open(programme);
+                CaptureFile file = CaptureFile.begin(out, force);
+                SoundStream stream = devices.open(sound.sheet().sampleRateHz(), true, true)) {
+            interrupt.first(stop::give);
+            CaptureWords words = new CaptureWords(terminal);
+            double tail = Math.max(0.5, Math.min(60, tailSeconds));
+            PlayList list = new PlayList(sound.audio(), 1, LEAD_S, tail);
+            int outputs = devices.outputs();
+            int inputs = devices.inputs();
+            Capture capture = new Capture(stream, outputs, inputs, stop, words::progress);
+            CaptureResult result =
+                    file.record(stream.sampleRateHz(), inputs, wav -> capture.run(list, wav));
+            words.lines(result, file.place()).forEach(terminal::message);
+            return result.complete() ? ExitCodes.DONE : ExitCodes.INTERRUPTED;
+        }
+    }
+}

@@ -1,0 +1,97 @@
+package offtape.cli.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.function.Function;
+import offtape.cli.capture.CaptureResult;
+import offtape.core.audio.WavEncoding;
+import offtape.core.audio.WavFormat;
+import offtape.core.audio.WavWriter;
+import offtape.core.fault.RefusedOutputException;
+import offtape.core.output.DiskTrouble;
+import offtape.core.output.OutputFile;
+
+/**
+ * A recording on its way to the disk. Until it is whole it has a name that says so, under which it
+ * stays if it is broken off: a recording is hard to repeat.
+ */
+final class CaptureFile implements AutoCloseable {
+
+    private final OutputFile output;
+    private final Path growing;
+    private Path place;
+
+    private CaptureFile(OutputFile output, Path growing) {
+        this.output = output;
+        this.growing = growing;
+    }
+
+    /**
+     * Checks the place.
+     *
+     * @throws RefusedOutputException if it is taken or not writable
+     */
+    static CaptureFile begin(Path file, boolean force) {
+        OutputFile output = OutputFile.open(file, force);
+        return new CaptureFile(output, unusedName(output.file()));
+    }
+
+    private static Path unusedName(Path file) {
+        String name = file.getFileName().toString();
+        String stem = name.endsWith(".wav") ? name.substring(0, name.length() - 4) : name;
+        for (int i = 1; ; i++) {
+            Path path =
+                    file.resolveSibling(
+                            stem + (i == 1 ? ".incomplete.wav" : ".incomplete-" + i + ".wav"));
+            if (!Files.exists(path)) {
+                return path;
+            }
+        }
+    }
+
+    /** Records, and gives the file its name if the recording came to its end. */
+    CaptureResult record(
+            int sampleRateHz, int channels, Function<WavWriter, CaptureResult> recording) {
+        place = growing;
+        CaptureResult result;
+        try (WavWriter wav =
+                WavWriter.create(
+                        growing, new WavFormat(sampleRateHz, channels, WavEncoding.PCM_24))) {
+            result = recording.apply(wav);
+        }
+        if (result.complete()) {
+            finish();
+        }
+        return result;
+    }
+
+    private void finish() {
+        try {
+            Files.move(growing, output.path(), StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException e) {
+            throw new RefusedOutputException(
+                    "The recording cannot be moved to "
+                            + output.file()
+                            + ": "
+                            + DiskTrouble.words(e)
+                            + ". It is kept as "
+                            + growing
+                            + ".",
+                    e);
+        }
+        output.commit();
+        place = output.file();
+    }
+
+    /** Where the recording lies now. */
+    Path place() {
+        return place;
+    }
+
+    @Override
+    public void close() {
+        output.close();
+    }
+}

@@ -1,0 +1,50 @@
+package offtape.cli.command;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import offtape.cli.sound.JavaSoundLayer;
+import offtape.cli.sound.SoundDevice;
+import offtape.cli.terminal.ExitCodes;
+import offtape.cli.terminal.Terminal;
+import offtape.report.result.ResultsJson;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Lists the sound devices. */
+@Command(
+        name = "devices",
+        description =
+                "Lists the sound devices of this computer with the channels, sample rates and widths"
+                        + " of samples with which they really open.",
+        footer = {"", "Example: offtape devices", "For scripts: offtape devices --json"})
+final class DevicesCommand implements Callable<Integer> {
+
+    @Mixin private CommonOptions common;
+
+    @Option(names = "--json", description = "Print the list as JSON to standard output.")
+    private boolean json;
+
+    /**
+     * The answer for scripts.
+     *
+     * @param devices as found
+     * @param hint what to do if there are none, or null
+     */
+    record Answer(List<SoundDevice> devices, String hint) {}
+
+    @Override
+    public Integer call() {
+        Terminal terminal = common.terminal();
+        List<SoundDevice> devices = new JavaSoundLayer().devices();
+        String hint = devices.isEmpty() ? DeviceWords.none() : null;
+        if (json) {
+            terminal.raw(ResultsJson.write(new Answer(devices, hint)));
+        } else if (devices.isEmpty()) {
+            terminal.message(hint);
+        } else {
+            DeviceWords.table(devices).forEach(terminal::result);
+        }
+        return ExitCodes.DONE;
+    }
+}

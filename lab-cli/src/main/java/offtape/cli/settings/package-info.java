@@ -1,0 +1,2 @@
+/** What is remembered for a user from one run to the next. */
+package offtape.cli.settings;

@@ -1,0 +1,92 @@
+package offtape.cli.sound;
+
+import javax.sound.sampled.SourceDataLine;
+
+/** Plays through an open line, a chunk at a time. */
+final class JavaPlayback {
+
+    /** A line wants arrays no larger than what is written: all of an array is copied each time. */
+    private static final double CHUNK_S = 0.02;
+
+    private final SourceDataLine line;
+    private final FrameCoding coding;
+    private final byte[] chunk;
+    private final int chunkFrames;
+    private final String device;
+    private boolean filled;
+    private volatile boolean stopped;
+    private volatile long underruns;
+
+    JavaPlayback(SourceDataLine line, FrameCoding coding, String device) {
+        this.line = line;
+        this.coding = coding;
+        this.device = device;
+        this.chunkFrames = (int) Math.max(1, CHUNK_S * line.getFormat().getSampleRate());
+        this.chunk = new byte[chunkFrames * coding.frameBytes()];
+    }
+
+    void start() {
+        line.start();
+    }
+
+    void play(double[][] block, int frames) {
+        int done = 0;
+        while (done < frames && !stopped) {
+            int some = Math.min(chunkFrames, frames - done);
+            coding.encode(block, done, some, chunk);
+            noteUnderrun();
+            write(some * coding.frameBytes());
+            done += some;
+        }
+    }
+
+    // The first answer after an under-run says that nothing is available; the later one is true.
+    private void noteUnderrun() {
+        if (filled) {
+            line.available();
+            line.getLongFramePosition();
+            if (line.available() >= line.getBufferSize()) {
+                underruns++;
+                filled = false;
+            }
+        } else {
+            filled = line.available() < chunk.length;
+        }
+    }
+
+    private void write(int bytes) {
+        int written = 0;
+        while (written < bytes && !stopped) {
+            int some = line.write(chunk, written, bytes - written);
+            written += some;
+            // a line that takes nothing though it was not stopped has lost its device
+            if (some == 0 && !stopped) {
+                throw new SoundTroubleException(
+                        "The output "
+                                + device
+                                + " takes no more sound: it was unplugged or switched off, or its"
+                                + " sound server ended. Connect it again and start anew.");
+            }
+        }
+    }
+
+    long underruns() {
+        return underruns;
+    }
+
+    void drain() {
+        if (!stopped) {
+            line.drain();
+        }
+    }
+
+    void stop() {
+        stopped = true;
+        line.stop();
+        line.flush();
+    }
+
+    void close() {
+        line.close();
+    }
+}

@@ -1,0 +1,2 @@
+/** Sound devices: what there are, and streams of frames out and in. */
+package offtape.cli.sound;
