@@ -17,26 +17,14 @@ public final class Capture {
     private static final long PAUSE_NS = 5_000_000;
 
     private final SoundStream stream;
-    private final int outputs;
     private final int inputs;
     private final StopSignal stop;
     private final CaptureProgress progress;
 
-    /**
-     * Makes ready.
-     *
-     * @param outputs channels that are played
-     * @param inputs channels that are recorded
-     */
-    public Capture(
-            SoundStream stream,
-            int outputs,
-            int inputs,
-            StopSignal stop,
-            CaptureProgress progress) {
+    /** Makes ready. */
+    public Capture(SoundStream stream, StopSignal stop, CaptureProgress progress) {
         this.stream = stream;
-        this.outputs = outputs;
-        this.inputs = inputs;
+        this.inputs = stream.inputs();
         this.stop = stop;
         this.progress = progress;
     }
@@ -50,7 +38,7 @@ public final class Capture {
      */
     public CaptureResult run(PlayList list, WavWriter wav) {
         TroubleLog log = new TroubleLog(stream.sampleRateHz());
-        Player player = new Player(list, stream, outputs, stop, log);
+        Player player = new Player(list, stream, stop, log);
         player.prepare();
         return record(player, (double) list.frames() / stream.sampleRateHz(), wav, log);
     }
@@ -62,7 +50,7 @@ public final class Capture {
 
     private CaptureResult record(Player player, double seconds, WavWriter wav, TroubleLog log) {
         stop.whenGiven(stream::stop);
-        Recorder recorder = new Recorder(stream, inputs, stop, log);
+        Recorder recorder = new Recorder(stream, stop, log);
         recorder.start();
         Writing writing = new Writing(recorder.ring(), wav, seconds);
         boolean playing = false;

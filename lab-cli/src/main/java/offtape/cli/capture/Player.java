@@ -26,10 +26,10 @@ final class Player {
     private volatile RuntimeException failure;
     private volatile boolean done;
 
-    Player(PlayList list, SoundStream stream, int channels, StopSignal stop, TroubleLog log) {
+    Player(PlayList list, SoundStream stream, StopSignal stop, TroubleLog log) {
         this.list = list;
         this.stream = stream;
-        this.channels = channels;
+        this.channels = stream.outputs();
         this.stop = stop;
         this.log = log;
         this.ring = new FrameRing(channels, (int) (RING_S * stream.sampleRateHz()));

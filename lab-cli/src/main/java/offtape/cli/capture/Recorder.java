@@ -17,9 +17,9 @@ final class Recorder {
     private volatile RuntimeException failure;
     private volatile boolean enough;
 
-    Recorder(SoundStream stream, int channels, StopSignal stop, TroubleLog log) {
+    Recorder(SoundStream stream, StopSignal stop, TroubleLog log) {
         this.stream = stream;
-        this.channels = channels;
+        this.channels = stream.inputs();
         this.stop = stop;
         this.log = log;
         this.ring = new FrameRing(channels, (int) (RING_S * stream.sampleRateHz()));

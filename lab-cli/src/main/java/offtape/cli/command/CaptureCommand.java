@@ -7,11 +7,14 @@ import offtape.cli.capture.Capture;
 import offtape.cli.capture.CaptureResult;
 import offtape.cli.capture.PlayList;
 import offtape.cli.capture.StopSignal;
+import offtape.cli.sound.LevelCeiling;
 import offtape.cli.sound.SoundStream;
+import offtape.cli.sound.TooLoudException;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Interrupt;
 import offtape.cli.terminal.Terminal;
 import offtape.core.output.OutputFolder;
+import offtape.core.programme.CueSheet;
 import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeFolder;
 import offtape.report.render.SessionFiles;
@@ -97,22 +100,36 @@ final class CaptureCommand implements Callable<Integer> {
         }
     }
 
+    private Programme bearable() {
+        LevelCeiling ceiling = devices.ceiling();
+        Programme sound = ProgrammeFolder.open(programme);
+        CueSheet sheet = sound.sheet();
+        try {
+            ceiling.check(
+                    sheet.peakOf(sheet.loudestDb()),
+                    "The programme",
+                    "Write one with a lower --reference-level, and raise the machine's record level"
+                            + " instead.");
+            return sound;
+        } catch (TooLoudException e) {
+            sound.close();
+            throw e;
+        }
+    }
+
     private int capture(Terminal terminal) {
         StopSignal stop = new StopSignal();
         // opened first and so closed last, when all is in order
         try (Interrupt interrupt = Interrupt.guard();
-                Programme sound = ProgrammeFolder.open(programme);
+                Programme sound = bearable();
                 CaptureFile file = CaptureFile.begin(out, force);
-                SoundStream stream = devices.open(sound.sheet().sampleRateHz(), true, true)) {
+                SoundStream stream = devices.open(common.layers(), sound.sheet().sampleRateHz())) {
             interrupt.first(stop::give);
             CaptureWords words = new CaptureWords(terminal);
             double tail = Math.max(0.5, Math.min(60, tailSeconds));
-            PlayList list = new PlayList(sound.audio(), 1, LEAD_S, tail);
-            int outputs = devices.outputs();
-            int inputs = devices.inputs();
-            Capture capture = new Capture(stream, outputs, inputs, stop, words::progress);
-            CaptureResult result =
-                    file.record(stream.sampleRateHz(), inputs, wav -> capture.run(list, wav));
+            PlayList list = new PlayList(sound.audio(), 1, LEAD_S, tail, devices.ceiling());
+            Capture capture = new Capture(stream, stop, words::progress);
+            CaptureResult result = file.record(stream, wav -> capture.run(list, wav));
             words.lines(result, file.place()).forEach(terminal::message);
             return result.complete() ? ExitCodes.DONE : ExitCodes.INTERRUPTED;
         }

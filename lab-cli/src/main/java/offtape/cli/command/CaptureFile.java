@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.function.Function;
 import offtape.cli.capture.CaptureResult;
+import offtape.cli.sound.SoundStream;
 import offtape.core.audio.WavEncoding;
 import offtape.core.audio.WavFormat;
 import offtape.core.audio.WavWriter;
@@ -52,19 +53,20 @@ final class CaptureFile implements AutoCloseable {
     }
 
     /** Records, and gives the file its name if the recording came to its end. */
-    CaptureResult record(
-            int sampleRateHz, int channels, Function<WavWriter, CaptureResult> recording) {
+    CaptureResult record(SoundStream stream, Function<WavWriter, CaptureResult> recording) {
         place = growing;
         CaptureResult result;
-        try (WavWriter wav =
-                WavWriter.create(
-                        growing, new WavFormat(sampleRateHz, channels, WavEncoding.PCM_24))) {
+        try (WavWriter wav = WavWriter.create(growing, format(stream))) {
             result = recording.apply(wav);
         }
         if (result.complete()) {
             finish();
         }
         return result;
+    }
+
+    private static WavFormat format(SoundStream stream) {
+        return new WavFormat(stream.sampleRateHz(), stream.inputs(), WavEncoding.PCM_24);
     }
 
     private void finish() {

@@ -3,7 +3,9 @@ package offtape.cli.command;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import offtape.cli.sound.SoundLayers;
 import offtape.cli.sound.SoundTroubleException;
+import offtape.cli.sound.TooLoudException;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
 import offtape.core.fault.RefusedOutputException;
@@ -17,9 +19,11 @@ import picocli.CommandLine.UnmatchedArgumentException;
 public final class Commands {
 
     private final Terminal terminal;
+    private final SoundLayers layers;
 
-    private Commands(Terminal terminal) {
+    private Commands(Terminal terminal, SoundLayers layers) {
         this.terminal = terminal;
+        this.layers = layers;
     }
 
     /** Runs one command on the process's own streams; returns its exit code. */
@@ -29,12 +33,17 @@ public final class Commands {
 
     /** Runs one command; returns its exit code. */
     public static int run(Terminal terminal, String... args) {
-        return new Commands(terminal).execute(args);
+        return run(terminal, SoundLayers.ofSystem(), args);
+    }
+
+    /** Runs one command with given ways to sound devices; returns its exit code. */
+    public static int run(Terminal terminal, SoundLayers layers, String... args) {
+        return new Commands(terminal, layers).execute(args);
     }
 
     /** The command line with everything below it, not yet parsed. */
-    static CommandLine line(Terminal terminal) {
-        CommandLine line = new CommandLine(new OfftapeCommand(terminal));
+    static CommandLine line(Terminal terminal, SoundLayers layers) {
+        CommandLine line = new CommandLine(new OfftapeCommand(terminal, layers));
         line.setCaseInsensitiveEnumValuesAllowed(true);
         // a file name may begin with @
         line.setExpandAtFiles(false);
@@ -80,7 +89,7 @@ public final class Commands {
 
     private int execute(String... args) {
         boolean verbose = Arrays.asList(args).contains("--verbose");
-        CommandLine line = line(terminal);
+        CommandLine line = line(terminal, layers);
         line.setParameterExceptionHandler((e, a) -> usage(e));
         line.setExecutionExceptionHandler((e, l, p) -> failed(e, verbose));
         try {
@@ -119,7 +128,7 @@ public final class Commands {
         if (e instanceof UnusableInputException) {
             return refused(e, ExitCodes.UNUSABLE_INPUT, verbose);
         }
-        if (e instanceof RefusedOutputException) {
+        if (e instanceof RefusedOutputException || e instanceof TooLoudException) {
             return refused(e, ExitCodes.USAGE, verbose);
         }
         if (e instanceof SoundTroubleException) {

@@ -1,5 +1,6 @@
 package offtape.cli.command;
 
+import offtape.cli.sound.SoundLayers;
 import offtape.cli.terminal.Terminal;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,8 +32,17 @@ final class CommonOptions {
             description = "Print the version and end.")
     private boolean version;
 
+    /** The ways to sound devices. */
+    SoundLayers layers() {
+        return root().layers();
+    }
+
+    private OfftapeCommand root() {
+        return (OfftapeCommand) command.root().userObject();
+    }
+
     Terminal terminal() {
-        Terminal terminal = ((OfftapeCommand) command.root().userObject()).terminal();
+        Terminal terminal = root().terminal();
         terminal.setQuiet(quiet);
         return terminal;
     }

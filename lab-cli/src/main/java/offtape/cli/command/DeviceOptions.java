@@ -4,14 +4,28 @@ import java.util.Objects;
 import offtape.cli.settings.SettingsFile;
 import offtape.cli.settings.SoundSettings;
 import offtape.cli.sound.ChannelPair;
-import offtape.cli.sound.JavaSoundLayer;
-import offtape.cli.sound.SoundLayer;
+import offtape.cli.sound.LevelCeiling;
+import offtape.cli.sound.SoundLayers;
 import offtape.cli.sound.SoundStream;
 import offtape.cli.sound.StreamRequest;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** Which sound devices are used: those named, else those used last, else the system's own. */
 final class DeviceOptions {
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec command;
+
+    @Option(
+            names = "--layer",
+            paramLabel = "NAME",
+            description =
+                    "The way to the devices, by its name in \"offtape devices\" (default: the one used"
+                            + " last, else java).")
+    private String layer;
 
     @Option(
             names = "--output",
@@ -54,35 +68,41 @@ final class DeviceOptions {
             description = "Neither use nor remember the devices of earlier runs.")
     private boolean noSettings;
 
-    /** Opens devices at a rate; what was named is remembered once they are open. */
-    SoundStream open(int sampleRateHz, boolean plays, boolean records) {
-        SoundLayer layer = new JavaSoundLayer();
-        SoundSettings used = chosen(layer);
+    @Option(
+            names = "--max-level",
+            paramLabel = "DBFS",
+            description =
+                    "Never play anything whose peak is above this level, -100 to 0 (default: 0).")
+    private double maxLevelDbfs;
+
+    /** Opens devices for both ways at a rate; what was named is remembered once they are open. */
+    SoundStream open(SoundLayers layers, int sampleRateHz) {
+        return open(layers, sampleRateHz, true, true);
+    }
+
+    /** Opens devices for one way or both. */
+    SoundStream open(SoundLayers layers, int sampleRateHz, boolean plays, boolean records) {
+        SoundSettings used = chosen();
         StreamRequest request =
                 new StreamRequest(
                         plays ? end(used.output(), used.outputChannels()) : null,
                         records ? end(used.input(), used.inputChannels()) : null,
                         sampleRateHz,
                         Math.max(20, Math.min(2000, bufferMs)) / 1000.0);
-        SoundStream stream = layer.open(request);
+        SoundStream stream = layers.named(used.layer()).open(request);
         if (!noSettings && !used.equals(remembered())) {
             SettingsFile.ofUser().write(used);
         }
         return stream;
     }
 
-    /** How many channels are played. */
-    int outputs() {
-        return channels(chosen(new JavaSoundLayer()).outputChannels());
-    }
-
-    /** How many channels are recorded. */
-    int inputs() {
-        return channels(chosen(new JavaSoundLayer()).inputChannels());
-    }
-
-    private static int channels(String text) {
-        return pair(text).numbers().size();
+    /** What may be played at most. */
+    LevelCeiling ceiling() {
+        try {
+            return new LevelCeiling(maxLevelDbfs);
+        } catch (IllegalArgumentException e) {
+            throw new CommandLine.ParameterException(command.commandLine(), e.getMessage(), e);
+        }
     }
 
     private SoundSettings remembered() {
@@ -90,17 +110,18 @@ final class DeviceOptions {
     }
 
     // channels belong to a device: those of another one are not taken over
-    private SoundSettings chosen(SoundLayer layer) {
+    private SoundSettings chosen() {
         SoundSettings before = remembered();
-        boolean sameOutput = output == null || output.equals(before.output());
-        boolean sameInput = input == null || input.equals(before.input());
+        boolean sameLayer = layer == null || layer.equals(before.layer());
+        boolean sameOutput = sameLayer && (output == null || output.equals(before.output()));
+        boolean sameInput = sameLayer && (input == null || input.equals(before.input()));
         return new SoundSettings(
-                layer.name(),
-                output == null ? before.output() : output,
+                layer == null ? before.layer() : layer,
+                output == null && sameLayer ? before.output() : output,
                 outputChannels != null
                         ? outputChannels.toString()
                         : sameOutput ? before.outputChannels() : null,
-                input == null ? before.input() : input,
+                input == null && sameLayer ? before.input() : input,
                 inputChannels != null
                         ? inputChannels.toString()
                         : sameInput ? before.inputChannels() : null);

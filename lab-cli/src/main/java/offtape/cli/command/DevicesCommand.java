@@ -2,7 +2,6 @@ package offtape.cli.command;
 
 import java.util.List;
 import java.util.concurrent.Callable;
-import offtape.cli.sound.JavaSoundLayer;
 import offtape.cli.sound.SoundDevice;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
@@ -36,7 +35,8 @@ final class DevicesCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Terminal terminal = common.terminal();
-        List<SoundDevice> devices = new JavaSoundLayer().devices();
+        List<SoundDevice> devices =
+                common.layers().all().stream().flatMap(l -> l.devices().stream()).toList();
         String hint = devices.isEmpty() ? DeviceWords.none() : null;
         if (json) {
             terminal.raw(ResultsJson.write(new Answer(devices, hint)));

@@ -1,5 +1,6 @@
 package offtape.cli.command;
 
+import offtape.cli.sound.SoundLayers;
 import offtape.cli.terminal.Terminal;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -31,16 +32,23 @@ import picocli.CommandLine.Spec;
 final class OfftapeCommand implements Runnable {
 
     private final Terminal terminal;
+    private final SoundLayers layers;
 
     @Spec private CommandSpec spec;
 
-    OfftapeCommand(Terminal terminal) {
+    OfftapeCommand(Terminal terminal, SoundLayers layers) {
         this.terminal = terminal;
+        this.layers = layers;
     }
 
     /** Where the words of all commands go. */
     Terminal terminal() {
         return terminal;
+    }
+
+    /** The ways to sound devices. */
+    SoundLayers layers() {
+        return layers;
     }
 
     @Override

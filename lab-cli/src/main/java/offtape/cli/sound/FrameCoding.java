@@ -20,6 +20,10 @@ final class FrameCoding {
         this.scale = Math.scalb(1.0, bits - 1);
     }
 
+    int channels() {
+        return places.length;
+    }
+
     int frameBytes() {
         return bytes * width;
     }

@@ -25,6 +25,10 @@ final class JavaPlayback {
         this.chunk = new byte[chunkFrames * coding.frameBytes()];
     }
 
+    int channels() {
+        return coding.channels();
+    }
+
     void start() {
         line.start();
     }

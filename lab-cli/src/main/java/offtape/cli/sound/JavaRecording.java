@@ -24,6 +24,10 @@ final class JavaRecording {
         this.chunk = new byte[chunkFrames * coding.frameBytes()];
     }
 
+    int channels() {
+        return coding.channels();
+    }
+
     void start() {
         line.start();
     }

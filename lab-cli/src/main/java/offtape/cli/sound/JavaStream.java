@@ -31,6 +31,16 @@ final class JavaStream implements SoundStream {
     }
 
     @Override
+    public int outputs() {
+        return playback == null ? 0 : playback.channels();
+    }
+
+    @Override
+    public int inputs() {
+        return recording == null ? 0 : recording.channels();
+    }
+
+    @Override
     public void startRecording() {
         recording.start();
     }

@@ -13,6 +13,12 @@ public interface SoundStream extends AutoCloseable {
     /** Width of the samples that go to and come from the device, bits. */
     int bits();
 
+    /** How many channels are played; 0 if none was asked for. */
+    int outputs();
+
+    /** How many channels are recorded; 0 if none was asked for. */
+    int inputs();
+
     /** Begins recording; what was asked for comes in from now on. */
     void startRecording();
 

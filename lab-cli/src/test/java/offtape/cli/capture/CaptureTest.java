@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Random;
+import offtape.cli.sound.LevelCeiling;
 import offtape.cli.sound.SoundTroubleException;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
@@ -42,11 +43,17 @@ class CaptureTest {
     }
 
     private CaptureResult capture(LoopStream stream, double[][] sound, CaptureProgress progress) {
-        PlayList list = new PlayList(new MemoryAudio("sound", RATE, sound), 1, LEAD_S, 0.5);
+        PlayList list =
+                new PlayList(
+                        new MemoryAudio("sound", RATE, sound),
+                        1,
+                        LEAD_S,
+                        0.5,
+                        LevelCeiling.FULL_SCALE);
         try (WavWriter wav =
                 WavWriter.create(
                         folder.resolve("out.wav"), new WavFormat(RATE, 2, WavEncoding.PCM_24))) {
-            return new Capture(stream, 2, 2, stop, progress).run(list, wav);
+            return new Capture(stream, stop, progress).run(list, wav);
         }
     }
 

@@ -11,6 +11,7 @@ final class LoopStream implements SoundStream {
     private static final int ROOM = 9600;
 
     private final FrameRing wire;
+    private final int channels;
     private final int delay;
     private long recorded;
     private volatile boolean stopped;
@@ -30,6 +31,7 @@ final class LoopStream implements SoundStream {
     long lostAfter = Long.MAX_VALUE;
 
     LoopStream(int channels, int delay) {
+        this.channels = channels;
         this.delay = delay;
         this.wire = new FrameRing(channels, ROOM);
     }
@@ -42,6 +44,16 @@ final class LoopStream implements SoundStream {
     @Override
     public int bits() {
         return 24;
+    }
+
+    @Override
+    public int outputs() {
+        return channels;
+    }
+
+    @Override
+    public int inputs() {
+        return channels;
     }
 
     @Override

@@ -1,6 +1,7 @@
 package offtape.core.programme;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /**
@@ -32,6 +33,27 @@ public record CueSheet(
     /** Peak of a sine at a level re reference, in full-scale units. */
     public double peakOf(double levelDb) {
         return Math.pow(10, (referenceDbfs + levelDb) / 20);
+    }
+
+    /** Highest level of its tones, sweeps and ladders, dB re reference. */
+    public double loudestDb() {
+        return cues.stream()
+                .flatMapToDouble(CueSheet::levelsDb)
+                .max()
+                .orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    private static DoubleStream levelsDb(Cue cue) {
+        if (cue instanceof Cue.Tone tone) {
+            return DoubleStream.of(tone.levelDb());
+        }
+        if (cue instanceof Cue.Sweep sweep) {
+            return DoubleStream.of(sweep.levelDb());
+        }
+        if (cue instanceof Cue.Ladder ladder) {
+            return ladder.steps().stream().mapToDouble(Cue.Step::levelDb);
+        }
+        return DoubleStream.empty();
     }
 
     /** Seconds of a number of frames. */
