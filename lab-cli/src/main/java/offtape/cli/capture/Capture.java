@@ -48,6 +48,27 @@ public final class Capture {
         return record(null, seconds, wav, new TroubleLog(stream.sampleRateHz()));
     }
 
+    /** Plays a list without recording; troubles are placed by what was played. */
+    public CaptureResult play(PlayList list) {
+        stop.whenGiven(stream::stop);
+        TroubleLog log = new TroubleLog(stream.sampleRateHz());
+        Player player = new Player(list, stream, stop, log);
+        player.prepare();
+        player.start();
+        double seconds = (double) list.frames() / stream.sampleRateHz();
+        double told = 0;
+        while (!player.isDone()) {
+            LockSupport.parkNanos(PAUSE_NS);
+            log.recorded(player.frames());
+            double now = (double) player.frames() / stream.sampleRateHz();
+            if (now - told >= TELL_S) {
+                progress.tell(now, seconds, new double[0], false);
+                told = now;
+            }
+        }
+        return new CaptureResult(0, !stop.isGiven(), new double[0], 0, log.marks());
+    }
+
     private CaptureResult record(Player player, double seconds, WavWriter wav, TroubleLog log) {
         stop.whenGiven(stream::stop);
         Recorder recorder = new Recorder(stream, stop, log);

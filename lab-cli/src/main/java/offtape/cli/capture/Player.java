@@ -25,6 +25,7 @@ final class Player {
     private final Thread player;
     private volatile RuntimeException failure;
     private volatile boolean done;
+    private volatile long frames;
 
     Player(PlayList list, SoundStream stream, StopSignal stop, TroubleLog log) {
         this.list = list;
@@ -97,6 +98,7 @@ final class Player {
                 log.note(CaptureMarks.Kind.GAP_PLAYED);
             }
             stream.play(block, some);
+            frames += some;
             long now = stream.underruns();
             if (now > gaps) {
                 log.note(CaptureMarks.Kind.GAP_PLAYED);
@@ -113,6 +115,11 @@ final class Player {
         for (double[] x : block) {
             Arrays.fill(x, from, x.length, 0);
         }
+    }
+
+    /** How many frames were handed to the device. */
+    long frames() {
+        return frames;
     }
 
     /** Whether all was played. */

@@ -36,7 +36,8 @@ final class CaptureWords {
         terminal.status(
                 String.format(
                         Locale.ROOT,
-                        "Recording %d:%02d, %d:%02d left  %s%s",
+                        "%s %d:%02d, %d:%02d left  %s%s",
+                        peaks.length == 0 ? "Playing" : "Recording",
                         (long) seconds / 60,
                         (long) seconds % 60,
                         left / 60,
@@ -50,7 +51,7 @@ final class CaptureWords {
     }
 
     /** What came of it. */
-    List<String> lines(CaptureResult result, Path place) {
+    List<String> recorded(CaptureResult result, Path place) {
         List<String> lines = new ArrayList<>();
         lines.add(
                 result.complete()
@@ -68,6 +69,25 @@ final class CaptureWords {
                             + result.clippedFrames()
                             + " frames. Lower the input gain and record again.");
         }
+        lines.addAll(troubles(result));
+        return lines;
+    }
+
+    /** What came of playing alone. */
+    List<String> played(CaptureResult result) {
+        List<String> lines = new ArrayList<>();
+        lines.add(
+                result.complete()
+                        ? "Played. Stop the machine, rewind, and run the same with --pass replay"
+                                + " --out FILE.wav."
+                        : "Broken off: what is on the tape is not whole.");
+        lines.addAll(troubles(result));
+        return lines;
+    }
+
+    /** What went wrong on the way. */
+    List<String> troubles(CaptureResult result) {
+        List<String> lines = new ArrayList<>();
         for (CaptureMarks.Trouble t :
                 result.marks().troubles().stream().limit(MOST_TROUBLES).toList()) {
             lines.add(

@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
             PrepareCommand.class,
             DevicesCommand.class,
             CaptureCommand.class,
+            ErasureCommand.class,
             MeasureCommand.class,
             SpeedCommand.class,
             TonesCommand.class,
