@@ -52,6 +52,9 @@ final class CaptureWords {
     /** What came of it. */
     List<String> lines(CaptureResult result, Path place) {
         List<String> lines = new ArrayList<>();
+        if (result.frames() == 0) {
+            return List.of("Broken off before anything was recorded.");
+        }
         lines.add(
                 result.complete()
                         ? "Written: " + place
