@@ -20,7 +20,10 @@ import offtape.core.programme.ProgrammeFolder;
 import offtape.report.render.SessionFiles;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** Plays the programme and records its return. */
 @Command(
@@ -42,6 +45,11 @@ final class CaptureCommand implements Callable<Integer> {
 
     /** Silence before the programme, so that its first frame lies well inside the recording. */
     private static final double LEAD_S = 0.5;
+
+    private static final double LEAST_TAIL_S = 0.5;
+    private static final double MOST_TAIL_S = 60;
+
+    @Spec private CommandSpec spec;
 
     @Mixin private CommonOptions common;
 
@@ -84,6 +92,10 @@ final class CaptureCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (!(tailSeconds >= LEAST_TAIL_S && tailSeconds <= MOST_TAIL_S)) {
+            throw new ParameterException(
+                    spec.commandLine(), "Recording goes on for 0.5 to 60 seconds: give --tail so.");
+        }
         Terminal terminal = common.terminal();
         if (session == null) {
             return capture(terminal);
@@ -126,8 +138,7 @@ final class CaptureCommand implements Callable<Integer> {
                 SoundStream stream = devices.open(common.layers(), sound.sheet().sampleRateHz())) {
             interrupt.first(stop::give);
             CaptureWords words = new CaptureWords(terminal);
-            double tail = Math.max(0.5, Math.min(60, tailSeconds));
-            PlayList list = new PlayList(sound.audio(), 1, LEAD_S, tail, devices.ceiling());
+            PlayList list = new PlayList(sound.audio(), 1, LEAD_S, tailSeconds, devices.ceiling());
             Capture capture = new Capture(stream, stop, words::progress);
             CaptureResult result = file.record(stream, wav -> capture.run(list, wav));
             words.lines(result, file.place()).forEach(terminal::message);
