@@ -33,7 +33,7 @@ final class CaptureWords {
             levels.append(peak > 0 ? dbfs(peak) : "silent").append("  ");
         }
         long left = Math.max(0, Math.round(ofSeconds - seconds));
-        terminal.status(
+        String line =
                 String.format(
                         Locale.ROOT,
                         "Recording %d:%02d, %d:%02d left  %s%s",
@@ -42,7 +42,8 @@ final class CaptureWords {
                         left / 60,
                         left % 60,
                         levels,
-                        clipped ? "CLIPPED" : ""));
+                        clipped ? "CLIPPED" : "");
+        terminal.status(line.stripTrailing());
     }
 
     private static String dbfs(double peak) {
@@ -76,7 +77,7 @@ final class CaptureWords {
             lines.add(
                     String.format(
                             Locale.ROOT,
-                            "Mind: about %.1f s of the recording %s. Record again, with a longer"
+                            "Mind: about %.1f s into the recording, %s. Record again, with a longer"
                                     + " --buffer or fewer other programs.",
                             t.seconds(),
                             t.kind() == CaptureMarks.Kind.GAP_PLAYED

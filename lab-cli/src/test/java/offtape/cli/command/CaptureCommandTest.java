@@ -50,11 +50,14 @@ class CaptureCommandTest {
         assertTrue(bench.frames("return.wav") >= 3.5 * CaptureBench.RATE);
     }
 
-    /** The lead of 0.5 s and 1234 frames of 48 kHz are 525.708 ms. */
+    /**
+     * Here the recording goes into the session's folder. The lead of 0.5 s and 1234 frames of 48
+     * kHz are 525.708 ms.
+     */
     @Test
     void isMeasuredAtOnce() throws IOException {
         Path programme = Mini.write(folder.resolve("mini"));
-        bench.layer.faults = s -> s.file = folder.resolve("mini.incomplete.wav");
+        bench.layer.faults = s -> s.file = folder.resolve("session/mini.incomplete.wav");
         Tool.Outcome outcome =
                 Tool.run(
                         new SoundLayers(List.of(bench.layer)),
@@ -62,7 +65,7 @@ class CaptureCommandTest {
                         "--programme",
                         programme,
                         "--out",
-                        folder.resolve("mini.wav"),
+                        folder.resolve("session/mini.wav"),
                         "--measure",
                         folder.resolve("session"),
                         "--mode",
@@ -70,7 +73,7 @@ class CaptureCommandTest {
                         "--machine-name",
                         "Loop");
         assertEquals(0, outcome.code(), outcome.err());
-        assertTrue(outcome.err().contains("Written: " + folder.resolve("mini.wav")));
+        assertTrue(outcome.err().contains("Written: " + folder.resolve("session/mini.wav")));
         assertTrue(
                 outcome.err().endsWith("Report: " + folder.resolve("session/report.html") + "\n"));
         JsonNode results =
@@ -139,7 +142,7 @@ class CaptureCommandTest {
         Tool.Outcome outcome = bench.capture();
         assertEquals(0, outcome.code());
         assertTrue(outcome.err().contains("\nMind: nothing but digital silence"), outcome.err());
-        assertTrue(outcome.err().startsWith("Recording 0:00, 0:03 left  silent  silent  \n"));
+        assertTrue(outcome.err().startsWith("Recording 0:00, 0:03 left  silent  silent\n"));
     }
 
     @Test
@@ -153,10 +156,11 @@ class CaptureCommandTest {
         assertEquals(0, outcome.code());
         assertTrue(
                 outcome.err()
-                        .contains("s of the recording the computer was late and a gap was played."),
+                        .contains(
+                                "s into the recording, the computer was late and a gap was played."),
                 outcome.err());
         assertTrue(
-                outcome.err().contains("Mind: about 2.0 s of the recording sound was lost, or"),
+                outcome.err().contains("Mind: about 2.0 s into the recording, sound was lost, or"),
                 outcome.err());
     }
 
