@@ -40,8 +40,8 @@ import picocli.CommandLine.Spec;
         })
 final class CaptureCommand implements Callable<Integer> {
 
-    private static final double SHORTEST_TAIL_S = 0.5;
-    private static final double LONGEST_TAIL_S = 600;
+    private static final double LEAST_TAIL_S = 0.5;
+    private static final double MOST_TAIL_S = 600;
 
     @Spec private CommandSpec spec;
 
@@ -136,12 +136,13 @@ final class CaptureCommand implements Callable<Integer> {
     }
 
     private int run(Terminal terminal, CapturePass pass, boolean check) {
+        double tail = tail(pass);
         try (Programme sound = bearable(pass)) {
             CaptureRun run =
                     new CaptureRun(
                             terminal,
                             pass,
-                            tail(pass),
+                            tail,
                             devices.ceiling(),
                             rate ->
                                     devices.open(
@@ -155,8 +156,13 @@ final class CaptureCommand implements Callable<Integer> {
     }
 
     private double tail(CapturePass pass) {
-        double asked = tailSeconds == null ? pass.usualTailSeconds() : tailSeconds;
-        return Math.max(SHORTEST_TAIL_S, Math.min(LONGEST_TAIL_S, asked));
+        double tail = tailSeconds == null ? pass.usualTailSeconds() : tailSeconds;
+        if (!(tail >= LEAST_TAIL_S && tail <= MOST_TAIL_S)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "Recording goes on for 0.5 to 600 seconds: give --tail so.");
+        }
+        return tail;
     }
 
     private Programme bearable(CapturePass pass) {

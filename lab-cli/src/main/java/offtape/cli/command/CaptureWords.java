@@ -33,7 +33,7 @@ final class CaptureWords {
             levels.append(peak > 0 ? dbfs(peak) : "silent").append("  ");
         }
         long left = Math.max(0, Math.round(ofSeconds - seconds));
-        terminal.status(
+        String line =
                 String.format(
                         Locale.ROOT,
                         "%s %d:%02d, %d:%02d left  %s%s",
@@ -43,7 +43,8 @@ final class CaptureWords {
                         left / 60,
                         left % 60,
                         levels,
-                        clipped ? "CLIPPED" : ""));
+                        clipped ? "CLIPPED" : "");
+        terminal.status(line.stripTrailing());
     }
 
     private static String dbfs(double peak) {
@@ -53,6 +54,9 @@ final class CaptureWords {
     /** What came of it. */
     List<String> recorded(CaptureResult result, Path place) {
         List<String> lines = new ArrayList<>();
+        if (result.frames() == 0) {
+            return List.of("Broken off before anything was recorded.");
+        }
         lines.add(
                 result.complete()
                         ? "Written: " + place
@@ -93,7 +97,7 @@ final class CaptureWords {
             lines.add(
                     String.format(
                             Locale.ROOT,
-                            "Mind: about %.1f s of the recording %s. Record again, with a longer"
+                            "Mind: about %.1f s into the recording, %s. Record again, with a longer"
                                     + " --buffer or fewer other programs.",
                             t.seconds(),
                             t.kind() == CaptureMarks.Kind.GAP_PLAYED
