@@ -160,7 +160,7 @@ export ALSA_CONFIG_PATH=$scratch/alsa.conf
 write_alsa
 check "devices are listed" devices_are_listed
 check "the programme is played, recorded and measured" \
-  undisturbed_capture --out "$scratch/captured.wav" --mode reference-tape --measure "$scratch/captured"
+  undisturbed_capture --out "$scratch/captured.wav" --mode loopback --measure "$scratch/captured"
 check "not a sample is lost between player and recorder" \
   node "$here/exact.mjs" "$scratch/captured/results.json" "$scratch/captured.wav" "$scratch/programme/programme.wav"
 check "an interrupted recording is kept" interrupted_keeps_what_was_recorded
