@@ -1,0 +1,2 @@
+/** Stems sent through the machine and brought back in time. */
+package offtape.cli.transfer;
