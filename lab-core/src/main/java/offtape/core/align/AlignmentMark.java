@@ -1,42 +1,97 @@
 package offtape.core.align;
 
 /**
- * A short rising tone that is sent before and behind a sound, so that the return can be put back in
- * time to a fraction of a sample, whatever the sound is. It stays where tape is at its best.
+ * A sound of half a second that is sent before and behind another one, so that its return can be
+ * put back in time to a fraction of a sample, whatever it is: a rising glide from 500 Hz to 8 kHz
+ * and the same glide falling. Its period changes evenly with time, so a wrong speed moves a glide
+ * as a whole without making it unlike itself, and moves the rising and the falling one against each
+ * other: their mean is the time, their distance the speed. It stays where tape is at its best.
+ *
+ * <p>Times are in seconds from the middle of the mark.
  */
-public final class AlignmentMark {
+final class AlignmentMark {
 
-    /** Length in seconds. */
-    public static final double SECONDS = 0.3;
+    /** Length of one glide, seconds. */
+    static final double GLIDE_S = 0.25;
 
-    private static final double LOW_HZ = 300;
-    private static final double HIGH_HZ = 7000;
+    private static final double LOW_HZ = 500;
+    private static final double HIGH_HZ = 8000;
 
-    /** Share of its length in which it swells, and in which it fades. */
-    private static final double EDGE = 0.15;
+    /** The highest frequency as a share of the sample rate, where that is low. */
+    private static final double HIGHEST_SHARE = 0.4;
 
-    private AlignmentMark() {}
+    private static final double LOW_EDGE_S = 0.02;
+    private static final double HIGH_EDGE_S = 0.004;
+
+    private final int sampleRateHz;
+    private final double highHz;
+
+    /** From the low end of a glide to where its period would be nothing, seconds. */
+    private final double vanishing;
 
     /**
-     * Its samples.
+     * The mark at a sample rate.
      *
-     * @param sampleRateHz at least 16 kHz
-     * @param peak highest magnitude, full-scale units
+     * @param sampleRateHz at least 4 kHz
      */
-    public static double[] samples(int sampleRateHz, double peak) {
-        int count = (int) Math.round(SECONDS * sampleRateHz);
-        double[] x = new double[count];
-        double sweep = (HIGH_HZ - LOW_HZ) / SECONDS;
-        for (int i = 0; i < count; i++) {
-            double t = (double) i / sampleRateHz;
-            double phase = 2 * Math.PI * (LOW_HZ + sweep * t / 2) * t;
-            x[i] = peak * edge((i + 0.5) / count) * Math.sin(phase);
+    AlignmentMark(int sampleRateHz) {
+        this.sampleRateHz = sampleRateHz;
+        this.highHz = Math.min(HIGH_HZ, HIGHEST_SHARE * sampleRateHz);
+        this.vanishing = GLIDE_S * highHz / (highHz - LOW_HZ);
+    }
+
+    /** Frames of the whole mark. */
+    int frames() {
+        return (int) Math.round(2 * GLIDE_S * sampleRateHz);
+    }
+
+    /** Its middle, frames from its beginning. */
+    double middle() {
+        return GLIDE_S * sampleRateHz;
+    }
+
+    /** Its samples, with a peak of 1. */
+    double[] samples() {
+        double[] x = new double[frames()];
+        for (int i = 0; i < x.length; i++) {
+            double t = (double) i / sampleRateHz - GLIDE_S;
+            x[i] = envelope(t) * Math.cos(phase(t));
         }
         return x;
     }
 
+    /** Its envelope at a time; 0 outside. */
+    double envelope(double seconds) {
+        double fromLow = GLIDE_S - Math.abs(seconds);
+        double fromHigh = Math.abs(seconds);
+        return edge(fromLow / LOW_EDGE_S) * edge(fromHigh / HIGH_EDGE_S);
+    }
+
     private static double edge(double place) {
-        double near = Math.min(place, 1 - place) / EDGE;
-        return near >= 1 ? 1 : 0.5 - 0.5 * Math.cos(Math.PI * near);
+        return place <= 0 ? 0 : place >= 1 ? 1 : 0.5 - 0.5 * Math.cos(Math.PI * place);
+    }
+
+    /** Its phase at a time, radians; it grows in both glides, as that of a sound does. */
+    double phase(double seconds) {
+        double fromLow = GLIDE_S - Math.abs(seconds);
+        double turns = -LOW_HZ * vanishing * Math.log1p(-fromLow / vanishing);
+        return 2 * Math.PI * (seconds < 0 ? turns : -turns);
+    }
+
+    /**
+     * By how much the middles of the falling and the rising glide seem to lie apart if the speed is
+     * off.
+     *
+     * @return seconds for a speed that is off by the whole of itself
+     */
+    double parting() {
+        return 2 * (vanishing - GLIDE_S);
+    }
+
+    /** Rms width of its power spectrum about the mean, hertz: power falls as 1/f². */
+    double widthHz() {
+        double product = LOW_HZ * highHz;
+        double mean = product / (highHz - LOW_HZ) * Math.log(highHz / LOW_HZ);
+        return Math.sqrt(product - mean * mean);
     }
 }

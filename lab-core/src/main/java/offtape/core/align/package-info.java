@@ -1,2 +1,2 @@
-/** Returned sound put back in time with what was sent. */
+/** Returned sound put back in time and level with what was sent. */
 package offtape.core.align;
