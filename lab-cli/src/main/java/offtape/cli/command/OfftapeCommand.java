@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
             PrepareCommand.class,
             DevicesCommand.class,
             CaptureCommand.class,
+            TransferCommand.class,
             MeasureCommand.class,
             SpeedCommand.class,
             TonesCommand.class,

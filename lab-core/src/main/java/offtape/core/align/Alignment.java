@@ -10,8 +10,15 @@ import java.util.List;
  * @param gains of the path on each channel, as factors; negative where it came back inverted
  * @param levelChangeDb by how much the second mark was louder than the first on the channel where
  *     that differs most, dB
+ * @param isBroken whether sound was lost or put in on the way: the marks came back at another
+ *     distance than their own speed says
  */
-public record Alignment(double startFrame, double step, List<Double> gains, double levelChangeDb) {
+public record Alignment(
+        double startFrame,
+        double step,
+        List<Double> gains,
+        double levelChangeDb,
+        boolean isBroken) {
 
     /** Copies the list. */
     public Alignment {
@@ -21,5 +28,12 @@ public record Alignment(double startFrame, double step, List<Double> gains, doub
     /** By how much it came back fast, parts in a million. */
     public double fastPpm() {
         return 1e6 * (1 / step - 1);
+    }
+
+    /** Whether the path changed nothing but time by whole frames, and polarity. */
+    public boolean isExact() {
+        return step == 1
+                && startFrame == Math.rint(startFrame)
+                && gains.stream().allMatch(g -> Math.abs(g) == 1);
     }
 }

@@ -28,12 +28,17 @@ public final class MarkedSound implements AudioSource {
         this.gain = gain;
         this.markPeak = markPeak;
         this.mark = new AlignmentMark(sound.sampleRateHz()).samples();
-        this.pause = Math.round(PAUSE_S * sound.sampleRateHz());
+        this.pause = soundFrame(sound.sampleRateHz()) - mark.length;
     }
 
     /** Highest magnitude of the marks. */
     double markPeak() {
         return markPeak;
+    }
+
+    /** Where the sound begins at a sample rate. */
+    public static long soundFrame(int sampleRateHz) {
+        return new AlignmentMark(sampleRateHz).frames() + Math.round(PAUSE_S * sampleRateHz);
     }
 
     /** Where the sound begins. */

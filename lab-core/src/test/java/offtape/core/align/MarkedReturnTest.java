@@ -2,10 +2,12 @@ package offtape.core.align;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import offtape.core.audio.MemoryAudio;
@@ -58,6 +60,7 @@ class MarkedReturnTest {
         assertEquals(1, found.step());
         assertEquals(1, found.gains().get(0));
         assertEquals(-1, found.gains().get(1));
+        assertTrue(found.isExact());
         double[][] heard = new StraightenedSound(back, found, 1, frames).read(0, frames);
         assertArrayEquals(stem[0], heard[0]);
         assertArrayEquals(stem[1], heard[1]);
@@ -146,7 +149,7 @@ class MarkedReturnTest {
         MarkedSound sent =
                 new MarkedSound(new MemoryAudio("stem", RATE, new double[frames]), 1, PEAK);
         MemoryAudio back = fast(sent, frames, i -> (i - LATE) * (1 + FAST));
-        Alignment found = new Alignment(50_000.3, 0.9999, java.util.List.of(1.0), 0);
+        Alignment found = new Alignment(50_000.3, 0.9999, List.of(1.0), 0, false);
         StraightenedSound whole = new StraightenedSound(back, found, 1, frames);
         double[] all = whole.read(-10, 3000)[0];
         for (int i = -10; i < 2990; i += 100) {
@@ -174,7 +177,9 @@ class MarkedReturnTest {
             System.arraycopy(x, 0, cut[c], 0, 2 * RATE);
             System.arraycopy(x, 2 * RATE + 4800, cut[c], 2 * RATE, cut[c].length - 2 * RATE);
         }
-        assertTold("sound was lost or put in on the way", sent, cut);
+        assertTrue(
+                new MarkedReturn(sent, new MemoryAudio("return", RATE, cut)).find(RATE).isBroken());
+        assertFalse(new MarkedReturn(sent, back).find(RATE).isBroken());
     }
 
     private static void assertTold(String words, MarkedSound sent, double[][] heard) {
