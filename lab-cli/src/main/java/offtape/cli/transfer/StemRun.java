@@ -48,12 +48,12 @@ final class StemRun {
     /** Sends a stem; what is returned tells nothing if the signal to stop was given meanwhile. */
     TransferEntry send(Stem stem, TransferSettings settings) {
         double driveDb = settings.driveDb();
+        listener.begins(stem, driveDb);
         double peak = stem.sentPeak() * Decibels.toAmplitude(driveDb);
         String tooLoud = TransferReasons.tooLoud(peak, driveDb, plan.ceiling());
         if (tooLoud != null) {
             return TransferEntry.without(stem, settings, Outcome.FAILED, tooLoud);
         }
-        listener.begins(stem, driveDb);
         Path raw = folder.path(stem.output() + ".incomplete.wav");
         try (AudioSource sound = stem.open(plan.preEmphasis())) {
             MarkedSound sent =

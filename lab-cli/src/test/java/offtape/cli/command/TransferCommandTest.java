@@ -323,7 +323,7 @@ class TransferCommandTest {
         Tool.Outcome twice = stems.transfer(layer, a, same);
         assertEquals(2, twice.code());
         assertTrue(twice.err().contains("would both come back as A.wav"), twice.err());
-        Tool.Outcome own = stems.transfer(layer, a, "--force", "--out", a.getParent());
+        Tool.Outcome own = stems.transferTo(a.getParent(), layer, a, "--force");
         assertEquals(2, own.code());
         assertTrue(own.err().contains("replaced by its own return"), own.err());
         Tool.Outcome missing = stems.transfer(layer, a, stems.path("in/none.wav"));

@@ -13,8 +13,8 @@ final class MarkSight {
 
     private static final int ROUNDS = 6;
 
-    /** What moves less from one round to the next has been found. */
-    private static final double SETTLED_FRAMES = 1e-4;
+    /** What moved less in a round has been found: each round leaves about the square of that. */
+    private static final double SETTLED_FRAMES = 1e-3;
 
     private static final double STEP_FRAMES = 1;
     private static final double FARTHEST_FRAMES = 4;

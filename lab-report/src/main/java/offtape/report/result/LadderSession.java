@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.json.StrictJson;
@@ -28,9 +27,6 @@ public record LadderSession(
         List<Ladder> ladders) {
 
     private static final int MOST_MEBIBYTES = 64;
-
-    /** The ladder whose frequency is nearest to this is the one that is read. */
-    private static final double USUAL_HZ = 1000;
 
     private static final StrictJson<File> JSON =
             new StrictJson<>(File.class, "the results of a session", MOST_MEBIBYTES);
@@ -111,71 +107,13 @@ public record LadderSession(
     }
 
     /**
-     * The record level at which K3 reaches a value on the channel that reaches it first, of the
-     * ladder nearest to 1 kHz. Between two steps the logarithm of K3 is taken to rise evenly with
-     * level, as it does on tape.
+     * The record level at which K3 reaches a value on the channel that reaches it first.
      *
      * @param k3Percent the value, above 0
      * @return dB re reference
      * @throws UnusableInputException if no step below it or none above it tells K3
      */
     public double levelAtK3(double k3Percent) {
-        double hz =
-                ladders.stream()
-                        .filter(l -> !l.told().isEmpty())
-                        .mapToDouble(Ladder::frequencyHz)
-                        .boxed()
-                        .min(Comparator.comparingDouble(f -> Math.abs(Math.log(f / USUAL_HZ))))
-                        .orElseThrow(
-                                () ->
-                                        new UnusableInputException(
-                                                place
-                                                        + " tells no K3. Measure the machine with a"
-                                                        + " programme that has a ladder of tones, or"
-                                                        + " say the level with --drive."));
-        return ladders.stream()
-                .filter(l -> l.frequencyHz() == hz)
-                .map(l -> crossing(l.told(), k3Percent))
-                .filter(Objects::nonNull)
-                .min(Comparator.naturalOrder())
-                .orElseThrow(() -> outside(hz, k3Percent));
-    }
-
-    /** Where the steps first pass the value on the way up, or null. */
-    private static Double crossing(List<Step> steps, double k3Percent) {
-        for (int i = 1; i < steps.size(); i++) {
-            Step low = steps.get(i - 1);
-            Step high = steps.get(i);
-            if (low.k3Percent() <= k3Percent && high.k3Percent() >= k3Percent) {
-                double share =
-                        high.k3Percent().equals(low.k3Percent())
-                                ? 0
-                                : Math.log(k3Percent / low.k3Percent())
-                                        / Math.log(high.k3Percent() / low.k3Percent());
-                return low.recordLevelDb() + share * (high.recordLevelDb() - low.recordLevelDb());
-            }
-        }
-        return null;
-    }
-
-    private UnusableInputException outside(double hz, double k3Percent) {
-        List<Double> all =
-                ladders.stream()
-                        .filter(l -> l.frequencyHz() == hz)
-                        .flatMap(l -> l.told().stream())
-                        .map(Step::k3Percent)
-                        .sorted()
-                        .toList();
-        return new UnusableInputException(
-                String.format(
-                        Locale.ROOT,
-                        "The ladder at %.0f Hz in %s tells K3 from %.3g to %.3g %%, which does not"
-                                + " hold %.3g %%. Choose a value between, or say the level with"
-                                + " --drive.",
-                        hz,
-                        place,
-                        all.get(0),
-                        all.get(all.size() - 1),
-                        k3Percent));
+        return new K3Level(place, ladders).at(k3Percent);
     }
 }
