@@ -11,10 +11,10 @@ import offtape.core.audio.AudioSource;
  */
 final class MarkSight {
 
-    private static final int ROUNDS = 6;
+    private static final int ROUNDS = 20;
 
     /** What moved less in a round has been found: each round leaves about the square of that. */
-    private static final double SETTLED_FRAMES = 1e-3;
+    private static final double SETTLED_FRAMES = 1e-4;
 
     private static final double STEP_FRAMES = 1;
     private static final double FARTHEST_FRAMES = 4;
@@ -73,8 +73,8 @@ final class MarkSight {
         double rate = 1;
         double off = 1;
         for (int i = 0; i < ROUNDS && off > SETTLED_FRAMES; i++) {
-            double rising = top(x, middle, rate, true);
-            double falling = top(x, middle, rate, false);
+            double rising = nearer(x, middle, rate, true);
+            double falling = nearer(x, middle, rate, false);
             off = Math.max(Math.abs(rising - middle), Math.abs(falling - middle));
             middle = (rising + falling) / 2;
             rate += (falling - rising) / (mark.parting() * sampleRateHz);
@@ -133,23 +133,17 @@ final class MarkSight {
         return energy(x, 0, frames) / frames;
     }
 
-    /** Where the envelope of one glide's correlation is highest. */
-    private double top(double[] x, double near, double rate, boolean isRising) {
-        double place = near;
-        double off = 1;
-        for (int i = 0; i < ROUNDS && off > SETTLED_FRAMES; i++) {
-            double before = sum(x, place - STEP_FRAMES, rate, isRising).size();
-            double here = sum(x, place, rate, isRising).size();
-            double after = sum(x, place + STEP_FRAMES, rate, isRising).size();
-            double bend = before - 2 * here + after;
-            double move =
-                    bend < 0
-                            ? STEP_FRAMES * (before - after) / (2 * bend)
-                            : FARTHEST_FRAMES * Math.signum(after - before);
-            off = Math.abs(move);
-            place += Math.max(-FARTHEST_FRAMES, Math.min(FARTHEST_FRAMES, move));
-        }
-        return place;
+    /** Nearer to where the envelope of one glide's correlation is highest, by a parabola. */
+    private double nearer(double[] x, double place, double rate, boolean isRising) {
+        double before = sum(x, place - STEP_FRAMES, rate, isRising).size();
+        double here = sum(x, place, rate, isRising).size();
+        double after = sum(x, place + STEP_FRAMES, rate, isRising).size();
+        double bend = before - 2 * here + after;
+        double move =
+                bend < 0
+                        ? STEP_FRAMES * (before - after) / (2 * bend)
+                        : FARTHEST_FRAMES * Math.signum(after - before);
+        return place + Math.max(-FARTHEST_FRAMES, Math.min(FARTHEST_FRAMES, move));
     }
 
     private Sum sum(double[] x, double middle, double rate, boolean isRising) {
