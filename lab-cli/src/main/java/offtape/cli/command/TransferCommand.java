@@ -34,7 +34,7 @@ import picocli.CommandLine.Parameters;
                         + " skipped when the command is given again.",
         footer = {
             "",
-            "Example: offtape transfer --session session --k3 1%% --out taped drums.wav bass.flac",
+            "Example: offtape transfer --session session --k3 1%% --out taped drums.wav",
             "",
             "Short glides sound before and behind each stem, and stems may be loud: turn",
             "loudspeakers and headphones down or off. Keep fingers, hair and sleeves away",
