@@ -21,8 +21,11 @@ import offtape.core.unit.Decibels;
 import offtape.report.result.LadderSession;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Sends stems through the machine and brings them back. */
 @Command(
@@ -44,6 +47,11 @@ final class TransferCommand implements Callable<Integer> {
 
     /** How far the marks lie under the reference, where tape is far from its limits. */
     private static final double MARKS_DB = -6;
+
+    private static final double LEAST_TAIL_S = 0.5;
+    private static final double MOST_TAIL_S = 60;
+
+    @Spec private CommandSpec spec;
 
     @Mixin private CommonOptions common;
 
@@ -156,6 +164,14 @@ final class TransferCommand implements Callable<Integer> {
         }
     }
 
+    private double tail() {
+        if (!(tailSeconds >= LEAST_TAIL_S && tailSeconds <= MOST_TAIL_S)) {
+            throw new ParameterException(
+                    spec.commandLine(), "Recording goes on for 0.5 to 60 seconds: give --tail so.");
+        }
+        return tailSeconds;
+    }
+
     private TransferPlan plan(LadderSession machine) {
         LevelCeiling ceiling = devices.ceiling();
         double markDbfs = Math.min(drive.referenceDbfs(machine) + MARKS_DB, ceiling.dbfs());
@@ -164,7 +180,7 @@ final class TransferCommand implements Callable<Integer> {
                 preEmphasis == null ? null : PreEmphasis.read(preEmphasis),
                 Decibels.toAmplitude(markDbfs),
                 ceiling,
-                Math.max(0.5, Math.min(60, tailSeconds)),
+                tail(),
                 isFloat,
                 monoFrom == MonoFrom.RIGHT,
                 again);

@@ -16,11 +16,9 @@ import offtape.core.audio.WavWriter;
  * A marked stem as it went through the machine once.
  *
  * @param recording what was recorded
- * @param inputs how many channels came in
- * @param fullScale highest magnitude that the input can give
  * @param latestFrame up to where in the recording the first mark may begin
  */
-record StemPass(CaptureResult recording, int inputs, double fullScale, long latestFrame) {
+record StemPass(CaptureResult recording, long latestFrame) {
 
     /** Silence before the first mark; it tells the path's noise. */
     static final double LEAD_S = 0.5;
@@ -46,11 +44,7 @@ record StemPass(CaptureResult recording, int inputs, double fullScale, long late
         try (WavWriter wav = WavWriter.create(raw, format)) {
             CaptureResult result = new Capture(stream, stop, listener.progress()).run(list, wav);
             double latest = LEAD_S + plan.tailSeconds() + BUFFERS_S;
-            return new StemPass(
-                    result,
-                    stream.inputs(),
-                    1 - Math.scalb(1.0, 1 - stream.bits()),
-                    Math.round(latest * stream.sampleRateHz()));
+            return new StemPass(result, Math.round(latest * stream.sampleRateHz()));
         }
     }
 
@@ -66,6 +60,6 @@ record StemPass(CaptureResult recording, int inputs, double fullScale, long late
 
     /** Whether some channels reached full scale. */
     boolean isClipped(int... channels) {
-        return peak(channels) >= fullScale;
+        return peak(channels) >= Capture.FULL;
     }
 }

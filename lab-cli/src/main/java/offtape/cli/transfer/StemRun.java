@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import offtape.cli.capture.Capture;
 import offtape.cli.capture.StopSignal;
 import offtape.cli.sound.SoundStream;
 import offtape.cli.transfer.TransferEntry.Outcome;
@@ -118,7 +119,7 @@ final class StemRun {
     private static boolean isClipped(
             Stem stem, TransferSettings settings, StemPass pass, int[] channels, Alignment found) {
         double sent = stem.sentPeak() * Decibels.toAmplitude(settings.driveDb());
-        return pass.isClipped(channels) && !(found.isExact() && sent >= pass.fullScale());
+        return pass.isClipped(channels) && !(found.isExact() && sent >= Capture.FULL);
     }
 
     private static void remove(Path raw) {

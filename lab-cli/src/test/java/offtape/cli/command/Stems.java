@@ -109,6 +109,10 @@ final class Stems {
     }
 
     Tool.Outcome transferTo(Path out, LoopLayer layer, Object... more) {
+        return transferFor("0.5", out, layer, more);
+    }
+
+    Tool.Outcome transferFor(String tail, Path out, LoopLayer layer, Object... more) {
         Object[] line =
                 Lab.line(
                         "transfer",
@@ -118,7 +122,7 @@ final class Stems {
                         out,
                         "--no-settings",
                         "--tail",
-                        "0.5");
+                        tail);
         return Tool.run(layer.layers(), Lab.line(line, more));
     }
 

@@ -326,6 +326,7 @@ class TransferCommandTest {
         Tool.Outcome own = stems.transferTo(a.getParent(), layer, a, "--force");
         assertEquals(2, own.code());
         assertTrue(own.err().contains("replaced by its own return"), own.err());
+        assertEquals(2, stems.transferFor("61", stems.out(), layer, a).code());
         Tool.Outcome missing = stems.transfer(layer, a, stems.path("in/none.wav"));
         assertEquals(3, missing.code());
         Path foreign = stems.stem("out/a.wav", Stems.noise(20, 0.1));
