@@ -124,6 +124,19 @@ killed_keeps_what_was_recorded() {
   [ "$code" -eq 137 ] && [ ! -e "$scratch/killed.wav" ] && holds_seconds killed 3
 }
 
+# Two stems go through the loopback and come back as they were: a part of the programme as a stereo stem, and one
+# channel of it at another rate as a mono stem. A session that says no more than a level is enough for that.
+stems_come_back() {
+  node "$here/stems.mjs" make "$scratch/stems" "$scratch/programme/programme.wav"
+  for _ in 1 2 3; do
+    "$root/offtape" transfer --session "$scratch/stems/session" --out "$scratch/taped" --no-settings --tail 1 \
+      "$scratch/stems/pair.wav" "$scratch/stems/single.wav" 2>"$scratch/message" && break
+  done
+  node "$here/stems.mjs" compare "$scratch/stems" "$scratch/taped" && return
+  sed 's/^/    /' "$scratch/message"
+  return 1
+}
+
 end_server() {
   "$here/loopback.sh" stop "$scratch/loop"
 }
@@ -163,6 +176,7 @@ check "the programme is played, recorded and measured" \
   undisturbed_capture --out "$scratch/captured.wav" --mode loopback --measure "$scratch/captured"
 check "not a sample is lost between player and recorder" \
   node "$here/exact.mjs" "$scratch/captured/results.json" "$scratch/captured.wav" "$scratch/programme/programme.wav"
+check "stems come back to the bit" stems_come_back
 check "an interrupted recording is kept" interrupted_keeps_what_was_recorded
 check "a killed recording is kept" killed_keeps_what_was_recorded
 

@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
             PrepareCommand.class,
             DevicesCommand.class,
             CaptureCommand.class,
+            TransferCommand.class,
             ErasureCommand.class,
             MeasureCommand.class,
             SpeedCommand.class,
