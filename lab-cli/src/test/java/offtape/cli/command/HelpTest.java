@@ -11,7 +11,6 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import offtape.cli.sound.SoundLayers;
 import offtape.cli.terminal.Terminal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,7 +24,7 @@ class HelpTest {
             Pattern.compile("^Examples?: offtape ((?:.+\\\\\\R)*.+)", Pattern.MULTILINE);
 
     private static CommandLine line() {
-        return Commands.line(Terminal.of(System.out, System.err, false), SoundLayers.ofSystem());
+        return Commands.line(Terminal.of(System.out, System.err, false), Commands.systemLayers());
     }
 
     static Set<String> commands() {
