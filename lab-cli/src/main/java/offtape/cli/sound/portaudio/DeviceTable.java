@@ -52,17 +52,26 @@ final class DeviceTable {
      * @throws SoundTroubleException if there is none, or more than one
      */
     Entry output(String name, String other) {
-        return name == null ? usual(other, false) : named(name, e -> e.device().outputs() > 0);
+        return name == null ? usual(other, false) : named(name, DeviceTable::plays);
     }
 
     /** The device that records, in the same way. */
     Entry input(String name, String other) {
-        return name == null ? usual(other, true) : named(name, e -> e.device().inputs() > 0);
+        return name == null ? usual(other, true) : named(name, DeviceTable::records);
+    }
+
+    private static boolean plays(Entry entry) {
+        return entry.device().outputs() > 0;
+    }
+
+    private static boolean records(Entry entry) {
+        return entry.device().inputs() > 0;
     }
 
     // one stream stays within a host interface, so the device of the other direction tells which
     private Entry usual(String other, boolean input) {
-        int hostApi = other == null ? api.defaultHostApi() : named(other, e -> true).hostApi();
+        Predicate<Entry> fit = input ? DeviceTable::plays : DeviceTable::records;
+        int hostApi = other == null ? api.defaultHostApi() : named(other, fit).hostApi();
         if (hostApi >= 0) {
             PortAudioApi.HostApi host = api.hostApi(hostApi);
             int number = input ? host.defaultInput() : host.defaultOutput();

@@ -1,5 +1,6 @@
 package offtape.cli.sound.portaudio;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -17,6 +18,7 @@ import offtape.cli.sound.StreamRequest;
 public final class PortAudioLayer implements SoundLayer {
 
     private static final String NAME = "portaudio";
+    private static final Duration PATIENCE = Duration.ofSeconds(3);
 
     private final Supplier<Optional<PortAudioApi>> library;
 
@@ -70,6 +72,6 @@ public final class PortAudioLayer implements SoundLayer {
                                                         + " portaudio, Windows: a 64-bit"
                                                         + " portaudio.dll on the PATH), or use"
                                                         + " --layer java."));
-        return PortAudioStream.open(api, request);
+        return PortAudioStream.open(api, request, PATIENCE);
     }
 }

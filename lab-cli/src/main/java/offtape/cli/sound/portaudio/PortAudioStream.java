@@ -1,5 +1,6 @@
 package offtape.cli.sound.portaudio;
 
+import java.time.Duration;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import offtape.cli.sound.FrameRing;
@@ -14,31 +15,34 @@ final class PortAudioStream implements SoundStream {
     static final int BITS = 24;
 
     private static final long PAUSE_NS = 1_000_000;
-    private static final long LOST_NS = 3_000_000_000L;
     private static final long CLOSING_MS = 2000;
 
     private final StreamRequest request;
     private final Duplex duplex;
     private final Thread thread;
+    private final long patienceNs;
 
-    private PortAudioStream(StreamRequest request, Duplex duplex, Thread thread) {
+    private PortAudioStream(
+            StreamRequest request, Duplex duplex, Thread thread, Duration patience) {
         this.request = request;
         this.duplex = duplex;
         this.thread = thread;
+        this.patienceNs = patience.toNanos();
     }
 
     /**
      * Opens one.
      *
+     * @param patience how long a device may neither take nor give sound before it counts as lost
      * @throws SoundTroubleException if the devices do not open so
      */
-    static PortAudioStream open(PortAudioApi api, StreamRequest request) {
+    static PortAudioStream open(PortAudioApi api, StreamRequest request, Duration patience) {
         Duplex duplex = new Duplex(api, request);
         Thread thread = new Thread(duplex::run, "sound by PortAudio");
         thread.setDaemon(true);
         thread.setPriority(Thread.MAX_PRIORITY);
         thread.start();
-        PortAudioStream stream = new PortAudioStream(request, duplex, thread);
+        PortAudioStream stream = new PortAudioStream(request, duplex, thread, patience);
         try {
             duplex.awaitOpen();
             return stream;
@@ -114,7 +118,7 @@ final class PortAudioStream implements SoundStream {
     // the sound thread may hang in the library when a device is lost, so that is seen from here
     private void pause(long since, boolean output) {
         duplex.rethrow();
-        if (System.nanoTime() - since > LOST_NS) {
+        if (System.nanoTime() - since > patienceNs) {
             throw output ? Lost.output() : Lost.input();
         }
         LockSupport.parkNanos(PAUSE_NS);
@@ -141,10 +145,10 @@ final class PortAudioStream implements SoundStream {
         PlaySide playing = duplex.playing();
         playing.drain();
         long since = System.nanoTime();
-        long patienceNs = LOST_NS + (long) (request.bufferSeconds() * 2e9);
+        long endNs = patienceNs + (long) (2e9 * request.bufferSeconds());
         while (playing.isDraining() && !duplex.isStopped()) {
             duplex.rethrow();
-            if (System.nanoTime() - since > patienceNs) {
+            if (System.nanoTime() - since > endNs) {
                 throw Lost.output();
             }
             LockSupport.parkNanos(PAUSE_NS);

@@ -10,7 +10,7 @@ import offtape.cli.sound.StreamRequest;
 final class RecordSide {
 
     private static final double CHUNK_S = 0.02;
-    private static final double RING_S = 1;
+    private static final double RING_S = 2;
 
     private final PortAudioApi api;
     private final FrameRing ring;
