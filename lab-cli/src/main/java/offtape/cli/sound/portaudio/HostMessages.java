@@ -4,28 +4,26 @@ import com.sun.jna.NativeLibrary;
 import com.sun.jna.Pointer;
 
 /**
- * What Linux's sound libraries write past us to standard error: on each search for devices some
- * lines for every kind that is not there. They have functions that take another writer; a function
- * of the C library that ignores its arguments serves as one that writes nothing.
+ * What sound libraries write past us to standard error: on each search for devices some lines for
+ * every kind that is not there, and traces of what failed. They use the C library's stream of that
+ * name, Java does not, so that stream is made to lead nowhere.
  */
 final class HostMessages {
 
     private HostMessages() {}
 
     static void silence() {
-        Pointer nothing = NativeLibrary.getInstance("c").getFunction("getpid");
-        tell("libasound.so.2", "snd_lib_error_set_handler", nothing);
-        tell("libjack.so.0", "jack_set_error_function", nothing);
-        tell("libjack.so.0", "jack_set_info_function", nothing);
-    }
-
-    private static void tell(String library, String function, Pointer writer) {
+        NativeLibrary process = NativeLibrary.getProcess();
         try {
-            NativeLibrary.getInstance(library)
-                    .getFunction(function)
-                    .invoke(void.class, new Object[] {writer});
+            // only the GNU C library lets the stream be replaced
+            process.getFunction("gnu_get_libc_version");
+            Object[] nowhere = {"/dev/null", "w"};
+            Pointer stream = process.getFunction("fopen").invokePointer(nowhere);
+            if (stream != null) {
+                process.getGlobalVariableAddress("stderr").setPointer(0, stream);
+            }
         } catch (UnsatisfiedLinkError e) {
-            // a library that is not there writes nothing
+            // then they are seen
         }
     }
 }

@@ -34,8 +34,20 @@ final class NativePortAudio implements PortAudioApi {
 
     private NativePortAudio() {}
 
+    /** The library, looked for once. */
+    private static final class Holder {
+
+        static final Optional<PortAudioApi> LIBRARY = look();
+
+        private Holder() {}
+    }
+
     /** The library, if the system has it. */
     static Optional<PortAudioApi> find() {
+        return Holder.LIBRARY;
+    }
+
+    private static Optional<PortAudioApi> look() {
         try {
             if (Native.POINTER_SIZE != 8) {
                 return Optional.empty();
