@@ -39,6 +39,7 @@ final class ArchitectureTest {
     @ValueSource(
             strings = {
                 "offtape.cli.command",
+                "offtape.cli.sound.portaudio",
                 "offtape.cli.terminal",
                 "offtape.core.audio",
                 "offtape.core.dsp",
@@ -123,6 +124,11 @@ final class ArchitectureTest {
     @Test
     void argumentsAreParsedInTheCommandsOnly() {
         only("offtape.cli..", "picocli..");
+    }
+
+    @Test
+    void nativeLibrariesAreCalledFromOnePackageOnly() {
+        only("offtape.cli.sound.portaudio..", "com.sun.jna..");
     }
 
     @Test

@@ -2,6 +2,7 @@ package offtape.cli.capture;
 
 import java.util.Arrays;
 import java.util.concurrent.locks.LockSupport;
+import offtape.cli.sound.FrameRing;
 import offtape.cli.sound.SoundStream;
 import offtape.core.audio.WavWriter;
 

@@ -25,7 +25,7 @@ final class Tool {
 
     /** Runs a command with its streams caught, as if neither were a terminal. */
     static Outcome run(Object... args) {
-        return run(SoundLayers.ofSystem(), args);
+        return run(Commands.systemLayers(), args);
     }
 
     /** The same with made-up sound devices. */

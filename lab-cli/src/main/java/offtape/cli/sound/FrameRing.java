@@ -1,10 +1,10 @@
-package offtape.cli.capture;
+package offtape.cli.sound;
 
 /**
  * Frames on their way from one thread to another, without locks and without allocating: exactly one
  * thread puts and one takes.
  */
-final class FrameRing {
+public final class FrameRing {
 
     private final double[][] frames;
     private final int capacity;
@@ -12,23 +12,34 @@ final class FrameRing {
     private volatile long taken;
     private volatile boolean ended;
 
-    FrameRing(int channels, int capacity) {
+    /**
+     * An empty ring.
+     *
+     * @param capacity frames it holds, at least 1
+     */
+    public FrameRing(int channels, int capacity) {
         this.frames = new double[channels][capacity];
         this.capacity = capacity;
     }
 
     /** Frames that wait to be taken. */
-    int waiting() {
+    public int waiting() {
         return (int) (put - taken);
     }
 
     /** Frames for which there is room. */
-    int room() {
+    public int room() {
         return capacity - waiting();
     }
 
-    /** Puts as many frames as there is room for; returns how many. */
-    int put(double[][] block, int from, int count) {
+    /**
+     * Puts as many frames as there is room for.
+     *
+     * @param block one array a channel
+     * @param from place of the first frame in them
+     * @return how many were put, {@code count} or fewer
+     */
+    public int put(double[][] block, int from, int count) {
         int some = Math.min(count, room());
         int at = (int) (put % capacity);
         int first = Math.min(some, capacity - at);
@@ -40,8 +51,14 @@ final class FrameRing {
         return some;
     }
 
-    /** Takes as many frames as there are, no more than asked for; returns how many. */
-    int take(double[][] block, int from, int count) {
+    /**
+     * Takes as many frames as there are.
+     *
+     * @param block one array a channel, which receives them
+     * @param from place of the first frame in them
+     * @return how many were taken, {@code count} or fewer
+     */
+    public int take(double[][] block, int from, int count) {
         int some = Math.min(count, waiting());
         int at = (int) (taken % capacity);
         int first = Math.min(some, capacity - at);
@@ -54,17 +71,17 @@ final class FrameRing {
     }
 
     /** Nothing more will be put. */
-    void end() {
+    public void end() {
         ended = true;
     }
 
     /** Whether all was put and taken. */
-    boolean isDone() {
+    public boolean isDone() {
         return ended && waiting() == 0;
     }
 
     /** Whether nothing more will be put. */
-    boolean isEnded() {
+    public boolean isEnded() {
         return ended;
     }
 }
