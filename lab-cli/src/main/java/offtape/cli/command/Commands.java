@@ -4,6 +4,8 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import offtape.cli.guide.Guide;
+import offtape.cli.guide.PageOpener;
 import offtape.cli.settings.SettingsFile;
 import offtape.cli.sound.JavaSoundLayer;
 import offtape.cli.sound.SoundLayers;
@@ -100,6 +102,20 @@ public final class Commands {
     }
 
     private int execute(String... args) {
+        return args.length == 0 && terminal.hasAnswers() ? guide() : command(args);
+    }
+
+    private int guide() {
+        return new Guide(
+                        terminal,
+                        layers,
+                        words -> command(words.toArray(String[]::new)),
+                        PageOpener::open,
+                        Path.of(""))
+                .run();
+    }
+
+    private int command(String... args) {
         boolean verbose = Arrays.asList(args).contains("--verbose");
         CommandLine line = line(terminal, layers, settings);
         line.setParameterExceptionHandler((e, a) -> usage(e));

@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
         synopsisSubcommandLabel = "COMMAND",
         footer = {
             "",
+            "Without a command, at a terminal, it leads through the measuring of a machine.",
             "Example: offtape demo",
             "Help on one command: offtape measure --help",
         })
