@@ -8,12 +8,14 @@ root=$(dirname -- "$(dirname -- "$here")")
 scratch=$(mktemp -d "${TMPDIR:-/tmp}/offtape-sound.XXXXXX")
 recorder=
 server=
+machine=()
 passed=0
 failed=0
 
 # shellcheck disable=SC2317  # called by the trap
 clean_up() {
   [ -z "$recorder" ] || kill "$recorder" 2>/dev/null || true
+  stop_machine
   "$here/loopback.sh" stop "$scratch/loop" || true
   "$here/loopback.sh" stop "$scratch/wide" || true
   rm -rf -- "$scratch"
@@ -172,7 +174,7 @@ another_pair() {
     --channel-map=front-left,front-right,rear-left,rear-right,front-center,lfe,side-left,side-right >"$scratch/all.raw" &
   recorder=$!
   undisturbed_capture --layer "$1" --output-channels 5,6 --input-channels 5,6 --out "$scratch/pair-$1.wav" \
-    --mode reference-tape --measure "$scratch/pair-$1" || result=1
+    --mode loopback --measure "$scratch/pair-$1" || result=1
   kill -TERM "$recorder"
   wait "$recorder" || true
   recorder=
@@ -182,18 +184,42 @@ another_pair() {
   return "$result"
 }
 
-# Java reaches the sound server through ALSA; a file of its own keeps the user's settings out of it. PortAudio lists
-# only what has a hint.
-write_alsa() {
-  cat >"$scratch/alsa.conf" <<ALSA
-pcm.!default {
-  type asym
-  playback.pcm { type pulse server "$PULSE_SERVER" device "loop" }
-  capture.pcm { type pulse server "$PULSE_SERVER" device "loop.monitor" }
-  hint { show on description "loopback" }
+# From now on what is played goes to the sink $1, and what is recorded comes from the source $2.
+use_path() {
+  "$here/alsa.sh" "$1" "$2" >"$scratch/alsa.conf"
 }
-ctl.!default { type pulse server "$PULSE_SERVER" }
-ALSA
+
+# Puts a machine with three heads into the path: what is played into one sink comes back, later and as tape makes it,
+# from another.
+start_machine() {
+  pactl load-module module-null-sink sink_name=tape rate=48000 format=s32le channels=2 \
+    channel_map=front-left,front-right norewinds=1 >/dev/null
+  local format=(--rate=48000 --format=float32le --channels=2 --raw --latency-msec=100)
+  parec --device=loop.monitor "${format[@]}" >"$scratch/heads-in" &
+  machine+=($!)
+  node "$here/machine.mjs" <"$scratch/heads-in" >"$scratch/heads-out" &
+  machine+=($!)
+  pacat --device=tape "${format[@]}" <"$scratch/heads-out" &
+  machine+=($!)
+}
+
+stop_machine() {
+  [ "${#machine[@]}" -eq 0 ] || kill "${machine[@]}" 2>/dev/null || true
+  machine=()
+}
+
+# The machine runs on this computer as well, and a gap in it is told by the programme.
+measured_off_tape() {
+  for _ in 1 2 3; do
+    capture --force --out "$scratch/tape.wav" --mode off-tape 2>"$scratch/message" || break
+    if ! grep -q '^Mind:' "$scratch/message"; then
+      "$root/offtape" measure "$scratch/tape.wav" --programme "$scratch/programme" --mode off-tape --force \
+        --out "$scratch/tape" --quiet && node "$here/offtape.mjs" "$scratch/tape/results.json"
+      return
+    fi
+  done
+  sed 's/^/    /' "$scratch/message"
+  return 1
 }
 
 # Starts the server $1 with $2 channels; from now on it is the one that is used.
@@ -220,7 +246,7 @@ check "an exact path reads as exact" \
   node "$here/exact.mjs" "$scratch/exact/results.json" "$scratch/exact.wav" "$scratch/programme/programme.wav"
 
 export ALSA_CONFIG_PATH=$scratch/alsa.conf
-write_alsa
+use_path loop loop.monitor
 check "devices are listed" devices_are_listed
 check "the programme is played, recorded and measured" \
   undisturbed_capture --out "$scratch/captured.wav" --mode loopback --measure "$scratch/captured"
@@ -229,6 +255,13 @@ check "not a sample is lost between player and recorder" \
 check "stems come back to the bit" stems_come_back
 check "an interrupted recording is kept" interrupted_keeps_what_was_recorded java
 check "a killed recording is kept" killed_keeps_what_was_recorded
+
+mkfifo "$scratch/heads-in" "$scratch/heads-out"
+start_machine
+use_path loop tape.monitor
+check "a machine with three heads is measured" measured_off_tape
+stop_machine
+use_path loop loop.monitor
 
 pactl set-sink-volume loop -6dB
 play_and_record "$scratch/lower.wav" 120
@@ -243,7 +276,7 @@ check "silence is refused" nothing_is_found_in_silence
 check "a lost device is told" a_lost_device_is_told java
 
 start_server wide 8
-write_alsa
+use_path loop loop.monitor
 check "a pair other than the first is played and recorded" another_pair java
 if compgen -G '/usr/lib/*/libportaudio.so.2' >/dev/null; then
   check "PortAudio's devices are listed" listed_by_portaudio
