@@ -33,9 +33,10 @@ function processorSeconds(pid) {
   }
 }
 
-// Resolves to the moment at which something other than silence is played.
+// Resolves to the moment at which something other than silence is played. It asks for the programme's own format, since
+// the sink takes on that of whoever comes first.
 function firstSound() {
-  const ears = spawn('parec', ['--device=loop.monitor', '--rate=48000', '--channels=2', '--format=s16le', '--raw', '--latency-msec=20']);
+  const ears = spawn('parec', ['--device=loop.monitor', '--rate=48000', '--channels=2', '--format=s24le', '--raw', '--latency-msec=20']);
   const heard = new Promise((resolve) => {
     ears.stdout.on('data', (chunk) => {
       if (chunk.some((byte) => byte !== 0)) {

@@ -33,7 +33,7 @@ for (const { channel, unweighted } of results.noise) {
   const expected = 20 * Math.log10((1e-4 * Math.sqrt(19.98 / 24)) / (reference / Math.SQRT2));
   near(`noise ${channel}`, unweighted.value, expected, 0.5);
 }
-near('speed deviation', results.speed.deviation.value, 0, 0.001);
+near('wow and flutter', results.speed.weightedPeak.value, 0, 0.001);
 if (results.session.mode !== 'off-tape') faults.push(`mode is ${results.session.mode}`);
 if (results.health.some(({ code }) => code === 'xrun')) faults.push('sound is said to be missing');
 if (!(results.timing.delay.value > 157 + 500)) faults.push(`delay is ${results.timing.delay.value} ms`);
