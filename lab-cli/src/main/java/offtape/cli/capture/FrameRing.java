@@ -4,7 +4,7 @@ package offtape.cli.capture;
  * Frames on their way from one thread to another, without locks and without allocating: exactly one
  * thread puts and one takes.
  */
-final class FrameRing {
+public final class FrameRing {
 
     private final double[][] frames;
     private final int capacity;
@@ -12,23 +12,24 @@ final class FrameRing {
     private volatile long taken;
     private volatile boolean ended;
 
-    FrameRing(int channels, int capacity) {
+    /** Room for so many frames. */
+    public FrameRing(int channels, int capacity) {
         this.frames = new double[channels][capacity];
         this.capacity = capacity;
     }
 
     /** Frames that wait to be taken. */
-    int waiting() {
+    public int waiting() {
         return (int) (put - taken);
     }
 
     /** Frames for which there is room. */
-    int room() {
+    public int room() {
         return capacity - waiting();
     }
 
     /** Puts as many frames as there is room for; returns how many. */
-    int put(double[][] block, int from, int count) {
+    public int put(double[][] block, int from, int count) {
         int some = Math.min(count, room());
         int at = (int) (put % capacity);
         int first = Math.min(some, capacity - at);
@@ -41,7 +42,7 @@ final class FrameRing {
     }
 
     /** Takes as many frames as there are, no more than asked for; returns how many. */
-    int take(double[][] block, int from, int count) {
+    public int take(double[][] block, int from, int count) {
         int some = Math.min(count, waiting());
         int at = (int) (taken % capacity);
         int first = Math.min(some, capacity - at);
@@ -54,17 +55,17 @@ final class FrameRing {
     }
 
     /** Nothing more will be put. */
-    void end() {
+    public void end() {
         ended = true;
     }
 
     /** Whether all was put and taken. */
-    boolean isDone() {
+    public boolean isDone() {
         return ended && waiting() == 0;
     }
 
     /** Whether nothing more will be put. */
-    boolean isEnded() {
+    public boolean isEnded() {
         return ended;
     }
 }

@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
             DemoCommand.class,
             PrepareCommand.class,
             DevicesCommand.class,
+            LineupCommand.class,
             CaptureCommand.class,
             MeasureCommand.class,
             SpeedCommand.class,
