@@ -1,7 +1,9 @@
 package offtape.cli.terminal;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.IOException;
-import java.io.InterruptedIOException;
+import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -10,6 +12,7 @@ import java.util.OptionalInt;
 import org.jline.terminal.Attributes;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
+import org.jline.utils.Curses;
 import org.jline.utils.InfoCmp.Capability;
 import org.jline.utils.NonBlockingReader;
 
@@ -27,17 +30,24 @@ public final class LiveScreen implements AutoCloseable {
     private final NonBlockingReader reader;
     private final Attributes before;
 
-    private LiveScreen(Terminal terminal) {
+    // not the library's own writer: when the process ends, the library closes that at some moment
+    private final PrintStream out;
+    private final String leave;
+
+    private LiveScreen(Terminal terminal, PrintStream out) {
         this.terminal = terminal;
+        this.out = out;
         this.reader = terminal.reader();
         this.before = terminal.enterRawMode();
         Attributes raw = terminal.getAttributes();
+        // Ctrl-C ends the process as it does elsewhere
+        raw.setLocalFlag(Attributes.LocalFlag.ISIG, true);
         // a process that is put to sleep would leave the terminal as it is now
         raw.setControlChar(Attributes.ControlChar.VSUSP, 0);
         terminal.setAttributes(raw);
-        terminal.puts(Capability.enter_ca_mode);
-        terminal.puts(Capability.cursor_invisible);
-        terminal.flush();
+        this.leave = control(Capability.cursor_normal) + control(Capability.exit_ca_mode);
+        out.print(control(Capability.enter_ca_mode) + control(Capability.cursor_invisible));
+        out.flush();
     }
 
     /** On the terminal of this process, by way of its standard error. */
@@ -48,19 +58,32 @@ public final class LiveScreen implements AutoCloseable {
                             .system(true)
                             .systemOutput(TerminalBuilder.SystemOutput.ForcedSysErr)
                             .encoding(StandardCharsets.UTF_8)
-                            // Ctrl-C ends the process as it does elsewhere
+                            // signals end the process as they do elsewhere
                             .nativeSignals(false)
                             .graphemeCluster(false)
                             .dumb(false)
-                            .build());
+                            .build(),
+                    new PrintStream(
+                            new FileOutputStream(FileDescriptor.err),
+                            false,
+                            StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new UncheckedIOException("the terminal cannot be used", e);
         }
     }
 
-    /** On a given terminal, which is closed with it. */
-    static LiveScreen over(Terminal terminal) {
-        return new LiveScreen(terminal);
+    /**
+     * On a given terminal, which is closed with it.
+     *
+     * @param out where the terminal takes what is drawn
+     */
+    static LiveScreen over(Terminal terminal, PrintStream out) {
+        return new LiveScreen(terminal, out);
+    }
+
+    private String control(Capability capability) {
+        String text = terminal.getStringCapability(capability);
+        return text == null ? "" : Curses.tputs(text);
     }
 
     /** Columns. */
@@ -70,18 +93,16 @@ public final class LiveScreen implements AutoCloseable {
 
     /** Draws lines from the top; what does not fit is left out, empty lines first. */
     public void show(List<String> lines) {
-        terminal.puts(Capability.cursor_home);
+        StringBuilder picture = new StringBuilder(control(Capability.cursor_home));
         List<String> shown = fitted(lines, terminal.getRows());
         for (int i = 0; i < shown.size(); i++) {
             String line = shown.get(i);
-            terminal.writer().print(line.substring(0, Math.min(line.length(), width())));
-            terminal.puts(Capability.clr_eol);
-            if (i + 1 < shown.size()) {
-                terminal.writer().print("\r\n");
-            }
+            picture.append(line, 0, Math.min(line.length(), width()));
+            picture.append(control(Capability.clr_eol));
+            picture.append(i + 1 < shown.size() ? "\r\n" : "");
         }
-        terminal.puts(Capability.clr_eos);
-        terminal.flush();
+        out.print(picture.append(control(Capability.clr_eos)));
+        out.flush();
     }
 
     private static List<String> fitted(List<String> lines, int height) {
@@ -102,10 +123,9 @@ public final class LiveScreen implements AutoCloseable {
                 return escaped();
             }
             return c < 0 ? OptionalInt.empty() : OptionalInt.of(c);
-        } catch (InterruptedIOException e) {
-            return OptionalInt.empty();
         } catch (IOException e) {
-            throw new UncheckedIOException("the keyboard cannot be read", e);
+            // the terminal is gone or being left: there are no more keys
+            return OptionalInt.empty();
         }
     }
 
@@ -127,14 +147,14 @@ public final class LiveScreen implements AutoCloseable {
 
     @Override
     public void close() {
-        terminal.puts(Capability.cursor_normal);
-        terminal.puts(Capability.exit_ca_mode);
-        terminal.flush();
-        terminal.setAttributes(before);
+        out.print(leave);
+        out.flush();
         try {
+            terminal.setAttributes(before);
             terminal.close();
-        } catch (IOException e) {
-            throw new UncheckedIOException("the terminal cannot be left", e);
+        } catch (IOException | IllegalStateException e) {
+            // the library has left it already, as it does by itself when the process ends
+            return;
         }
     }
 }
