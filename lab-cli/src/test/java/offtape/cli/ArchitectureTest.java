@@ -126,6 +126,11 @@ final class ArchitectureTest {
     }
 
     @Test
+    void theScreenAndKeysOfTheLibraryStayInTheTerminalPackage() {
+        only("offtape.cli.terminal..", "org.jline..");
+    }
+
+    @Test
     void signalsAndStandardsKnowNoJson() {
         noClasses()
                 .that(

@@ -22,6 +22,8 @@ final class CrossBands {
     final double[] re;
     final double[] im;
 
+    private final double[] centreHz;
+
     /** Pieces that count as independent, times the bins of a band. */
     final double means;
 
@@ -43,6 +45,7 @@ final class CrossBands {
         this.right = new double[bands];
         this.re = new double[bands];
         this.im = new double[bands];
+        this.centreHz = new double[bands];
         double[][] bins = new double[4][bands * WIDTH];
         int pieces = 0;
         for (int from = 0; from + n <= sound[0].length; from += n / 2) {
@@ -52,6 +55,7 @@ final class CrossBands {
         // neighbouring bins and pieces under a Hann window share about half of what they hold
         this.means = Math.max(1, 0.5 * pieces) * 0.5 * WIDTH;
         gather(bins);
+        findCentres(bins);
         findStrongest(bins);
     }
 
@@ -80,6 +84,25 @@ final class CrossBands {
             for (int i = 0; i < bins[kind].length; i++) {
                 bands[kind][i / WIDTH] += bins[kind][i];
             }
+        }
+    }
+
+    /**
+     * Where in a band the cross-power lies, which few lines do not fill evenly: the phase of a sum
+     * of pointers is the mean of theirs, each with its part along the sum as weight.
+     */
+    private void findCentres(double[][] bins) {
+        for (int band = 0; band < centreHz.length; band++) {
+            double sum = 0;
+            double all = 0;
+            for (int i = band * WIDTH; i < (band + 1) * WIDTH; i++) {
+                double along = bins[2][i] * re[band] + bins[3][i] * im[band];
+                sum += (i - band * WIDTH) * along;
+                all += along;
+            }
+            double centre = all > 0 ? sum / all : 0.5 * (WIDTH - 1);
+            centreHz[band] =
+                    (first + band * WIDTH + Math.max(0, Math.min(WIDTH - 1, centre))) * binHz;
         }
     }
 
@@ -113,9 +136,9 @@ final class CrossBands {
         return re.length;
     }
 
-    /** Middle of a band. */
+    /** Frequency of a band, the centre of its cross-power. */
     double hz(int band) {
-        return (first + band * WIDTH + 0.5 * (WIDTH - 1)) * binHz;
+        return centreHz[band];
     }
 
     /** Squared coherence of a band, 0 to 1. */

@@ -156,7 +156,9 @@ final class LevelWords {
     private static String balance(double left, double right) {
         int worse = Math.abs(right) >= Math.abs(left) ? 1 : 0;
         double off = worse == 1 ? right - left : left - right;
-        boolean alone = Math.min(Math.abs(left), Math.abs(right)) <= CLOSE_DB;
+        boolean alone =
+                Math.min(Math.abs(left), Math.abs(right)) <= CLOSE_DB
+                        && Math.max(Math.abs(left), Math.abs(right)) > CLOSE_DB;
         double shown = alone ? worse == 1 ? right : left : off;
         return capital(worse)
                 + " comes back "

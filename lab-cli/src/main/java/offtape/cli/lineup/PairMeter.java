@@ -14,12 +14,15 @@ final class PairMeter {
     private static final double WIDEST_S = 500e-6;
     private static final double STEP_S = 4e-6;
     private static final double ONE_TONE = 0.97;
-    private static final double LEAST_COHERENCE = 0.3;
+    private static final double LEAST_COMMON = 0.5;
     private static final double MONO_FROM_HZ = 9500;
     private static final double MONO_TO_HZ = 10_500;
 
     /** With less of all power around 10 kHz a mono sum there is not told. */
     private static final double LEAST_SHARE = 1e-3;
+
+    /** Share of the mean power with which a band counts half. */
+    private static final double EMPTY = 0.003;
 
     /** Above this coherence a band weighs no more. */
     private static final double WEIGHT_LIMIT = 1e-3;
@@ -51,7 +54,7 @@ final class PairMeter {
         for (double w : weights) {
             sum += w;
         }
-        if (meanCoherence(bands) < LEAST_COHERENCE || !(sum > 0)) {
+        if (common(bands) < LEAST_COMMON || !(sum > 0)) {
             return PairReading.unrelated();
         }
         double coarse = coarse(bands, weights);
@@ -68,19 +71,33 @@ final class PairMeter {
 
     private static double[] weights(CrossBands bands) {
         double[] w = new double[bands.size()];
+        double mean = 0;
+        for (int i = 0; i < w.length; i++) {
+            mean += power(bands, i) / w.length;
+        }
         for (int i = 0; i < w.length; i++) {
             double c = bands.coherence(i);
-            w[i] = c / (1 - c + WEIGHT_LIMIT);
+            double power = power(bands, i);
+            // a band without sound of its own holds only what leaks into it from beside
+            double own = power > 0 ? power / (power + EMPTY * mean) : 0;
+            w[i] = own * c / (1 - c + WEIGHT_LIMIT);
         }
         return w;
     }
 
-    private static double meanCoherence(CrossBands bands) {
-        double sum = 0;
+    private static double power(CrossBands bands, int i) {
+        return Math.hypot(bands.re[i], bands.im[i]);
+    }
+
+    /** Share of what the channels have in common, 0 to 1, of all bands together. */
+    private static double common(CrossBands bands) {
+        double cross = 0;
+        double own = 0;
         for (int i = 0; i < bands.size(); i++) {
-            sum += bands.coherence(i);
+            cross += power(bands, i);
+            own += Math.sqrt(bands.left[i] * bands.right[i]);
         }
-        return sum / bands.size();
+        return own > 0 ? cross / own : 0;
     }
 
     /** How well a delay agrees with all phases, with its sign. */
@@ -88,7 +105,7 @@ final class PairMeter {
         double sum = 0;
         for (int i = 0; i < weights.length; i++) {
             double phase = 2 * Math.PI * bands.hz(i) * delay;
-            double size = Math.hypot(bands.re[i], bands.im[i]);
+            double size = power(bands, i);
             if (size > 0) {
                 sum +=
                         weights[i]

@@ -5,7 +5,7 @@ import offtape.cli.sound.SoundStream;
 import offtape.cli.sound.SoundTroubleException;
 
 /** A stream that gives back what is played, some frames later; faults can be asked for. */
-final class LoopStream implements SoundStream {
+public final class LoopStream implements SoundStream {
 
     private static final int RATE_HZ = 48_000;
     private static final int ROOM = 9600;
@@ -19,18 +19,19 @@ final class LoopStream implements SoundStream {
     private volatile long playedFrames;
 
     /** After so many played frames the system runs out of sound once. */
-    long underrunAfter = Long.MAX_VALUE;
+    public long underrunAfter = Long.MAX_VALUE;
 
     /** After so many recorded frames somebody stops it. */
-    long stoppedAfter = Long.MAX_VALUE;
+    public long stoppedAfter = Long.MAX_VALUE;
 
     /** What stopping it does. */
-    Runnable stopping = () -> {};
+    public Runnable stopping = () -> {};
 
     /** After so many recorded frames the device is gone. */
-    long lostAfter = Long.MAX_VALUE;
+    public long lostAfter = Long.MAX_VALUE;
 
-    LoopStream(int channels, int delay) {
+    /** So many channels, back after so many frames. */
+    public LoopStream(int channels, int delay) {
         this.channels = channels;
         this.delay = delay;
         this.wire = new FrameRing(channels, ROOM);
