@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PipedInputStream;
-import java.io.PipedOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -16,7 +14,7 @@ import java.util.OptionalInt;
 import org.jline.terminal.Attributes;
 import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
-import org.jline.terminal.TerminalBuilder;
+import org.jline.terminal.impl.LineDisciplineTerminal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -25,25 +23,14 @@ import org.junit.jupiter.api.Timeout;
 class LiveScreenTest {
 
     private final ByteArrayOutputStream drawn = new ByteArrayOutputStream();
-    private final PipedOutputStream keys = new PipedOutputStream();
 
-    private Terminal terminal(String typed, int columns, int rows) throws IOException {
-        return TerminalBuilder.builder()
-                .system(false)
-                .type("xterm")
-                .encoding(StandardCharsets.UTF_8)
-                .streams(typing(typed), new ByteArrayOutputStream())
-                .size(Size.of(columns, rows))
-                .build();
-    }
-
-    /** A keyboard that stays connected. */
-    private PipedInputStream typing(String typed) throws IOException {
-        PipedInputStream keyboard = new PipedInputStream();
-        keys.connect(keyboard);
-        keys.write(typed.getBytes(StandardCharsets.UTF_8));
-        keys.flush();
-        return keyboard;
+    private static Terminal terminal(String typed, int columns, int rows) throws IOException {
+        LineDisciplineTerminal terminal =
+                new LineDisciplineTerminal(
+                        "memory", "xterm", new ByteArrayOutputStream(), StandardCharsets.UTF_8);
+        terminal.setSize(Size.of(columns, rows));
+        terminal.processInputBytes(typed.getBytes(StandardCharsets.UTF_8));
+        return terminal;
     }
 
     private LiveScreen screen(Terminal terminal) {
