@@ -47,7 +47,8 @@ public record Answer(
     /**
      * What came back on a channel.
      *
-     * @param levelDb tone, dB re what is sent, or re the target of a calibration tape
+     * @param levelDb tone, dB re what is sent, or re the target of a calibration tape; null if none
+     *     comes back
      * @param levelDbfs tone, dB re a full-scale sine
      * @param k3Percent third harmonic, null if hidden or beyond the band
      * @param k3BelowPercent what it lies below if it is hidden
@@ -96,14 +97,13 @@ public record Answer(
         for (int c = 0; c < r.peaks().size(); c++) {
             returns.add(returned(r, c));
         }
-        boolean pair = r.tones().size() == 2;
         boolean timed = r.delay().state() == Delay.State.FOUND;
         return new Answer(
                 desk.view().name().toLowerCase(Locale.ROOT),
                 desk.limits().referenceDbfs(),
                 sending(desk),
                 returns,
-                pair ? r.tones().get(1).levelDbfs() - r.tones().get(0).levelDbfs() : null,
+                r.rightLessLeftDb(),
                 timed ? r.delay().milliseconds() : null,
                 timed && r.delay().marks() > 1 ? r.delay().moreMilliseconds() : null,
                 interchannel(r.pair()),
@@ -130,8 +130,8 @@ public record Answer(
         boolean isTone = tone != null && tone.isTone();
         return new Return(
                 c == 0 ? "left" : "right",
-                tone == null ? null : (Double) (tone.levelDbfs() - against),
-                tone == null ? null : (Double) tone.levelDbfs(),
+                isTone ? (Double) (tone.levelDbfs() - against) : null,
+                isTone ? (Double) tone.levelDbfs() : null,
                 isTone ? tone.k3Percent() : null,
                 isTone ? tone.k3BelowPercent() : null,
                 noise(noise == null ? SILENT_DBFS : noise.unweightedDbfs(), limits),

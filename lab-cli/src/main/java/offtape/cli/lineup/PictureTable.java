@@ -46,9 +46,9 @@ final class PictureTable {
                 Columns.row(
                         "Return",
                         channels,
-                        c -> level(r, c, against, 2, " dB"),
+                        c -> level(r, c, against, " dB"),
                         tape ? "re target" : "re sent"));
-        lines.add(Columns.row("", channels, c -> level(r, c, 0, 2, " dBFS"), ""));
+        lines.add(Columns.row("", channels, c -> level(r, c, 0, " dBFS"), ""));
         if (channels == 2) {
             lines.add(Columns.line("Right less left", difference(r)));
         }
@@ -61,19 +61,21 @@ final class PictureTable {
         return peak.dbfs() <= SILENT_DBFS ? "silent" : Decimals.of(peak.dbfs(), 1) + " dBFS";
     }
 
-    private static String level(Readings r, int c, double against, int places, String unit) {
+    private static String level(Readings r, int c, double against, String unit) {
         if (c >= r.tones().size()) {
             return NOTHING;
         }
+        if (!r.tones().get(c).isTone()) {
+            return against == 0 ? NOTHING : "no tone";
+        }
         double level = r.tones().get(c).levelDbfs() - against;
-        return (against == 0 ? Decimals.of(level, places) : Decimals.signed(level, places)) + unit;
+        return (against == 0 ? Decimals.of(level, 2) : Decimals.signed(level, 2)) + unit;
     }
 
     private static String difference(Readings r) {
-        return r.tones().size() < 2
+        return r.rightLessLeftDb() == null
                 ? NOTHING
-                : Decimals.signed(r.tones().get(1).levelDbfs() - r.tones().get(0).levelDbfs(), 2)
-                        + " dB";
+                : Decimals.signed(r.rightLessLeftDb(), 2) + " dB";
     }
 
     private static void gains(Readings r, int channels, int width, List<String> lines) {

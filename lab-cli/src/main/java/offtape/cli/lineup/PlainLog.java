@@ -30,13 +30,13 @@ public final class PlainLog {
         double reference = r.desk().limits().referenceDbfs();
         List<String> parts = new ArrayList<>();
         for (int c = 0; c < r.noise().size(); c++) {
+            String all = PictureTable.noise(r.noise().get(c).unweightedDbfs(), reference);
+            String weighted = PictureTable.noise(r.noise().get(c).aWeightedDbfs(), reference);
             parts.add(
                     NAMES.get(c)
                             + " "
-                            + PictureTable.noise(r.noise().get(c).unweightedDbfs(), reference)
-                            + " (A "
-                            + PictureTable.noise(r.noise().get(c).aWeightedDbfs(), reference)
-                            + ")");
+                            + all
+                            + (all.equals(weighted) ? "" : " (A-weighted " + weighted + ")"));
         }
         return String.join(", ", parts) + " re reference";
     }
@@ -72,20 +72,18 @@ public final class PlainLog {
             double level = r.tones().get(c).levelDbfs();
             parts.add(
                     NAMES.get(c)
-                            + " "
-                            + Decimals.signed(level - against, 2)
-                            + " dB "
-                            + unit
-                            + " ("
-                            + Decimals.of(level, 2)
-                            + " dBFS)");
+                            + (r.tones().get(c).isTone()
+                                    ? " "
+                                            + Decimals.signed(level - against, 2)
+                                            + " dB "
+                                            + unit
+                                            + " ("
+                                            + Decimals.of(level, 2)
+                                            + " dBFS)"
+                                    : " no tone"));
         }
-        if (r.tones().size() == 2) {
-            parts.add(
-                    "right less left "
-                            + Decimals.signed(
-                                    r.tones().get(1).levelDbfs() - r.tones().get(0).levelDbfs(), 2)
-                            + " dB");
+        if (r.rightLessLeftDb() != null) {
+            parts.add("right less left " + Decimals.signed(r.rightLessLeftDb(), 2) + " dB");
         }
         return String.join(", ", parts);
     }

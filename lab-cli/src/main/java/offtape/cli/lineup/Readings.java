@@ -40,4 +40,10 @@ public record Readings(
         noise = List.copyOf(noise);
         peaks = List.copyOf(peaks);
     }
+
+    /** Level of right against left, or null unless a tone comes back on both. */
+    public Double rightLessLeftDb() {
+        boolean both = tones.size() == 2 && tones.stream().allMatch(ToneReading::isTone);
+        return both ? (Double) (tones.get(1).levelDbfs() - tones.get(0).levelDbfs()) : null;
+    }
 }
