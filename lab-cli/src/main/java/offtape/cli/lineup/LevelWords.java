@@ -7,14 +7,8 @@ import offtape.core.programme.ChannelSet;
 /** What to turn so that both channels come back at the level at which they were sent. */
 final class LevelWords {
 
-    /** As near as a trimmer is set by hand; common practice, no source. */
-    private static final double CLOSE_DB = 0.3;
-
     private static final double LEAST_HEARD_DB = -50;
     private static final double SWAPPED_DB = 20;
-
-    /** The loudest tones of the programme lie this far above the reference tone. */
-    private static final double PROGRAMME_DB = 14;
 
     /** Third harmonic at which a tape counts as fully driven (DIN 45500, IEC 60094). */
     private static final double DRIVEN_PERCENT = 3;
@@ -41,7 +35,7 @@ final class LevelWords {
         return words;
     }
 
-    private static String capital(int channel) {
+    static String capital(int channel) {
         return channel == 0 ? "Left" : "Right";
     }
 
@@ -82,7 +76,7 @@ final class LevelWords {
                             + absent
                             + ".");
         }
-        return both(r);
+        return BalanceWords.of(back(r, 0), back(r, 1), r.desk().limits().referenceDbfs());
     }
 
     private static List<String> oneSent(Readings r) {
@@ -111,76 +105,17 @@ final class LevelWords {
 
     private static List<String> single(Readings r, int channel, String name) {
         double off = back(r, channel);
-        if (Math.abs(off) <= CLOSE_DB) {
+        if (Math.abs(off) <= BalanceWords.CLOSE_DB) {
             return List.of(name + " comes back at the level at which it is sent.");
         }
         return List.of(
                 name
                         + " comes back "
-                        + amount(off)
+                        + BalanceWords.amount(off)
                         + ": "
-                        + turn(off)
+                        + BalanceWords.turn(off)
                         + " the record gain, or the interface's input gain if the tape gets the"
                         + " level it should.");
-    }
-
-    private static List<String> both(Readings r) {
-        double left = back(r, 0);
-        double right = back(r, 1);
-        double difference = right - left;
-        List<String> words = new ArrayList<>();
-        boolean match = Math.abs(difference) <= CLOSE_DB;
-        if (!match) {
-            words.add(balance(left, right));
-        }
-        double mean = (left + right) / 2;
-        boolean sameSide = Math.min(Math.abs(left), Math.abs(right)) > CLOSE_DB && left * right > 0;
-        if (match && Math.abs(mean) <= CLOSE_DB) {
-            words.add("Channels match, at the level at which they are sent. Nothing to turn.");
-        } else if (match || sameSide) {
-            double all = match ? mean : Math.abs(left) < Math.abs(right) ? left : right;
-            words.add(
-                    (match ? "Channels match. Both come back " : "Both come back ")
-                            + (match ? "" : "at least ")
-                            + amount(all)
-                            + ": "
-                            + turn(all)
-                            + " both record gains, or the interface's input gains if the tape gets"
-                            + " the level it should.");
-        }
-        addHeadroom(r, Math.max(left, right), words);
-        return words;
-    }
-
-    /** The channel that is further from where it should be is the one to turn. */
-    private static String balance(double left, double right) {
-        int worse = Math.abs(right) >= Math.abs(left) ? 1 : 0;
-        double off = worse == 1 ? right - left : left - right;
-        boolean alone =
-                Math.min(Math.abs(left), Math.abs(right)) <= CLOSE_DB
-                        && Math.max(Math.abs(left), Math.abs(right)) > CLOSE_DB;
-        double shown = alone ? worse == 1 ? right : left : off;
-        return capital(worse)
-                + " comes back "
-                + amount(shown)
-                + (alone ? "" : " against " + NAMES.get(1 - worse))
-                + ": "
-                + turn(shown)
-                + " the "
-                + NAMES.get(worse)
-                + " record gain.";
-    }
-
-    private static void addHeadroom(Readings r, double loudest, List<String> words) {
-        double room = -(r.desk().limits().referenceDbfs() + loudest);
-        if (room < PROGRAMME_DB) {
-            words.add(
-                    "Too hot: the reference tone would come back "
-                            + Decimals.of(room, 1)
-                            + " dB below full scale, and the programme goes "
-                            + Decimals.of(PROGRAMME_DB, 0)
-                            + " dB above it. Lower the interface's input gains.");
-        }
     }
 
     private static List<String> distorted(Readings r) {
@@ -197,13 +132,5 @@ final class LevelWords {
             }
         }
         return words;
-    }
-
-    private static String amount(double off) {
-        return Decimals.of(Math.abs(off), 1) + (off < 0 ? " dB low" : " dB high");
-    }
-
-    private static String turn(double off) {
-        return off < 0 ? "raise" : "lower";
     }
 }

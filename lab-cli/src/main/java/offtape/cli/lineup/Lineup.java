@@ -154,8 +154,8 @@ public final class Lineup {
     }
 
     private void sendMark() {
-        double peak = desk.limits().referenceDbfs() + Mark.LEVEL_DB;
-        flow.sendMark(Decibels.toAmplitude(Math.min(peak, desk.limits().ceiling().dbfs())));
+        double levelDb = Math.min(Mark.LEVEL_DB, desk.levelDb());
+        flow.sendMark(Decibels.toAmplitude(desk.limits().referenceDbfs() + levelDb));
         markTake = new MarkTake(flow);
         stage = Stage.MARK;
     }

@@ -9,8 +9,8 @@ import offtape.core.dsp.AnalyticCorrelation;
  */
 final class Mark {
 
-    /** Peak, dB re the peak of the reference tone: far from saturation. */
-    static final double LEVEL_DB = -10;
+    /** Peak, dB re the peak of the reference tone: far from saturation, and no shock to an ear. */
+    static final double LEVEL_DB = -20;
 
     /** Sound that has to lie behind a mark before it is believed, so that none is half in. */
     static final double BEHIND_S = 0.25;

@@ -93,6 +93,10 @@ final class SoundLoop {
                 }
             }
             recorded += some;
+            if (some == 0) {
+                // a stream that was stopped gives nothing; its end is near
+                LockSupport.parkNanos(PAUSE_NS);
+            }
         }
     }
 

@@ -16,7 +16,7 @@ final class Words {
                     List.of(
                             r.desk().sends() && !r.started()
                                     ? "The sound rises slowly; readings follow in a few seconds."
-                                    : "Listening; readings follow in a moment.");
+                                    : "Readings follow in a moment.");
             case READING -> reading(r);
         };
     }

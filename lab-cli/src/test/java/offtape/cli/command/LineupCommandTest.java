@@ -139,6 +139,14 @@ class LineupCommandTest {
     }
 
     @Test
+    void aLostDeviceIsTold() {
+        Tool.Outcome outcome =
+                Tool.run(MadeStream.lost(3 * 48_000), "lineup", "--no-settings", "--plain");
+        assertEquals(4, outcome.code());
+        assertTrue(outcome.err().contains("The input is gone."), outcome.err());
+    }
+
+    @Test
     void whatDoesNotGoTogetherIsRefused() {
         for (Object[] options :
                 List.of(

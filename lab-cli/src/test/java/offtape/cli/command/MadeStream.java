@@ -37,6 +37,13 @@ final class MadeStream implements SoundStream {
         return layers(new MadeStream(1, samples));
     }
 
+    /** What is played returns until the device is gone, after so many frames. */
+    static SoundLayers lost(long afterFrames) {
+        MadeStream stream = new MadeStream(1, null);
+        stream.loop.lostAfter = afterFrames;
+        return layers(stream);
+    }
+
     private static SoundLayers layers(MadeStream stream) {
         return new SoundLayers(
                 List.of(
