@@ -4,10 +4,10 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.jline.terminal.Attributes;
 import org.jline.terminal.Terminal;
@@ -50,10 +50,16 @@ public final class LiveScreen implements AutoCloseable {
         out.flush();
     }
 
-    /** On the terminal of this process, by way of its standard error. */
-    static LiveScreen ofSystem() {
+    /**
+     * On the terminal of this process, by way of its standard error; empty if it is not known how
+     * to move about on it.
+     */
+    static Optional<LiveScreen> ofSystem() {
+        PrintStream err =
+                new PrintStream(
+                        new FileOutputStream(FileDescriptor.err), false, StandardCharsets.UTF_8);
         try {
-            return over(
+            Terminal terminal =
                     TerminalBuilder.builder()
                             .system(true)
                             .systemOutput(TerminalBuilder.SystemOutput.ForcedSysErr)
@@ -62,13 +68,14 @@ public final class LiveScreen implements AutoCloseable {
                             .nativeSignals(false)
                             .graphemeCluster(false)
                             .dumb(false)
-                            .build(),
-                    new PrintStream(
-                            new FileOutputStream(FileDescriptor.err),
-                            false,
-                            StandardCharsets.UTF_8));
+                            .build();
+            if (terminal.getStringCapability(Capability.cursor_home) == null) {
+                terminal.close();
+                return Optional.empty();
+            }
+            return Optional.of(over(terminal, err));
         } catch (IOException e) {
-            throw new UncheckedIOException("the terminal cannot be used", e);
+            return Optional.empty();
         }
     }
 

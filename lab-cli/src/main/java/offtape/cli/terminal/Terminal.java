@@ -83,9 +83,7 @@ public final class Terminal {
      * A screen to draw on, if the process's own streams lead to a terminal that can be drawn on.
      */
     public Optional<LiveScreen> screen() {
-        return ownStreams && Interactive.keys()
-                ? Optional.of(LiveScreen.ofSystem())
-                : Optional.empty();
+        return ownStreams && Interactive.keys() ? LiveScreen.ofSystem() : Optional.empty();
     }
 
     /** Standard output for what writes by itself, such as help texts. */

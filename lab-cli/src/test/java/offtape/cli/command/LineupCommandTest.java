@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -91,14 +93,16 @@ class LineupCommandTest {
     }
 
     @Test
-    void aProgrammeTellsTheReference() {
-        Path programme = folder.resolve("programme");
-        assertEquals(
-                0,
-                Tool.run("prepare", "--short", "--reference-level", -24, "--out", programme)
-                        .code());
-        JsonNode answer =
-                json(lineup(1, "--json", "--seconds", 0.5, "--programme", programme).out());
+    void aProgrammeTellsTheReference() throws IOException {
+        Files.writeString(
+                folder.resolve("programme.json"),
+                """
+                { "format": "offtape-programme", "version": 1, "sampleRate": 48000,
+                  "frames": 96000, "referenceDbfs": -24.0,
+                  "cues": [ { "id": "speed", "kind": "tone", "channels": "both",
+                    "startFrame": 0, "frames": 96000, "frequencyHz": 3150.0, "levelDb": 0.0 } ] }
+                """);
+        JsonNode answer = json(lineup(1, "--json", "--seconds", 0.5, "--programme", folder).out());
         assertEquals(-24, answer.get("referenceDbfs").asDouble());
         assertEquals(-24, answer.at("/returns/1/levelDbfs").asDouble(), 0.001);
     }

@@ -46,7 +46,7 @@ class PairMeterTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {0, 0.37, -4.2, 37.3, 100, -180, 320})
+    @ValueSource(doubles = {0.37, -4.2, 100, -180, 320})
     void theDelayIsFoundWithoutAmbiguity(double microseconds) {
         DoubleUnaryOperator crowd = crowd();
         PairReading r = read(crowd, t -> 0.8 * crowd.applyAsDouble(t - microseconds * 1e-6));

@@ -3,18 +3,25 @@ package offtape.cli.lineup;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** What a user sees. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class PictureTest {
 
     private static final double DOWN = Math.pow(10, -1.3 / 20);
 
-    private static Readings readings(View view) {
-        return new Bench(view, false).by((l, r) -> new double[] {l, DOWN * r}).settle();
+    private final Map<View, Readings> settled = new EnumMap<>(View.class);
+
+    private Readings readings(View view) {
+        return settled.computeIfAbsent(
+                view, v -> new Bench(v, false).by((l, r) -> new double[] {l, DOWN * r}).settle());
     }
 
     @ParameterizedTest
