@@ -16,6 +16,12 @@ public final class Capture {
     private static final int BLOCK = 4096;
     private static final long PAUSE_NS = 5_000_000;
 
+    /**
+     * The highest sample of 16 bits: a converter of fewer bits than the samples goes no higher, and
+     * what comes so close to full scale is as good as there.
+     */
+    private static final double FULL = 1 - Math.scalb(1.0, -15);
+
     private final SoundStream stream;
     private final int inputs;
     private final StopSignal stop;
@@ -48,11 +54,48 @@ public final class Capture {
         return record(null, seconds, wav, new TroubleLog(stream.sampleRateHz()));
     }
 
+    /** Plays a list without recording; troubles are placed by what was played. */
+    public CaptureResult play(PlayList list) {
+        stop.whenGiven(stream::stop);
+        TroubleLog log = new TroubleLog(stream.sampleRateHz());
+        Player player = new Player(list, stream, stop, log);
+        player.prepare();
+        player.start();
+        double seconds = (double) list.frames() / stream.sampleRateHz();
+        double told = 0;
+        while (!player.isDone()) {
+            LockSupport.parkNanos(PAUSE_NS);
+            log.recorded(player.frames());
+            double now = (double) player.frames() / stream.sampleRateHz();
+            if (now - told >= TELL_S) {
+                progress.tell(now, seconds, new double[0], false);
+                told = now;
+            }
+        }
+        return new CaptureResult(0, !stop.isGiven(), new double[0], 0, log.marks());
+    }
+
     private CaptureResult record(Player player, double seconds, WavWriter wav, TroubleLog log) {
         stop.whenGiven(stream::stop);
         Recorder recorder = new Recorder(stream, stop, log);
         recorder.start();
         Writing writing = new Writing(recorder.ring(), wav, seconds);
+        try {
+            follow(recorder, player, writing);
+        } finally {
+            recorder.end();
+            if (player != null) {
+                player.end();
+            }
+        }
+        if (recorder.failure() != null) {
+            wav.checkpoint();
+            throw recorder.failure();
+        }
+        return writing.result(!stop.isGiven(), log.marks());
+    }
+
+    private static void follow(Recorder recorder, Player player, Writing writing) {
         boolean playing = false;
         while (!recorder.ring().isDone()) {
             if (!writing.some()) {
@@ -62,15 +105,10 @@ public final class Capture {
                 player.start();
                 playing = true;
             }
-            if (player == null ? writing.seconds() >= seconds : playing && player.isDone()) {
+            if (player == null ? writing.isEnough() : playing && player.isDone()) {
                 recorder.end();
             }
         }
-        if (recorder.failure() != null) {
-            wav.checkpoint();
-            throw recorder.failure();
-        }
-        return writing.result(!stop.isGiven(), log.marks());
     }
 
     /** Writes what the ring holds, and keeps an eye on its level. */
@@ -81,7 +119,6 @@ public final class Capture {
         private final double ofSeconds;
         private final double[] peaks = new double[inputs];
         private final double[] recent = new double[inputs];
-        private final double full = 1 - Math.scalb(1.0, 1 - stream.bits());
         private long frames;
         private long clipped;
         private long checkpoint;
@@ -121,13 +158,17 @@ public final class Capture {
                 for (int c = 0; c < inputs; c++) {
                     double size = Math.abs(block[c][i]);
                     recent[c] = Math.max(recent[c], size);
-                    atFullScale |= size >= full;
+                    atFullScale |= size >= FULL;
                 }
                 clipped += atFullScale ? 1 : 0;
             }
             for (int c = 0; c < inputs; c++) {
                 peaks[c] = Math.max(peaks[c], recent[c]);
             }
+        }
+
+        boolean isEnough() {
+            return seconds() >= ofSeconds;
         }
 
         double seconds() {

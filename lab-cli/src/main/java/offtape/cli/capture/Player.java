@@ -1,6 +1,5 @@
 package offtape.cli.capture;
 
-import java.util.Arrays;
 import java.util.concurrent.locks.LockSupport;
 import offtape.cli.sound.SoundStream;
 
@@ -25,6 +24,8 @@ final class Player {
     private final Thread player;
     private volatile RuntimeException failure;
     private volatile boolean done;
+    private volatile boolean over;
+    private volatile long frames;
 
     Player(PlayList list, SoundStream stream, StopSignal stop, TroubleLog log) {
         this.list = list;
@@ -46,6 +47,7 @@ final class Player {
                                 work.run();
                             } catch (RuntimeException e) {
                                 failure = e;
+                                end();
                                 ring.end();
                             }
                         },
@@ -54,12 +56,13 @@ final class Player {
         return thread;
     }
 
-    /** Reads ahead, so that playing can begin at once. */
+    /** Reads ahead, so that playing can begin at once; what keeps it from that is thrown. */
     void prepare() {
         feeder.start();
         while (ring.waiting() < ring.room() && !ring.isEnded() && !stop.isGiven()) {
             LockSupport.parkNanos(PAUSE_NS);
         }
+        rethrow();
     }
 
     void start() {
@@ -68,10 +71,10 @@ final class Player {
 
     private void feed() {
         long all = list.frames();
-        for (long at = 0; at < all && !stop.isGiven(); ) {
+        for (long at = 0; at < all && isWanted(); ) {
             int count = (int) Math.min(READ_FRAMES, all - at);
             double[][] block = list.read(at, count, channels);
-            for (int put = 0; put < count && !stop.isGiven(); ) {
+            for (int put = 0; put < count && isWanted(); ) {
                 put += ring.put(block, put, count - put);
                 if (put < count) {
                     LockSupport.parkNanos(PAUSE_NS);
@@ -82,40 +85,47 @@ final class Player {
         ring.end();
     }
 
+    private boolean isWanted() {
+        return !over && !stop.isGiven();
+    }
+
     private void play() {
         int chunk = (int) (CHUNK_S * stream.sampleRateHz());
         double[][] block = new double[channels][chunk];
         stream.startPlaying();
         long gaps = 0;
-        while (!ring.isDone() && !stop.isGiven()) {
-            boolean late = ring.waiting() < chunk && !ring.isEnded();
-            int some = ring.take(block, 0, chunk);
-            if (late && some < chunk) {
-                // the disk did not keep up: what is missing is silence
-                clear(block, some);
-                some = chunk;
-                log.note(CaptureMarks.Kind.GAP_PLAYED);
+        while (!ring.isDone() && isWanted()) {
+            if (ring.waiting() < chunk && !ring.isEnded()) {
+                // the disk is late, which the device's own buffer may outlast; if not, it says so
+                LockSupport.parkNanos(PAUSE_NS);
+                continue;
             }
+            int some = ring.take(block, 0, chunk);
             stream.play(block, some);
+            frames += some;
             long now = stream.underruns();
             if (now > gaps) {
                 log.note(CaptureMarks.Kind.GAP_PLAYED);
                 gaps = now;
             }
         }
-        if (!stop.isGiven()) {
+        if (isWanted()) {
             stream.drain();
         }
         done = true;
     }
 
-    private static void clear(double[][] block, int from) {
-        for (double[] x : block) {
-            Arrays.fill(x, from, x.length, 0);
-        }
+    /** No more is to be played, and nothing read. */
+    void end() {
+        over = true;
     }
 
-    /** Whether all was played. */
+    /** How many frames were handed to the device. */
+    long frames() {
+        return frames;
+    }
+
+    /** Whether all was played; what kept it from that is thrown. */
     boolean isDone() {
         rethrow();
         return done;

@@ -3,15 +3,9 @@ package offtape.cli.command;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import offtape.cli.capture.Capture;
-import offtape.cli.capture.CaptureResult;
-import offtape.cli.capture.PlayList;
-import offtape.cli.capture.StopSignal;
 import offtape.cli.sound.LevelCeiling;
-import offtape.cli.sound.SoundStream;
 import offtape.cli.sound.TooLoudException;
 import offtape.cli.terminal.ExitCodes;
-import offtape.cli.terminal.Interrupt;
 import offtape.cli.terminal.Terminal;
 import offtape.core.output.OutputFolder;
 import offtape.core.programme.CueSheet;
@@ -20,28 +14,36 @@ import offtape.core.programme.ProgrammeFolder;
 import offtape.report.render.SessionFiles;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** Plays the programme and records its return. */
 @Command(
         name = "capture",
         description =
                 "Plays the test programme into the machine and records what comes back at the same"
-                        + " time.",
+                        + " time, or does one after the other.",
         footer = {
             "",
             "Example: offtape capture --programme programme --out return.wav",
             "Recorded and measured at once, off tape on a machine with three heads:",
             "  offtape capture --programme programme --out return.wav --mode off-tape \\",
             "           --measure session --tape-speed 19.05cm/s",
+            "On a machine with two heads: record, rewind, replay:",
+            "  offtape capture --programme programme --pass record",
+            "  offtape capture --programme programme --pass replay --out return.wav",
             "",
             "The programme holds loud tones up to 20 kHz: turn loudspeakers and headphones",
             "down or off. Keep fingers, hair and sleeves away from moving reels.",
         })
 final class CaptureCommand implements Callable<Integer> {
 
-    /** Silence before the programme, so that its first frame lies well inside the recording. */
-    private static final double LEAD_S = 0.5;
+    private static final double LEAST_TAIL_S = 0.5;
+    private static final double MOST_TAIL_S = 600;
+
+    @Spec private CommandSpec spec;
 
     @Mixin private CommonOptions common;
 
@@ -56,18 +58,26 @@ final class CaptureCommand implements Callable<Integer> {
 
     @Option(
             names = "--out",
-            required = true,
             paramLabel = "FILE.wav",
-            description = "The recording to write, 24 bits.")
+            description = "The recording to write, 24 bits; not with --pass record.")
     private Path out;
+
+    @Option(
+            names = "--pass",
+            paramLabel = "record|replay",
+            description =
+                    "For a machine with two heads: record only plays the programme, replay only"
+                            + " records it (default: both at once).")
+    private CapturePass said;
 
     @Option(
             names = "--tail",
             paramLabel = "SECONDS",
             description =
-                    "How long to go on recording after the programme, 0.5 to 60 (default: 2), more"
-                            + " than the machine's delay.")
-    private double tailSeconds = 2;
+                    "How long to go on after the programme's length, 0.5 to 600: more than the"
+                            + " machine's delay, or than it takes to start the tape (default: 2; 30"
+                            + " with --pass replay).")
+    private Double tailSeconds;
 
     @Option(
             names = "--measure",
@@ -75,7 +85,7 @@ final class CaptureCommand implements Callable<Integer> {
             description = "Measure the recording afterwards and write the session to this folder.")
     private Path session;
 
-    @Mixin private SessionOptions said;
+    @Mixin private SessionOptions sessionOptions;
 
     @Mixin private CaptureOptions mode;
 
@@ -85,14 +95,19 @@ final class CaptureCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Terminal terminal = common.terminal();
+        CapturePass pass = pass();
         if (session == null) {
-            return capture(terminal);
+            return run(terminal, pass, true);
         }
         SessionRun run =
                 new SessionRun(
-                        terminal, new ChannelOptions(), programme, said, mode.capture(terminal, 1));
+                        terminal,
+                        new ChannelOptions(),
+                        programme,
+                        sessionOptions,
+                        mode.capture(terminal, 1));
         try (OutputFolder folder = OutputFolder.open(session, force, SessionFiles.names())) {
-            int code = capture(terminal);
+            int code = run(terminal, pass, false);
             if (code == ExitCodes.DONE) {
                 run.measure(List.of(out), session, folder);
             }
@@ -100,38 +115,72 @@ final class CaptureCommand implements Callable<Integer> {
         }
     }
 
-    private Programme bearable() {
+    private CapturePass pass() {
+        CapturePass pass;
+        try {
+            pass = CapturePass.of(said, mode.mode());
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+        }
+        if (pass.records() && out == null) {
+            throw new ParameterException(
+                    spec.commandLine(), "Say with --out where the recording goes.");
+        }
+        if (!pass.records() && (out != null || session != null)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "With --pass record nothing comes back yet: give --out and --measure to"
+                            + " --pass replay.");
+        }
+        return pass;
+    }
+
+    private int run(Terminal terminal, CapturePass pass, boolean check) {
+        double tail = tail(pass);
+        try (Programme sound = bearable(pass)) {
+            CaptureRun run =
+                    new CaptureRun(
+                            terminal,
+                            pass,
+                            tail,
+                            devices.ceiling(),
+                            rate ->
+                                    devices.open(
+                                            common.layers(), rate, pass.plays(), pass.records()));
+            int code = pass.records() ? run.recorded(sound, out, force) : run.played(sound);
+            if (check && pass.records() && code == ExitCodes.DONE) {
+                CaptureCheck.lines(sound, out).forEach(terminal::message);
+            }
+            return code;
+        }
+    }
+
+    private double tail(CapturePass pass) {
+        double tail = tailSeconds == null ? pass.usualTailSeconds() : tailSeconds;
+        if (!(tail >= LEAST_TAIL_S && tail <= MOST_TAIL_S)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "Recording goes on for 0.5 to 600 seconds: give --tail so.");
+        }
+        return tail;
+    }
+
+    private Programme bearable(CapturePass pass) {
         LevelCeiling ceiling = devices.ceiling();
         Programme sound = ProgrammeFolder.open(programme);
         CueSheet sheet = sound.sheet();
         try {
-            ceiling.check(
-                    sheet.peakOf(sheet.loudestDb()),
-                    "The programme",
-                    "Write one with a lower --reference-level, and raise the machine's record level"
-                            + " instead.");
+            if (pass.plays()) {
+                ceiling.check(
+                        sheet.peakOf(sheet.loudestDb()),
+                        "The programme",
+                        "Write one with a lower --reference-level, and raise the machine's record"
+                                + " level instead.");
+            }
             return sound;
         } catch (TooLoudException e) {
             sound.close();
             throw e;
-        }
-    }
-
-    private int capture(Terminal terminal) {
-        StopSignal stop = new StopSignal();
-        // opened first and so closed last, when all is in order
-        try (Interrupt interrupt = Interrupt.guard();
-                Programme sound = bearable();
-                CaptureFile file = CaptureFile.begin(out, force);
-                SoundStream stream = devices.open(common.layers(), sound.sheet().sampleRateHz())) {
-            interrupt.first(stop::give);
-            CaptureWords words = new CaptureWords(terminal);
-            double tail = Math.max(0.5, Math.min(60, tailSeconds));
-            PlayList list = new PlayList(sound.audio(), 1, LEAD_S, tail, devices.ceiling());
-            Capture capture = new Capture(stream, stop, words::progress);
-            CaptureResult result = file.record(stream, wav -> capture.run(list, wav));
-            words.lines(result, file.place()).forEach(terminal::message);
-            return result.complete() ? ExitCodes.DONE : ExitCodes.INTERRUPTED;
         }
     }
 }

@@ -7,6 +7,8 @@ import java.nio.file.StandardCopyOption;
 import java.util.function.Function;
 import offtape.cli.capture.CaptureResult;
 import offtape.cli.sound.SoundStream;
+import offtape.cli.sound.SoundTroubleException;
+import offtape.cli.sound.TooLoudException;
 import offtape.core.audio.WavEncoding;
 import offtape.core.audio.WavFormat;
 import offtape.core.audio.WavWriter;
@@ -23,6 +25,7 @@ final class CaptureFile implements AutoCloseable {
     private final OutputFile output;
     private final Path growing;
     private Path place;
+    private long frames;
 
     private CaptureFile(OutputFile output, Path growing) {
         this.output = output;
@@ -52,17 +55,42 @@ final class CaptureFile implements AutoCloseable {
         }
     }
 
-    /** Records, and gives the file its name if the recording came to its end. */
+    /**
+     * Records, and gives the file its name if the recording came to its end.
+     *
+     * @throws SoundTroubleException if a device was lost; the message then says where the recording
+     *     is kept
+     * @throws RefusedOutputException if the disk refuses it, likewise
+     * @throws TooLoudException if what is to be played is above the ceiling, likewise
+     */
     CaptureResult record(SoundStream stream, Function<WavWriter, CaptureResult> recording) {
         place = growing;
         CaptureResult result;
         try (WavWriter wav = WavWriter.create(growing, format(stream))) {
-            result = recording.apply(wav);
+            result = record(recording, wav);
         }
         if (result.complete()) {
             finish();
         }
         return result;
+    }
+
+    private CaptureResult record(Function<WavWriter, CaptureResult> recording, WavWriter wav) {
+        try {
+            return recording.apply(wav);
+        } catch (SoundTroubleException e) {
+            throw new SoundTroubleException(e.getMessage() + kept(wav), e);
+        } catch (RefusedOutputException e) {
+            throw new RefusedOutputException(e.getMessage() + kept(wav), e);
+        } catch (TooLoudException e) {
+            throw new TooLoudException(e.getMessage() + kept(wav));
+        } finally {
+            frames = wav.frames();
+        }
+    }
+
+    private String kept(WavWriter wav) {
+        return wav.frames() == 0 ? "" : " What was recorded is kept in " + growing + ".";
     }
 
     private static WavFormat format(SoundStream stream) {
@@ -92,8 +120,16 @@ final class CaptureFile implements AutoCloseable {
         return place;
     }
 
+    /** Gives the place free; of a recording that was broken off at once nothing stays. */
     @Override
     public void close() {
-        output.close();
+        try (output) {
+            if (growing.equals(place) && frames == 0) {
+                Files.deleteIfExists(growing);
+            }
+        } catch (IOException e) {
+            throw new RefusedOutputException(
+                    growing + " cannot be removed: " + DiskTrouble.words(e) + ".", e);
+        }
     }
 }

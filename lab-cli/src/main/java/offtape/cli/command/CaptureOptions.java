@@ -50,6 +50,11 @@ final class CaptureOptions {
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
 
+    /** The mode that was said, or null. */
+    CaptureMode mode() {
+        return mode;
+    }
+
     /**
      * What was said, and a way to ask for the rest.
      *

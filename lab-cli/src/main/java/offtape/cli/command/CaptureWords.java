@@ -33,16 +33,18 @@ final class CaptureWords {
             levels.append(peak > 0 ? dbfs(peak) : "silent").append("  ");
         }
         long left = Math.max(0, Math.round(ofSeconds - seconds));
-        terminal.status(
+        String line =
                 String.format(
                         Locale.ROOT,
-                        "Recording %d:%02d, %d:%02d left  %s%s",
+                        "%s %d:%02d, %d:%02d left  %s%s",
+                        peaks.length == 0 ? "Playing" : "Recording",
                         (long) seconds / 60,
                         (long) seconds % 60,
                         left / 60,
                         left % 60,
                         levels,
-                        clipped ? "CLIPPED" : ""));
+                        clipped ? "CLIPPED" : "");
+        terminal.status(line.stripTrailing());
     }
 
     private static String dbfs(double peak) {
@@ -50,8 +52,11 @@ final class CaptureWords {
     }
 
     /** What came of it. */
-    List<String> lines(CaptureResult result, Path place) {
+    List<String> recorded(CaptureResult result, Path place) {
         List<String> lines = new ArrayList<>();
+        if (result.frames() == 0) {
+            return List.of("Broken off before anything was recorded.");
+        }
         lines.add(
                 result.complete()
                         ? "Written: " + place
@@ -68,12 +73,31 @@ final class CaptureWords {
                             + result.clippedFrames()
                             + " frames. Lower the input gain and record again.");
         }
+        lines.addAll(troubles(result));
+        return lines;
+    }
+
+    /** What came of playing alone. */
+    List<String> played(CaptureResult result) {
+        List<String> lines = new ArrayList<>();
+        lines.add(
+                result.complete()
+                        ? "Played. Stop the machine, rewind, and run the same with --pass replay"
+                                + " --out FILE.wav."
+                        : "Broken off: what is on the tape is not whole.");
+        lines.addAll(troubles(result));
+        return lines;
+    }
+
+    /** What went wrong on the way. */
+    List<String> troubles(CaptureResult result) {
+        List<String> lines = new ArrayList<>();
         for (CaptureMarks.Trouble t :
                 result.marks().troubles().stream().limit(MOST_TROUBLES).toList()) {
             lines.add(
                     String.format(
                             Locale.ROOT,
-                            "Mind: about %.1f s of the recording %s. Record again, with a longer"
+                            "Mind: about %.1f s into the recording, %s. Record again, with a longer"
                                     + " --buffer or fewer other programs.",
                             t.seconds(),
                             t.kind() == CaptureMarks.Kind.GAP_PLAYED

@@ -3,6 +3,7 @@ package offtape.cli.command;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import offtape.cli.settings.SettingsFile;
 import offtape.cli.sound.SoundLayers;
 import offtape.cli.sound.SoundTroubleException;
 import offtape.cli.sound.TooLoudException;
@@ -20,10 +21,12 @@ public final class Commands {
 
     private final Terminal terminal;
     private final SoundLayers layers;
+    private final SettingsFile settings;
 
-    private Commands(Terminal terminal, SoundLayers layers) {
+    private Commands(Terminal terminal, SoundLayers layers, SettingsFile settings) {
         this.terminal = terminal;
         this.layers = layers;
+        this.settings = settings;
     }
 
     /** Runs one command on the process's own streams; returns its exit code. */
@@ -33,17 +36,18 @@ public final class Commands {
 
     /** Runs one command; returns its exit code. */
     public static int run(Terminal terminal, String... args) {
-        return run(terminal, SoundLayers.ofSystem(), args);
+        return run(terminal, SoundLayers.ofSystem(), SettingsFile.ofUser(), args);
     }
 
-    /** Runs one command with given ways to sound devices; returns its exit code. */
-    public static int run(Terminal terminal, SoundLayers layers, String... args) {
-        return new Commands(terminal, layers).execute(args);
+    /** Runs one command with given ways to sound devices and settings; returns its exit code. */
+    public static int run(
+            Terminal terminal, SoundLayers layers, SettingsFile settings, String... args) {
+        return new Commands(terminal, layers, settings).execute(args);
     }
 
     /** The command line with everything below it, not yet parsed. */
-    static CommandLine line(Terminal terminal, SoundLayers layers) {
-        CommandLine line = new CommandLine(new OfftapeCommand(terminal, layers));
+    static CommandLine line(Terminal terminal, SoundLayers layers, SettingsFile settings) {
+        CommandLine line = new CommandLine(new OfftapeCommand(terminal, layers, settings));
         line.setCaseInsensitiveEnumValuesAllowed(true);
         // a file name may begin with @
         line.setExpandAtFiles(false);
@@ -89,7 +93,7 @@ public final class Commands {
 
     private int execute(String... args) {
         boolean verbose = Arrays.asList(args).contains("--verbose");
-        CommandLine line = line(terminal, layers);
+        CommandLine line = line(terminal, layers, settings);
         line.setParameterExceptionHandler((e, a) -> usage(e));
         line.setExecutionExceptionHandler((e, l, p) -> failed(e, verbose));
         try {

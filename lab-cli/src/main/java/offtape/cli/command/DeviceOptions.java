@@ -7,6 +7,7 @@ import offtape.cli.sound.ChannelPair;
 import offtape.cli.sound.LevelCeiling;
 import offtape.cli.sound.SoundLayers;
 import offtape.cli.sound.SoundStream;
+import offtape.cli.sound.SoundTroubleException;
 import offtape.cli.sound.StreamRequest;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -15,6 +16,9 @@ import picocli.CommandLine.Spec;
 
 /** Which sound devices are used: those named, else those used last, else the system's own. */
 final class DeviceOptions {
+
+    private static final int LEAST_BUFFER_MS = 20;
+    private static final int MOST_BUFFER_MS = 2000;
 
     @Spec(Spec.Target.MIXEE)
     private CommandSpec command;
@@ -82,18 +86,52 @@ final class DeviceOptions {
 
     /** Opens devices for one way or both. */
     SoundStream open(SoundLayers layers, int sampleRateHz, boolean plays, boolean records) {
-        SoundSettings used = chosen();
+        checkBuffer();
+        SoundSettings before = noSettings ? SoundSettings.NONE : settings().read();
+        SoundSettings used = before.changedBy(named());
         StreamRequest request =
                 new StreamRequest(
                         plays ? end(used.output(), used.outputChannels()) : null,
                         records ? end(used.input(), used.inputChannels()) : null,
                         sampleRateHz,
-                        Math.max(20, Math.min(2000, bufferMs)) / 1000.0);
-        SoundStream stream = layers.named(used.layer()).open(request);
-        if (!noSettings && !used.equals(remembered())) {
-            SettingsFile.ofUser().write(used);
+                        bufferMs / 1000.0);
+        SoundStream stream = open(layers, used.layer(), request);
+        if (!noSettings && !used.equals(before)) {
+            settings().write(used);
         }
         return stream;
+    }
+
+    private SoundStream open(SoundLayers layers, String usedLayer, StreamRequest request) {
+        try {
+            return layers.named(usedLayer).open(request);
+        } catch (SoundTroubleException e) {
+            boolean named =
+                    Objects.equals(layer, usedLayer)
+                            && isNamed(output, request.output())
+                            && isNamed(input, request.input());
+            throw named
+                    ? e
+                    : new SoundTroubleException(
+                            e.getMessage()
+                                    + " What was not named was chosen in an earlier run: name it, or"
+                                    + " add --no-settings.",
+                            e);
+        }
+    }
+
+    private static boolean isNamed(String device, StreamRequest.End end) {
+        return end == null || Objects.equals(device, end.device());
+    }
+
+    private void checkBuffer() {
+        if (bufferMs < LEAST_BUFFER_MS || bufferMs > MOST_BUFFER_MS) {
+            throw new CommandLine.ParameterException(
+                    command.commandLine(),
+                    "The system holds 20 to 2000 milliseconds of sound, not "
+                            + bufferMs
+                            + ": give --buffer in that range.");
+        }
     }
 
     /** What may be played at most. */
@@ -105,34 +143,29 @@ final class DeviceOptions {
         }
     }
 
-    private SoundSettings remembered() {
-        return noSettings ? SoundSettings.NONE : SettingsFile.ofUser().read();
+    private SettingsFile settings() {
+        return ((OfftapeCommand) command.root().userObject()).settings();
     }
 
-    // channels belong to a device: those of another one are not taken over
-    private SoundSettings chosen() {
-        SoundSettings before = remembered();
-        boolean sameLayer = layer == null || layer.equals(before.layer());
-        boolean sameOutput = sameLayer && (output == null || output.equals(before.output()));
-        boolean sameInput = sameLayer && (input == null || input.equals(before.input()));
+    private SoundSettings named() {
         return new SoundSettings(
-                layer == null ? before.layer() : layer,
-                output == null && sameLayer ? before.output() : output,
-                outputChannels != null
-                        ? outputChannels.toString()
-                        : sameOutput ? before.outputChannels() : null,
-                input == null && sameLayer ? before.input() : input,
-                inputChannels != null
-                        ? inputChannels.toString()
-                        : sameInput ? before.inputChannels() : null);
+                layer,
+                output,
+                Objects.toString(outputChannels, null),
+                input,
+                Objects.toString(inputChannels, null));
     }
 
     private static StreamRequest.End end(String device, String channels) {
         return new StreamRequest.End(device, pair(channels));
     }
 
+    // settings are a file that anybody may have changed: what names no channels there is as none
     private static ChannelPair pair(String channels) {
-        return ChannelPair.parse(
-                Objects.requireNonNullElse(channels, ChannelPair.FIRST.toString()));
+        try {
+            return channels == null ? ChannelPair.FIRST : ChannelPair.parse(channels);
+        } catch (IllegalArgumentException e) {
+            return ChannelPair.FIRST;
+        }
     }
 }

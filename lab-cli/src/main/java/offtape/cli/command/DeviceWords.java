@@ -37,10 +37,19 @@ final class DeviceWords {
         }
     }
 
-    /** One block of lines a device. */
-    static List<String> table(List<SoundDevice> devices) {
+    /**
+     * One block of lines a device.
+     *
+     * @param byLayer whether there are several layers, whose names have to be told then
+     */
+    static List<String> table(List<SoundDevice> devices, boolean byLayer) {
         List<String> lines = new ArrayList<>();
+        String layer = null;
         for (SoundDevice d : devices) {
+            if (byLayer && !d.layer().equals(layer)) {
+                layer = d.layer();
+                lines.add("With --layer " + layer + ":");
+            }
             lines.add(d.name());
             if (d.description() != null && !d.description().isBlank()) {
                 lines.add("    " + d.description());

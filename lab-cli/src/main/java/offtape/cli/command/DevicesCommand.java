@@ -3,6 +3,7 @@ package offtape.cli.command;
 import java.util.List;
 import java.util.concurrent.Callable;
 import offtape.cli.sound.SoundDevice;
+import offtape.cli.sound.SoundLayer;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
 import offtape.report.result.ResultsJson;
@@ -35,15 +36,15 @@ final class DevicesCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Terminal terminal = common.terminal();
-        List<SoundDevice> devices =
-                common.layers().all().stream().flatMap(l -> l.devices().stream()).toList();
+        List<SoundLayer> layers = common.layers().all();
+        List<SoundDevice> devices = layers.stream().flatMap(l -> l.devices().stream()).toList();
         String hint = devices.isEmpty() ? DeviceWords.none() : null;
         if (json) {
             terminal.raw(ResultsJson.write(new Answer(devices, hint)));
         } else if (devices.isEmpty()) {
             terminal.message(hint);
         } else {
-            DeviceWords.table(devices).forEach(terminal::result);
+            DeviceWords.table(devices, layers.size() > 1).forEach(terminal::result);
         }
         return ExitCodes.DONE;
     }

@@ -1,5 +1,6 @@
 package offtape.cli.command;
 
+import offtape.cli.settings.SettingsFile;
 import offtape.cli.sound.SoundLayers;
 import offtape.cli.terminal.Terminal;
 import picocli.CommandLine;
@@ -19,6 +20,7 @@ import picocli.CommandLine.Spec;
             DevicesCommand.class,
             LineupCommand.class,
             CaptureCommand.class,
+            ErasureCommand.class,
             MeasureCommand.class,
             SpeedCommand.class,
             TonesCommand.class,
@@ -34,12 +36,14 @@ final class OfftapeCommand implements Runnable {
 
     private final Terminal terminal;
     private final SoundLayers layers;
+    private final SettingsFile settings;
 
     @Spec private CommandSpec spec;
 
-    OfftapeCommand(Terminal terminal, SoundLayers layers) {
+    OfftapeCommand(Terminal terminal, SoundLayers layers, SettingsFile settings) {
         this.terminal = terminal;
         this.layers = layers;
+        this.settings = settings;
     }
 
     /** Where the words of all commands go. */
@@ -50,6 +54,11 @@ final class OfftapeCommand implements Runnable {
     /** The ways to sound devices. */
     SoundLayers layers() {
         return layers;
+    }
+
+    /** What is remembered for the user. */
+    SettingsFile settings() {
+        return settings;
     }
 
     @Override

@@ -17,4 +17,26 @@ public record SoundSettings(
 
     /** Nothing chosen. */
     public static final SoundSettings NONE = new SoundSettings(null, null, null, null, null);
+
+    /**
+     * These with others in their place where they are named. Devices belong to a layer and channels
+     * to a device: those of another one are not taken over.
+     *
+     * @param named members are null where nothing was named
+     */
+    public SoundSettings changedBy(SoundSettings named) {
+        boolean sameLayer = named.layer == null || named.layer.equals(layer);
+        boolean sameOutput = sameLayer && (named.output == null || named.output.equals(output));
+        boolean sameInput = sameLayer && (named.input == null || named.input.equals(input));
+        return new SoundSettings(
+                first(named.layer, true, layer),
+                first(named.output, sameLayer, output),
+                first(named.outputChannels, sameOutput, outputChannels),
+                first(named.input, sameLayer, input),
+                first(named.inputChannels, sameInput, inputChannels));
+    }
+
+    private static String first(String named, boolean same, String before) {
+        return named == null && same ? before : named;
+    }
 }

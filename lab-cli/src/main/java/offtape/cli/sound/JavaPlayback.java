@@ -17,10 +17,10 @@ final class JavaPlayback {
     private volatile boolean stopped;
     private volatile long underruns;
 
-    JavaPlayback(SourceDataLine line, FrameCoding coding, String device) {
-        this.line = line;
-        this.coding = coding;
-        this.device = device;
+    JavaPlayback(JavaEnd<SourceDataLine> end) {
+        this.line = end.line();
+        this.coding = end.coding();
+        this.device = end.name();
         this.chunkFrames = (int) Math.max(1, CHUNK_S * line.getFormat().getSampleRate());
         this.chunk = new byte[chunkFrames * coding.frameBytes()];
     }
@@ -66,8 +66,7 @@ final class JavaPlayback {
             // a line that takes nothing though it was not stopped has lost its device
             if (some == 0 && !stopped) {
                 throw new SoundTroubleException(
-                        "The output "
-                                + device
+                        device
                                 + " takes no more sound: it was unplugged or switched off, or its"
                                 + " sound server ended. Connect it again and start anew.");
             }

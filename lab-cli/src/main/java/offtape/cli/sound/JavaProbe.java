@@ -1,17 +1,16 @@
 package offtape.cli.sound;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.sound.sampled.AudioFormat;
-import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.DataLine;
-import javax.sound.sampled.Line;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.Mixer;
-import javax.sound.sampled.SourceDataLine;
-import javax.sound.sampled.TargetDataLine;
 
 /** Finds out by opening it what one direction of a device takes. */
 final class JavaProbe {
@@ -21,108 +20,69 @@ final class JavaProbe {
     private static final int[] BITS = {16, 24, 32};
     private static final int[] USUAL_RATES_HZ = {48_000, 44_100, 96_000};
 
-    private interface Trial {
-        void open(AudioFormat format) throws LineUnavailableException;
+    private final JavaDirection<?> direction;
+    private final Mixer device;
+    private final Set<String> troubles = new TreeSet<>();
+
+    private JavaProbe(JavaDirection<?> direction, Mixer device) {
+        this.direction = direction;
+        this.device = device;
     }
 
-    private final Trial trial;
-    private String trouble = "";
-
-    private JavaProbe(Trial trial) {
-        this.trial = trial;
-    }
-
-    /** What a device plays, or null if it is none for playing. */
-    static DeviceSide playback(Mixer.Info mixer) {
-        if (!has(mixer, SourceDataLine.class)) {
-            return null;
-        }
-        return new JavaProbe(
-                        format -> {
-                            try (SourceDataLine line =
-                                    JavaLine.line(SourceDataLine.class, mixer, format)) {
-                                line.open(format);
-                            }
-                        })
-                .side();
-    }
-
-    /** What a device records, or null if it is none for recording. */
-    static DeviceSide capture(Mixer.Info mixer) {
-        if (!has(mixer, TargetDataLine.class)) {
-            return null;
-        }
-        return new JavaProbe(
-                        format -> {
-                            try (TargetDataLine line =
-                                    JavaLine.line(TargetDataLine.class, mixer, format)) {
-                                line.open(format);
-                            }
-                        })
-                .side();
-    }
-
-    private static boolean has(Mixer.Info info, Class<? extends DataLine> kind) {
-        try {
-            Mixer mixer = AudioSystem.getMixer(info);
-            Line.Info[] lines =
-                    kind == SourceDataLine.class
-                            ? mixer.getSourceLineInfo()
-                            : mixer.getTargetLineInfo();
-            return Arrays.stream(lines).anyMatch(l -> kind.isAssignableFrom(l.getLineClass()));
-        } catch (IllegalArgumentException | SecurityException e) {
-            // the device went away after it was listed
-            return false;
-        }
+    /** What one direction of a device takes, or null if the device does not have it. */
+    static DeviceSide side(JavaDirection<?> direction, Mixer device) {
+        return direction.isOf(device) ? new JavaProbe(direction, device).side() : null;
     }
 
     private boolean opens(int rateHz, int bits, int channels) {
-        try {
-            trial.open(JavaLine.format(rateHz, bits, channels));
-            return true;
-        } catch (LineUnavailableException | IllegalArgumentException | SecurityException e) {
-            trouble = e.getMessage() == null ? trouble : e.getMessage();
+        AudioFormat format = JavaDirection.format(rateHz, bits, channels);
+        try (DataLine line = direction.open(device, format, StreamRequest.USUAL_BUFFER_S)) {
+            return line.isOpen();
+        } catch (LineUnavailableException e) {
+            troubles.add(String.valueOf(e.getMessage()).toLowerCase(Locale.ROOT));
             return false;
         }
     }
 
     private DeviceSide side() {
         for (int rateHz : USUAL_RATES_HZ) {
-            for (int channels : CHANNELS) {
-                if (opens(rateHz, 16, channels)) {
-                    return side(channels, rateHz);
+            for (int bits : BITS) {
+                for (int channels : CHANNELS) {
+                    if (opens(rateHz, bits, channels)) {
+                        return side(rateHz, bits, channels);
+                    }
                 }
             }
         }
         return new DeviceSide(0, List.of(), List.of(), hint());
     }
 
-    private DeviceSide side(int channels, int rateHz) {
+    private DeviceSide side(int rateHz, int bits, int channels) {
         int few = Math.min(2, channels);
-        List<Integer> rates = new ArrayList<>();
-        for (int rate : RATES_HZ) {
-            if (opens(rate, 16, few)) {
-                rates.add(rate);
-            }
-        }
-        List<Integer> bits = new ArrayList<>();
-        for (int b : BITS) {
-            if (opens(rateHz, b, few)) {
-                bits.add(b);
-            }
-        }
-        return new DeviceSide(channels, rates, bits, null);
+        return new DeviceSide(
+                channels,
+                those(RATES_HZ, r -> opens(r, bits, few) || opens(r, bits, channels)),
+                those(BITS, b -> opens(rateHz, b, few) || opens(rateHz, b, channels)),
+                null);
+    }
+
+    private static List<Integer> those(int[] values, IntPredicate open) {
+        return IntStream.of(values).filter(open).boxed().toList();
     }
 
     private String hint() {
-        String said = trouble.toLowerCase(Locale.ROOT);
-        if (said.contains("busy") || said.contains("in use")) {
+        if (isSaid("busy", "in use")) {
             return "busy: another program has it; close that program";
         }
-        if (said.contains("permission") || said.contains("denied") || said.contains("access")) {
+        if (isSaid("permission", "denied", "access")) {
             return "no permission: allow this terminal the use of sound devices (on Linux be in the"
                     + " group audio)";
         }
         return "does not open: another program may have it, or this user may not use it";
+    }
+
+    // most formats are refused for other reasons than the one that matters
+    private boolean isSaid(String... words) {
+        return troubles.stream().anyMatch(t -> Stream.of(words).anyMatch(t::contains));
     }
 }

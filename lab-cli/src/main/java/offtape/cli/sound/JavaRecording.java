@@ -16,10 +16,10 @@ final class JavaRecording {
     private volatile boolean stopped;
     private volatile long overruns;
 
-    JavaRecording(TargetDataLine line, FrameCoding coding, String device) {
-        this.line = line;
-        this.coding = coding;
-        this.device = device;
+    JavaRecording(JavaEnd<TargetDataLine> end) {
+        this.line = end.line();
+        this.coding = end.coding();
+        this.device = end.name();
         this.chunkFrames = (int) Math.max(1, CHUNK_S * line.getFormat().getSampleRate());
         this.chunk = new byte[chunkFrames * coding.frameBytes()];
     }
@@ -43,8 +43,7 @@ final class JavaRecording {
             done += got;
             if (got < some && !stopped) {
                 throw new SoundTroubleException(
-                        "The input "
-                                + device
+                        device
                                 + " gives no more sound: it was unplugged or switched off, or its"
                                 + " sound server ended. Connect it again and start anew.");
             }

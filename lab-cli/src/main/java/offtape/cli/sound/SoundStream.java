@@ -10,7 +10,7 @@ public interface SoundStream extends AutoCloseable {
     /** Frames a second, as asked for. */
     int sampleRateHz();
 
-    /** Width of the samples that go to and come from the device, bits. */
+    /** Width of the samples that come from the device, or go to it if none is recorded, bits. */
     int bits();
 
     /** How many channels are played; 0 if none was asked for. */

@@ -13,7 +13,8 @@ public final class Interrupt implements AutoCloseable {
 
     private final CountDownLatch finished = new CountDownLatch(1);
     private final Thread hook = new Thread(this::interrupted, "interrupted");
-    private volatile Runnable action = () -> {};
+    private Runnable action = () -> {};
+    private boolean interrupted;
 
     private Interrupt() {}
 
@@ -24,14 +25,23 @@ public final class Interrupt implements AutoCloseable {
         return interrupt;
     }
 
-    /** What to do first when the process is told to end. */
-    public void first(Runnable what) {
+    /** What to do first when the process is told to end, or now if it was. */
+    public synchronized void first(Runnable what) {
         action = what;
+        if (interrupted) {
+            what.run();
+        }
     }
 
-    private void interrupted() {
-        action.run();
+    /** What the process does when it is told to end. */
+    void interrupted() {
+        act();
         await();
+    }
+
+    private synchronized void act() {
+        interrupted = true;
+        action.run();
     }
 
     private void await() {

@@ -160,6 +160,26 @@ public final class Terminal {
         return Optional.empty();
     }
 
+    /**
+     * Says what to get ready and waits for the Enter key.
+     *
+     * @return false if nobody is there
+     */
+    public synchronized boolean ready(String what) {
+        if (answers == null) {
+            return false;
+        }
+        endProgress();
+        err.println(what);
+        err.print("Press Enter when ready. ");
+        err.flush();
+        try {
+            return answers.readLine() != null;
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
     /** Shows how things stand: redrawn in place on a terminal, a line elsewhere. */
     public synchronized void status(String line) {
         if (quiet) {

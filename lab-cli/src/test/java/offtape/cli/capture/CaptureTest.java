@@ -7,10 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 import offtape.cli.sound.LevelCeiling;
 import offtape.cli.sound.SoundTroubleException;
+import offtape.cli.sound.TooLoudException;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
 import offtape.core.audio.MemoryAudio;
@@ -42,18 +45,19 @@ class CaptureTest {
         return x;
     }
 
+    private static PlayList list(double[][] sound, double gain, LevelCeiling ceiling) {
+        return new PlayList(new MemoryAudio("sound", RATE, sound), gain, LEAD_S, 0.5, ceiling);
+    }
+
+    private WavWriter wav(int channels) {
+        return WavWriter.create(
+                folder.resolve("out.wav"), new WavFormat(RATE, channels, WavEncoding.PCM_24));
+    }
+
     private CaptureResult capture(LoopStream stream, double[][] sound, CaptureProgress progress) {
-        PlayList list =
-                new PlayList(
-                        new MemoryAudio("sound", RATE, sound),
-                        1,
-                        LEAD_S,
-                        0.5,
-                        LevelCeiling.FULL_SCALE);
-        try (WavWriter wav =
-                WavWriter.create(
-                        folder.resolve("out.wav"), new WavFormat(RATE, 2, WavEncoding.PCM_24))) {
-            return new Capture(stream, stop, progress).run(list, wav);
+        try (WavWriter wav = wav(2)) {
+            return new Capture(stream, stop, progress)
+                    .run(list(sound, 1, LevelCeiling.FULL_SCALE), wav);
         }
     }
 
@@ -116,5 +120,135 @@ class CaptureTest {
         assertEquals(CaptureMarks.Kind.GAP_PLAYED, gap.kind());
         // on its way between player and recorder is no more than the stream holds, 0.2 s
         assertEquals(1.0, gap.seconds(), 0.3);
+    }
+
+    @Test
+    void lostSoundIsNoted() {
+        LoopStream stream = new LoopStream(2, DELAY);
+        stream.overrunAfter = RATE;
+        CaptureResult result = capture(stream, noise(2 * RATE), (a, b, c, d) -> {});
+        assertEquals(1, result.marks().troubles().size());
+        CaptureMarks.Trouble lost = result.marks().troubles().get(0);
+        assertEquals(CaptureMarks.Kind.SOUND_LOST, lost.kind());
+        // recorded in pieces of 20 ms
+        assertEquals(1.0, lost.seconds(), 0.021);
+    }
+
+    /** A converter of 16 bits goes no higher than 32767/32768, whatever the samples could hold. */
+    @Test
+    void aConverterOfSixteenBitsClipsBelowFullScale() {
+        double[][] loud = new double[2][RATE];
+        loud[0][100] = 32_767 / 32_768.0;
+        loud[1][200] = 32_766 / 32_768.0;
+        loud[1][300] = -1;
+        CaptureResult result = capture(new LoopStream(2, DELAY), loud, (a, b, c, d) -> {});
+        assertEquals(2, result.clippedFrames());
+    }
+
+    @Test
+    void aLostOutputIsToldAndEndsTheRecording() {
+        LoopStream stream = new LoopStream(2, DELAY);
+        stream.outputLostAfter = RATE;
+        assertEquals(
+                "The output is gone.",
+                assertThrows(
+                                SoundTroubleException.class,
+                                () -> capture(stream, noise(5 * RATE), (a, b, c, d) -> {}))
+                        .getMessage());
+        stream.close();
+    }
+
+    @Test
+    void oneChannelGoesToBothAndIsTurnedDown() {
+        double[][] sent = {noise(RATE)[0]};
+        try (WavWriter wav = wav(2)) {
+            new Capture(new LoopStream(2, DELAY), stop, (a, b, c, d) -> {})
+                    .run(list(sent, 0.5, LevelCeiling.FULL_SCALE), wav);
+        }
+        try (AudioFile back = AudioFiles.open(folder.resolve("out.wav"))) {
+            double[][] heard = back.read((int) (LEAD_S * RATE) + DELAY, RATE);
+            assertArrayEquals(heard[0], heard[1]);
+            for (int i = 0; i < RATE; i++) {
+                // halves of odd steps round to one side
+                assertEquals(sent[0][i] / 2, heard[0][i], 0.5 / 8_388_608);
+            }
+        }
+    }
+
+    @Test
+    void ofTwoChannelsTheLeftOneGoesToASingleOutput() {
+        double[][] sent = noise(RATE);
+        try (WavWriter wav = wav(1)) {
+            new Capture(new LoopStream(1, DELAY), stop, (a, b, c, d) -> {})
+                    .run(list(sent, 1, LevelCeiling.FULL_SCALE), wav);
+        }
+        try (AudioFile back = AudioFiles.open(folder.resolve("out.wav"))) {
+            assertArrayEquals(sent[0], back.read((int) (LEAD_S * RATE) + DELAY, RATE)[0]);
+        }
+    }
+
+    /** Found while reading ahead, so nothing above the ceiling ever reaches the device. */
+    @Test
+    void whatIsTooLoudIsNotPlayed() {
+        double[][] sound = new double[2][4 * RATE];
+        Arrays.fill(sound[0], 0, RATE, 0.1);
+        sound[1][3 * RATE] = 0.6;
+        LoopStream stream = new LoopStream(2, DELAY);
+        try (WavWriter wav = wav(2)) {
+            assertEquals(
+                    "\"sound\" reaches -4.4 dBFS, above the highest level of -6.0 dBFS that was"
+                            + " allowed. Allow more with --max-level.",
+                    assertThrows(
+                                    TooLoudException.class,
+                                    () ->
+                                            new Capture(stream, stop, (a, b, c, d) -> {})
+                                                    .run(list(sound, 1, new LevelCeiling(-6)), wav))
+                            .getMessage());
+            assertTrue(stream.played() < (LEAD_S + 3) * RATE);
+        }
+        stream.close();
+        try (AudioFile back = AudioFiles.open(folder.resolve("out.wav"))) {
+            for (double v : back.read(0, (int) back.frames())[1]) {
+                assertEquals(0, v);
+            }
+        }
+    }
+
+    /** Without playing, nothing but silence comes back over this stream. */
+    @Test
+    void recordingAloneEndsAfterItsTime() {
+        LoopStream stream = new LoopStream(2, Integer.MAX_VALUE);
+        stream.file = folder.resolve("out.wav");
+        List<Double> told = new ArrayList<>();
+        CaptureResult result;
+        try (WavWriter wav = wav(2)) {
+            result =
+                    new Capture(
+                                    stream,
+                                    stop,
+                                    (seconds, of, peaks, clipped) -> {
+                                        assertEquals(2, of);
+                                        assertArrayEquals(new double[2], peaks);
+                                        assertFalse(clipped);
+                                        told.add(seconds);
+                                    })
+                            .record(2, wav);
+        }
+        assertTrue(result.complete());
+        assertTrue(result.isSilent());
+        assertTrue(result.frames() >= 2 * RATE);
+        assertTrue(result.marks().troubles().isEmpty());
+        // a block is less than a tenth of a second, so it is told at least every 0.2 s
+        assertTrue(told.size() >= 10 && told.get(0) < 0.2, told.toString());
+    }
+
+    @Test
+    void theLevelIsToldAnewEachTime() {
+        double[][] sound = new double[2][2 * RATE];
+        sound[0][RATE / 2] = 0.5;
+        List<Double> left = new ArrayList<>();
+        capture(new LoopStream(2, DELAY), sound, (a, b, peaks, d) -> left.add(peaks[0]));
+        assertEquals(1, left.stream().filter(p -> p == 0.5).count());
+        assertEquals(left.size() - 1, left.stream().filter(p -> p == 0).count());
     }
 }

@@ -1,5 +1,6 @@
 package offtape.cli.capture;
 
+import java.nio.file.Path;
 import java.util.concurrent.locks.LockSupport;
 import offtape.cli.sound.SoundStream;
 import offtape.cli.sound.SoundTroubleException;
@@ -9,6 +10,9 @@ public final class LoopStream implements SoundStream {
 
     private static final int RATE_HZ = 48_000;
     private static final int ROOM = 9600;
+
+    /** Half of what a recording may wait for the disk. */
+    private static final int AHEAD = 5 * RATE_HZ;
 
     private final FrameRing wire;
     private final int channels;
@@ -24,13 +28,28 @@ public final class LoopStream implements SoundStream {
     /** After so many recorded frames somebody stops it. */
     public long stoppedAfter = Long.MAX_VALUE;
 
-    /** What stopping it does. */
+    /** What they do to stop it. */
     public Runnable stopping = () -> {};
 
     /** After so many recorded frames the device is gone. */
     public long lostAfter = Long.MAX_VALUE;
 
-    /** So many channels, back after so many frames. */
+    /** After so many played frames the device that plays is gone. */
+    public long outputLostAfter = Long.MAX_VALUE;
+
+    /** After so many recorded frames some are lost once. */
+    public long overrunAfter = Long.MAX_VALUE;
+
+    /**
+     * A file of 24 bits that is being recorded, which this stream does not run away from: it knows
+     * no clock, and is faster than some disks.
+     */
+    public Path file;
+
+    /** Whether nothing but silence comes back. */
+    public boolean muted;
+
+    /** One that gives back so many channels, so many frames later. */
     public LoopStream(int channels, int delay) {
         this.channels = channels;
         this.delay = delay;
@@ -75,10 +94,16 @@ public final class LoopStream implements SoundStream {
             playedFrames += some;
             pause(some);
         }
+        if (playedFrames >= outputLostAfter) {
+            throw new SoundTroubleException("The output is gone.");
+        }
     }
 
     @Override
     public int record(double[][] block, int frames) {
+        while (recorded - written() > AHEAD && !stopped) {
+            pause(0);
+        }
         for (int i = 0; i < frames; i++) {
             while (recorded >= delay && wire.waiting() == 0 && !drained && !stopped) {
                 pause(0);
@@ -89,11 +114,12 @@ public final class LoopStream implements SoundStream {
             if (recorded >= lostAfter) {
                 throw new SoundTroubleException("The input is gone.");
             }
-            for (double[] x : block) {
-                x[i] = 0;
-            }
+            silence(block, i);
             if (recorded >= delay && !stopped) {
                 wire.take(block, i, 1);
+            }
+            if (muted) {
+                silence(block, i);
             }
             recorded++;
         }
@@ -101,6 +127,16 @@ public final class LoopStream implements SoundStream {
             pause(0);
         }
         return stopped ? 0 : frames;
+    }
+
+    private long written() {
+        return file == null ? recorded : file.toFile().length() / (3L * channels);
+    }
+
+    private static void silence(double[][] block, int at) {
+        for (double[] x : block) {
+            x[at] = 0;
+        }
     }
 
     private static void pause(int done) {
@@ -113,6 +149,11 @@ public final class LoopStream implements SoundStream {
         return playedFrames;
     }
 
+    /** Whether it was stopped. */
+    public boolean isStopped() {
+        return stopped;
+    }
+
     @Override
     public long underruns() {
         return playedFrames >= underrunAfter ? 1 : 0;
@@ -120,7 +161,7 @@ public final class LoopStream implements SoundStream {
 
     @Override
     public long overruns() {
-        return 0;
+        return recorded >= overrunAfter ? 1 : 0;
     }
 
     @Override

@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import offtape.cli.settings.SettingsFile;
 import offtape.cli.sound.SoundLayers;
 import offtape.cli.terminal.Terminal;
 import org.junit.jupiter.api.Test;
@@ -25,7 +26,10 @@ class HelpTest {
             Pattern.compile("^Examples?: offtape ((?:.+\\\\\\R)*.+)", Pattern.MULTILINE);
 
     private static CommandLine line() {
-        return Commands.line(Terminal.of(System.out, System.err, false), SoundLayers.ofSystem());
+        return Commands.line(
+                Terminal.of(System.out, System.err, false),
+                SoundLayers.ofSystem(),
+                SettingsFile.ofUser());
     }
 
     static Set<String> commands() {

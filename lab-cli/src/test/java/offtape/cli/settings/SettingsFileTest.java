@@ -7,9 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Settings where each platform keeps them; a broken file is as none. */
 class SettingsFileTest {
@@ -53,5 +57,27 @@ class SettingsFileTest {
         Files.writeString(path, "{\"layer\": 7");
         assertEquals(SoundSettings.NONE, SettingsFile.at(path).read());
         assertFalse(SettingsFile.at(path.resolve("below-a-file/s.json")).write(SoundSettings.NONE));
+    }
+
+    /** In the order of the record; a dash is nothing. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "j A 5,6 B 1 | - - - - -   | j A 5,6 B 1",
+                "j A 5,6 B 1 | - - 3,4 - - | j A 3,4 B 1",
+                "j A 5,6 B 1 | - A - C -   | j A 5,6 C -",
+                "j A 5,6 B 1 | - C - - 2   | j C - B 2",
+                "j A 5,6 B 1 | j - - - -   | j A 5,6 B 1",
+                "j A 5,6 B 1 | p - - B -   | p - - B -",
+                "- - - - -   | - A 1,2 - - | - A 1,2 - -",
+            })
+    void channelsOfAnotherDeviceAreNotTakenOver(String before, String named, String used) {
+        assertEquals(settings(used), settings(before).changedBy(settings(named)));
+    }
+
+    private static SoundSettings settings(String words) {
+        List<String> w = Stream.of(words.split(" ")).map(x -> x.equals("-") ? null : x).toList();
+        return new SoundSettings(w.get(0), w.get(1), w.get(2), w.get(3), w.get(4));
     }
 }

@@ -21,6 +21,9 @@ import offtape.report.measure.channel.ChannelMeasure;
 import offtape.report.measure.channel.CrosstalkMeasure;
 import offtape.report.measure.channel.DropoutSearch;
 import offtape.report.measure.channel.Polarity;
+import offtape.report.measure.continuity.Jump;
+import offtape.report.measure.continuity.JumpNotes;
+import offtape.report.measure.continuity.JumpSearch;
 import offtape.report.measure.distortion.LadderHealth;
 import offtape.report.measure.distortion.LadderMeasure;
 import offtape.report.measure.loopback.KnownInterface;
@@ -100,6 +103,11 @@ public final class Measurement {
         return PassReading.of(ret, file, sha256, notes);
     }
 
+    /** Where the time of the return jumps, for a look at a recording without measuring it. */
+    public List<HealthNote> jumps() {
+        return JumpNotes.of(JumpSearch.find(ret));
+    }
+
     /**
      * Every measure.
      *
@@ -120,6 +128,7 @@ public final class Measurement {
                 Background.start(() -> NoiseDensities.measure(ret).orElse(null));
         CompletableFuture<DropoutSearch.Found> dropouts =
                 Background.start(() -> DropoutSearch.find(ret));
+        CompletableFuture<List<Jump>> jumps = Background.start(() -> JumpSearch.find(ret));
         CompletableFuture<SelfCheck> selfCheck = Background.start(() -> new SelfCheck(ret));
         List<CompletableFuture<FollowedSweep>> sweepTasks =
                 ret.cues(Cue.Sweep.class).stream()
@@ -165,6 +174,7 @@ public final class Measurement {
         }
         health.addAll(LadderHealth.notes(ladders));
         fileNotes.forEach(n -> health.add(new HealthNote("warning", "file", n)));
+        health.addAll(JumpNotes.of(Background.result(jumps)));
         SelfCheck self = Background.result(selfCheck);
         health.addAll(self.notes(responses, crosstalk.leakage()));
         Channels channels =

@@ -14,7 +14,7 @@ import offtape.core.programme.ProgrammeSignal;
 import offtape.core.unit.TapeSpeed;
 
 /** A programme, and returns of it whose place and speed are known. */
-final class Returns {
+public final class Returns {
 
     static final int RATE = 48_000;
 
@@ -22,12 +22,12 @@ final class Returns {
     private final Programme programme;
 
     /** Of the brief programme. */
-    static Returns ofBrief() {
+    public static Returns ofBrief() {
         return new Returns(new ProgrammePlan(new TapeSpeed(190.5), RATE, -18, true).sheet());
     }
 
     /** Of a programme of 16 s that holds one part of each kind. */
-    static Returns ofSmall() {
+    public static Returns ofSmall() {
         List<Cue> cues =
                 List.of(
                         new Cue.Marker("start", BOTH, 24_000, 24_000),
@@ -41,7 +41,7 @@ final class Returns {
     }
 
     /** Of any programme. */
-    static Returns of(CueSheet sheet) {
+    public static Returns of(CueSheet sheet) {
         return new Returns(sheet);
     }
 
@@ -50,7 +50,7 @@ final class Returns {
         programme = new Programme(sheet, new MemoryAudio("programme", RATE, sound));
     }
 
-    Programme programme() {
+    public Programme programme() {
         return programme;
     }
 
@@ -74,7 +74,7 @@ final class Returns {
      * @param gainLeft gain of the left channel; may be negative or zero
      * @param gainRight gain of the right channel
      */
-    MemoryAudio of(
+    public MemoryAudio of(
             int rate,
             double before,
             double after,

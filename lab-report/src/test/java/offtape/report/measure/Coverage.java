@@ -30,7 +30,8 @@ final class Coverage {
                         "",
                         "",
                         TrackSpacing.parse(mm + "mm"));
-        MeasuredMachine measured = MeasuredMachine.of(faulty.machine(), session, folder);
+        MeasuredMachine measured =
+                Unbroken.required(MeasuredMachine.of(faulty.machine(), session, folder));
         return Stream.of(
                         SpeedCases.of(measured),
                         ResponseCases.of(measured),

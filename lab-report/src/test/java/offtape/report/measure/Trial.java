@@ -55,7 +55,7 @@ final class Trial {
     static Trial run(TrialMachines.Machine machine, Path folder) {
         Session session =
                 new Session(machine.name(), null, null, "reference-tape", "", null, "", "");
-        return new Trial(MeasuredMachine.of(machine, session, folder));
+        return new Trial(Unbroken.required(MeasuredMachine.of(machine, session, folder)));
     }
 
     String name() {
