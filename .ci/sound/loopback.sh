@@ -1,13 +1,14 @@
 #!/usr/bin/env bash
 # A sound path without a sound card: a PulseAudio daemon of our own with one null sink, whose monitor gives back
 # exactly what is played into it.
-#   loopback.sh start FOLDER   starts the daemon; FOLDER is empty or new, and holds all that it writes
-#   loopback.sh stop FOLDER    stops it
+#   loopback.sh start FOLDER [CHANNELS]   starts the daemon; FOLDER is empty or new, and holds all that it writes;
+#                                         the sink has two channels, or 4, 6 or 8
+#   loopback.sh stop FOLDER               stops it
 # Clients reach it with PULSE_SERVER=unix:FOLDER/socket. It needs neither D-Bus nor a configuration of the user's.
 set -euo pipefail
 
 usage() {
-  echo "usage: loopback.sh start|stop FOLDER" >&2
+  echo "usage: loopback.sh start FOLDER [2|4|6|8], or stop FOLDER" >&2
   exit 2
 }
 
@@ -15,7 +16,14 @@ usage() {
 daemon() {
   local pid
   pid=$(cat "$folder/pid" 2>/dev/null) || return 1
-  tr '\0' ' ' <"/proc/$pid/cmdline" 2>/dev/null | grep -qF -- "$folder/modules" && printf '%s\n' "$pid"
+  tr '\0' ' ' 2>/dev/null <"/proc/$pid/cmdline" | grep -qF -- "$folder/modules" && printf '%s\n' "$pid"
+}
+
+# Channels are matched by name, not by number, so they have those that ALSA gives them, in its order.
+channel_map() {
+  local names=(front-left front-right rear-left rear-right front-center lfe side-left side-right)
+  local IFS=,
+  printf '%s\n' "${names[*]:0:channels}"
 }
 
 # norewinds: otherwise the sink renders the start of each stream again after its monitor has handed silence out.
@@ -23,7 +31,7 @@ write_modules() {
   cat >"$folder/modules" <<MODULES
 .fail
 load-module module-native-protocol-unix socket=$folder/socket auth-anonymous=1 auth-cookie-enabled=0
-load-module module-null-sink sink_name=loop rate=44100 format=s32le channels=2 channel_map=front-left,front-right norewinds=1
+load-module module-null-sink sink_name=loop rate=44100 format=s32le channels=$channels channel_map=$(channel_map) norewinds=1
 set-default-sink loop
 set-default-source loop.monitor
 MODULES
@@ -76,8 +84,10 @@ stop() {
   kill -KILL "$pid"
 }
 
-[ $# -eq 2 ] || usage
+[ $# -eq 2 ] || { [ $# -eq 3 ] && [ "$1" = start ]; } || usage
 folder=$2
+channels=${3:-2}
+case $channels in 2 | 4 | 6 | 8) ;; *) usage ;; esac
 case $1 in
   start) start ;;
   stop) stop ;;

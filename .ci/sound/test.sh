@@ -7,6 +7,7 @@ here=$(cd -P -- "$(dirname -- "${BASH_SOURCE[0]}")" && pwd)
 root=$(dirname -- "$(dirname -- "$here")")
 scratch=$(mktemp -d "${TMPDIR:-/tmp}/offtape-sound.XXXXXX")
 recorder=
+server=
 passed=0
 failed=0
 
@@ -14,6 +15,7 @@ failed=0
 clean_up() {
   [ -z "$recorder" ] || kill "$recorder" 2>/dev/null || true
   "$here/loopback.sh" stop "$scratch/loop" || true
+  "$here/loopback.sh" stop "$scratch/wide" || true
   rm -rf -- "$scratch"
 }
 trap clean_up EXIT
@@ -93,13 +95,14 @@ a_line_up_reads_an_exact_path() {
   return 1
 }
 
-# Runs a capture into $1.wav, does $2 … to its process after some seconds, and leaves its exit code in $code.
+# Runs a capture into $1.wav by the layer $2, does $3 … to its process after some seconds, and leaves its exit code in
+# $code.
 broken_off() {
-  local name=$1 pid
-  shift
+  local name=$1 layer=$2 pid
+  shift 2
   code=0
   # not the function: its process would be a shell, and killing that leaves the capture playing
-  "$root/offtape" capture --programme "$scratch/programme" --no-settings --out "$scratch/$name.wav" \
+  "$root/offtape" capture --programme "$scratch/programme" --no-settings --layer "$layer" --out "$scratch/$name.wav" \
     2>"$scratch/message" &
   pid=$!
   sleep 8
@@ -116,52 +119,112 @@ holds_seconds() {
     "$scratch/$1.incomplete.wav" "$2"
 }
 
-# A shell makes what it runs in the background deaf to Ctrl-C, so node starts this one.
+# A shell makes what it runs in the background deaf to Ctrl-C, so node starts this one, by the layer $1.
 interrupted_keeps_what_was_recorded() {
+  local file=$scratch/interrupted-$1.wav
   code=0
   node -e '
     const [command, ...words] = process.argv.slice(1);
     const child = require("child_process").spawn(command, words, { stdio: ["ignore", "ignore", "inherit"] });
     setTimeout(() => child.kill("SIGINT"), 8000);
     child.on("exit", (code) => process.exit(code ?? 1));' \
-    "$root/offtape" capture --programme "$scratch/programme" --no-settings --out "$scratch/interrupted.wav" \
+    "$root/offtape" capture --programme "$scratch/programme" --no-settings --layer "$1" --out "$file" \
     2>"$scratch/message" || code=$?
-  [ "$code" -eq 130 ] && [ ! -e "$scratch/interrupted.wav" ] && holds_seconds interrupted 3 && return
+  [ "$code" -eq 130 ] && [ ! -e "$file" ] && holds_seconds "interrupted-$1" 3 && return
   echo "    exit code $code: $(cat "$scratch/message")"
   return 1
 }
 
 killed_keeps_what_was_recorded() {
-  broken_off killed kill -KILL
+  broken_off killed java kill -KILL
   [ "$code" -eq 137 ] && [ ! -e "$scratch/killed.wav" ] && holds_seconds killed 3
 }
 
+# Two stems go through the loopback and come back as they were: a part of the programme as a stereo stem, and one
+# channel of it at another rate as a mono stem. A session that says no more than a level is enough for that.
+stems_come_back() {
+  node "$here/stems.mjs" make "$scratch/stems" "$scratch/programme/programme.wav"
+  for _ in 1 2 3; do
+    "$root/offtape" transfer --session "$scratch/stems/session" --out "$scratch/taped" --no-settings --tail 1 \
+      "$scratch/stems/pair.wav" "$scratch/stems/single.wav" 2>"$scratch/message" && break
+  done
+  node "$here/stems.mjs" compare "$scratch/stems" "$scratch/taped" && return
+  sed 's/^/    /' "$scratch/message"
+  return 1
+}
+
 end_server() {
-  "$here/loopback.sh" stop "$scratch/loop"
+  "$here/loopback.sh" stop "$server"
 }
 
 a_lost_device_is_told() {
-  broken_off lost end_server
-  [ "$code" -eq 4 ] && [ -s "$scratch/message" ] && holds_seconds lost 3 && return
+  broken_off "lost-$1" "$1" end_server
+  [ "$code" -eq 4 ] && [ -s "$scratch/message" ] && holds_seconds "lost-$1" 3 && return
   echo "    exit code $code: $(cat "$scratch/message")"
   return 1
 }
 
-# Java reaches the sound server through ALSA; a file of its own keeps the user's settings out of it.
+# Channels 5 and 6 of eight sound in the recording of all eight, and no other does.
+only_five_and_six() {
+  node -e '
+    const bytes = require("fs").readFileSync(process.argv[1]);
+    const peaks = new Array(8).fill(0);
+    for (let at = 0; at + 24 <= bytes.length; at += 24) {
+      peaks.forEach((peak, c) => { peaks[c] = Math.max(peak, Math.abs(bytes.readIntLE(at + 3 * c, 3))); });
+    }
+    const right = peaks.every((peak, c) => (peak > 0) === (c === 4 || c === 5));
+    if (!right) console.log(`    peaks of the channels: ${peaks}`);
+    process.exit(right ? 0 : 1);' "$1"
+}
+
+# Captures with channels 5 and 6 of eight by the layer $1; all eight are recorded beside it.
+another_pair() {
+  local result=0
+  parec --device=loop.monitor --rate=48000 --format=s24le --channels=8 --raw \
+    --channel-map=front-left,front-right,rear-left,rear-right,front-center,lfe,side-left,side-right >"$scratch/all.raw" &
+  recorder=$!
+  undisturbed_capture --layer "$1" --output-channels 5,6 --input-channels 5,6 --out "$scratch/pair-$1.wav" \
+    --mode reference-tape --measure "$scratch/pair-$1" || result=1
+  kill -TERM "$recorder"
+  wait "$recorder" || true
+  recorder=
+  [ "$result" -eq 0 ] || return 1
+  node "$here/exact.mjs" "$scratch/pair-$1/results.json" "$scratch/pair-$1.wav" "$scratch/programme/programme.wav" || result=1
+  only_five_and_six "$scratch/all.raw" || result=1
+  return "$result"
+}
+
+# Java reaches the sound server through ALSA; a file of its own keeps the user's settings out of it. PortAudio lists
+# only what has a hint.
 write_alsa() {
   cat >"$scratch/alsa.conf" <<ALSA
 pcm.!default {
   type asym
   playback.pcm { type pulse server "$PULSE_SERVER" device "loop" }
   capture.pcm { type pulse server "$PULSE_SERVER" device "loop.monitor" }
+  hint { show on description "loopback" }
 }
 ctl.!default { type pulse server "$PULSE_SERVER" }
 ALSA
 }
 
+# Starts the server $1 with $2 channels; from now on it is the one that is used.
+start_server() {
+  server=$scratch/$1
+  "$here/loopback.sh" start "$server" "$2"
+  export PULSE_SERVER=unix:$server/socket
+}
+
+listed_by_portaudio() {
+  "$root/offtape" devices --json | node -e '
+    const { devices } = JSON.parse(require("fs").readFileSync(0, "utf8"));
+    const opens = (side) => side?.sampleRatesHz.includes(48000) && side.channels >= 8;
+    process.exit(devices.some((d) => d.layer === "portaudio" && opens(d.playback) && opens(d.capture)) ? 0 : 1);'
+}
+
 "$root/offtape" prepare --short --quiet --out "$scratch/programme"
-"$here/loopback.sh" start "$scratch/loop"
-export PULSE_SERVER=unix:$scratch/loop/socket HOME=$scratch XDG_RUNTIME_DIR=$scratch
+start_server loop 2
+export HOME=$scratch XDG_RUNTIME_DIR=$scratch
 
 play_and_record "$scratch/exact.wav" 120
 check "an exact path is measured" measure exact
@@ -173,10 +236,11 @@ write_alsa
 check "devices are listed" devices_are_listed
 check "a line-up reads an exact path" a_line_up_reads_an_exact_path
 check "the programme is played, recorded and measured" \
-  undisturbed_capture --out "$scratch/captured.wav" --mode reference-tape --measure "$scratch/captured"
+  undisturbed_capture --out "$scratch/captured.wav" --mode loopback --measure "$scratch/captured"
 check "not a sample is lost between player and recorder" \
   node "$here/exact.mjs" "$scratch/captured/results.json" "$scratch/captured.wav" "$scratch/programme/programme.wav"
-check "an interrupted recording is kept" interrupted_keeps_what_was_recorded
+check "stems come back to the bit" stems_come_back
+check "an interrupted recording is kept" interrupted_keeps_what_was_recorded java
 check "a killed recording is kept" killed_keeps_what_was_recorded
 
 pactl set-sink-volume loop -6dB
@@ -189,7 +253,19 @@ pactl set-sink-mute loop 1
 play_and_record "$scratch/mute.wav" 8
 check "silence is refused" nothing_is_found_in_silence
 
-check "a lost device is told" a_lost_device_is_told
+check "a lost device is told" a_lost_device_is_told java
+
+start_server wide 8
+write_alsa
+check "a pair other than the first is played and recorded" another_pair java
+if compgen -G '/usr/lib/*/libportaudio.so.2' >/dev/null; then
+  check "PortAudio's devices are listed" listed_by_portaudio
+  check "PortAudio plays and records a pair other than the first" another_pair portaudio
+  check "PortAudio's recording is kept when interrupted" interrupted_keeps_what_was_recorded portaudio
+  check "PortAudio's lost device is told" a_lost_device_is_told portaudio
+else
+  echo "skipped: PortAudio, since its library is not installed (libportaudio2)"
+fi
 
 echo "sound: $passed passed, $failed failed"
 [ "$failed" -eq 0 ]

@@ -39,6 +39,7 @@ final class ArchitectureTest {
     @ValueSource(
             strings = {
                 "offtape.cli.command",
+                "offtape.cli.sound.portaudio",
                 "offtape.cli.terminal",
                 "offtape.core.audio",
                 "offtape.core.dsp",
@@ -128,6 +129,11 @@ final class ArchitectureTest {
     @Test
     void theScreenAndKeysOfTheLibraryStayInTheTerminalPackage() {
         only("offtape.cli.terminal..", "org.jline..");
+    }
+
+    @Test
+    void nativeLibrariesAreCalledFromOnePackageOnly() {
+        only("offtape.cli.sound.portaudio..", "com.sun.jna..");
     }
 
     @Test

@@ -29,4 +29,9 @@ public final class Schemas {
     public static String toneReadings() {
         return Resources.text("schemas/tone-readings.schema.json");
     }
+
+    /** Text of the schema of {@code transfer.json}. */
+    public static String transfer() {
+        return Resources.text("schemas/transfer.schema.json");
+    }
 }

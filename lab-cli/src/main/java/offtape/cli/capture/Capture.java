@@ -2,6 +2,7 @@ package offtape.cli.capture;
 
 import java.util.Arrays;
 import java.util.concurrent.locks.LockSupport;
+import offtape.cli.sound.FrameRing;
 import offtape.cli.sound.SoundStream;
 import offtape.core.audio.WavWriter;
 
@@ -20,7 +21,7 @@ public final class Capture {
      * The highest sample of 16 bits: a converter of fewer bits than the samples goes no higher, and
      * what comes so close to full scale is as good as there.
      */
-    private static final double FULL = 1 - Math.scalb(1.0, -15);
+    public static final double FULL = 1 - Math.scalb(1.0, -15);
 
     private final SoundStream stream;
     private final int inputs;

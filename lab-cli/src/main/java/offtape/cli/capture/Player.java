@@ -1,6 +1,7 @@
 package offtape.cli.capture;
 
 import java.util.concurrent.locks.LockSupport;
+import offtape.cli.sound.FrameRing;
 import offtape.cli.sound.SoundStream;
 
 /**

@@ -1,5 +1,6 @@
 package offtape.cli.capture;
 
+import offtape.cli.sound.FrameRing;
 import offtape.cli.sound.SoundStream;
 
 /** A thread that takes what a stream records and puts it into a ring, and does nothing else. */

@@ -3,10 +3,15 @@ package offtape.cli.command;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
+import offtape.cli.guide.Guide;
+import offtape.cli.guide.PageOpener;
 import offtape.cli.settings.SettingsFile;
+import offtape.cli.sound.JavaSoundLayer;
 import offtape.cli.sound.SoundLayers;
 import offtape.cli.sound.SoundTroubleException;
 import offtape.cli.sound.TooLoudException;
+import offtape.cli.sound.portaudio.PortAudioLayer;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
 import offtape.core.fault.RefusedOutputException;
@@ -36,7 +41,12 @@ public final class Commands {
 
     /** Runs one command; returns its exit code. */
     public static int run(Terminal terminal, String... args) {
-        return run(terminal, SoundLayers.ofSystem(), SettingsFile.ofUser(), args);
+        return run(terminal, systemLayers(), SettingsFile.ofUser(), args);
+    }
+
+    /** The ways to this computer's sound devices; none is looked at before it is used. */
+    static SoundLayers systemLayers() {
+        return new SoundLayers(List.of(new JavaSoundLayer(), new PortAudioLayer()));
     }
 
     /** Runs one command with given ways to sound devices and settings; returns its exit code. */
@@ -92,6 +102,20 @@ public final class Commands {
     }
 
     private int execute(String... args) {
+        return args.length == 0 && terminal.hasAnswers() ? guide() : command(args);
+    }
+
+    private int guide() {
+        return new Guide(
+                        terminal,
+                        layers,
+                        words -> command(words.toArray(String[]::new)),
+                        PageOpener::open,
+                        Path.of(""))
+                .run();
+    }
+
+    private int command(String... args) {
         boolean verbose = Arrays.asList(args).contains("--verbose");
         CommandLine line = line(terminal, layers, settings);
         line.setParameterExceptionHandler((e, a) -> usage(e));

@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
             DevicesCommand.class,
             LineupCommand.class,
             CaptureCommand.class,
+            TransferCommand.class,
             ErasureCommand.class,
             MeasureCommand.class,
             SpeedCommand.class,
@@ -29,6 +30,7 @@ import picocli.CommandLine.Spec;
         synopsisSubcommandLabel = "COMMAND",
         footer = {
             "",
+            "Without a command, at a terminal, it leads through the measuring of a machine.",
             "Example: offtape demo",
             "Help on one command: offtape measure --help",
         })

@@ -42,7 +42,7 @@ public final class Lineup {
         this.flow = new Flow(sound, sampleRateHz);
         this.history = new History(format.channels(), (int) (KEPT_S * sampleRateHz));
         for (int c = 0; c < format.channels(); c++) {
-            peaks.add(new PeakWatch(c, format.bits(), sampleRateHz));
+            peaks.add(new PeakWatch(c, sampleRateHz));
         }
         this.meters = new Meters(sampleRateHz);
         this.late = late;
@@ -57,10 +57,9 @@ public final class Lineup {
      * What is recorded.
      *
      * @param sampleRateHz frames a second
-     * @param bits width of the samples
      * @param channels one or two
      */
-    record Format(int sampleRateHz, int bits, int channels) {}
+    record Format(int sampleRateHz, int channels) {}
 
     /** Playing began when so many frames had been recorded. */
     void playingBegan(long recordedFrames) {

@@ -47,8 +47,7 @@ public final class LiveLineup {
         stop.whenGiven(stream::stop);
         Generator generator = new Generator(stream.sampleRateHz(), desk.limits().ceiling());
         SoundLoop loop = new SoundLoop(stream, generator);
-        Lineup.Format format =
-                new Lineup.Format(stream.sampleRateHz(), stream.bits(), stream.inputs());
+        Lineup.Format format = new Lineup.Format(stream.sampleRateHz(), stream.inputs());
         Lineup lineup = new Lineup(desk, generator, format, loop::late);
         loop.start();
         try {

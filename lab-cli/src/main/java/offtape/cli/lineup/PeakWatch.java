@@ -1,5 +1,6 @@
 package offtape.cli.lineup;
 
+import offtape.cli.capture.Capture;
 import offtape.core.unit.Decibels;
 
 /** Watches one channel for samples at full scale. */
@@ -9,15 +10,13 @@ final class PeakWatch {
     private static final double LEAST_DBFS = -200;
 
     private final int channel;
-    private final double full;
     private final long shownFrames;
     private long frames;
     private long clippedAt = Long.MIN_VALUE / 2;
     private double peak;
 
-    PeakWatch(int channel, int bits, int sampleRateHz) {
+    PeakWatch(int channel, int sampleRateHz) {
         this.channel = channel;
-        this.full = 1 - Math.scalb(1.0, 1 - bits);
         this.shownFrames = (long) (SHOWN_S * sampleRateHz);
     }
 
@@ -26,7 +25,7 @@ final class PeakWatch {
         for (int i = 0; i < count; i++) {
             double size = Math.abs(block[channel][i]);
             peak = Math.max(peak, size);
-            if (size >= full) {
+            if (size >= Capture.FULL) {
                 clippedAt = frames + i;
             }
         }

@@ -2,7 +2,7 @@ package offtape.cli.lineup;
 
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
-import offtape.cli.capture.FrameRing;
+import offtape.cli.sound.FrameRing;
 import offtape.cli.sound.SoundStream;
 
 /**

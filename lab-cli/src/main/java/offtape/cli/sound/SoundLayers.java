@@ -14,11 +14,6 @@ public record SoundLayers(List<SoundLayer> all) {
         all = List.copyOf(all);
     }
 
-    /** Those of this computer. */
-    public static SoundLayers ofSystem() {
-        return new SoundLayers(List.of(new JavaSoundLayer()));
-    }
-
     /**
      * The way of a name, or the usual one.
      *

@@ -180,6 +180,33 @@ public final class Terminal {
         }
     }
 
+    /** Whether somebody is there to answer. */
+    public boolean hasAnswers() {
+        return answers != null;
+    }
+
+    /**
+     * Asks for a line.
+     *
+     * @param usual what an empty line stands for
+     * @return the line, or empty if nobody is there or there are no more lines
+     */
+    public synchronized Optional<String> answer(String question, String usual) {
+        if (answers == null) {
+            return Optional.empty();
+        }
+        endProgress();
+        err.print(question + " [" + usual + "]: ");
+        err.flush();
+        try {
+            return Optional.ofNullable(answers.readLine())
+                    .map(String::strip)
+                    .map(line -> line.isEmpty() ? usual : line);
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
     /** Shows how things stand: redrawn in place on a terminal, a line elsewhere. */
     public synchronized void status(String line) {
         if (quiet) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import offtape.cli.sound.FrameRing;
 import org.junit.jupiter.api.Test;
 
 /** What passes from one thread to another: frames, troubles, the wish to stop. */

@@ -2,6 +2,7 @@ package offtape.cli.capture;
 
 import java.nio.file.Path;
 import java.util.concurrent.locks.LockSupport;
+import offtape.cli.sound.FrameRing;
 import offtape.cli.sound.SoundStream;
 import offtape.cli.sound.SoundTroubleException;
 

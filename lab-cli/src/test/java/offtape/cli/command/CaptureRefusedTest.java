@@ -59,12 +59,12 @@ class CaptureRefusedTest {
                 Case.of(2, "The highest level lies from -100 to 0 dBFS." + SEE, "--max-level", "3"),
                 Case.of(
                         2,
-                        "Recording goes on for 0.5 to 60 seconds: give --tail so." + SEE,
+                        "Recording goes on for 0.5 to 600 seconds: give --tail so." + SEE,
                         "--tail",
                         "0.4"),
                 Case.of(
                         2,
-                        "Recording goes on for 0.5 to 60 seconds: give --tail so." + SEE,
+                        "Recording goes on for 0.5 to 600 seconds: give --tail so." + SEE,
                         "--tail",
                         "NaN"),
                 Case.of(

@@ -12,7 +12,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import offtape.cli.settings.SettingsFile;
-import offtape.cli.sound.SoundLayers;
 import offtape.cli.terminal.Terminal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,7 +27,7 @@ class HelpTest {
     private static CommandLine line() {
         return Commands.line(
                 Terminal.of(System.out, System.err, false),
-                SoundLayers.ofSystem(),
+                Commands.systemLayers(),
                 SettingsFile.ofUser());
     }
 

@@ -157,6 +157,7 @@ class SessionJsonTest {
         assertEquals("before cleaning", session.get("note").asText());
         assertEquals(381.0, session.get("tapeSpeedMmPerS").asDouble());
         assertEquals("reference-tape", session.get("mode").asText());
+        assertEquals(Mini.sheet().referenceDbfs(), session.get("referenceDbfs").asDouble());
         assertEquals("2026-03-01T12:00:00Z", session.get("madeAt").asText());
         assertTrue(text("first/report.html").contains("Werkstatt &lt;1&gt;"));
     }

@@ -1,10 +1,13 @@
 package offtape.cli.command;
 
+import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
+import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.function.BiFunction;
 import offtape.cli.settings.SettingsFile;
 import offtape.cli.sound.SoundLayers;
 import offtape.cli.terminal.Terminal;
@@ -22,7 +25,7 @@ final class Tool {
 
     /** Runs a command with its streams caught, as if neither were a terminal. */
     static Outcome run(Object... args) {
-        return run(SoundLayers.ofSystem(), args);
+        return run(Commands.systemLayers(), args);
     }
 
     /** The same with made-up sound devices. */
@@ -32,9 +35,26 @@ final class Tool {
 
     /** The same with settings that are remembered from one call to the next. */
     static Outcome run(SoundLayers layers, SettingsFile settings, Object... args) {
+        return run((out, err) -> Terminal.of(out, err, false), layers, settings, args);
+    }
+
+    /** The same with somebody at the terminal, whose answers are the lines of a text. */
+    static Outcome answering(SoundLayers layers, String answers, Object... args) {
+        return run(
+                (out, err) -> Terminal.of(out, err, new BufferedReader(new StringReader(answers))),
+                layers,
+                FORGETFUL,
+                args);
+    }
+
+    private static Outcome run(
+            BiFunction<PrintStream, PrintStream, Terminal> terminals,
+            SoundLayers layers,
+            SettingsFile settings,
+            Object... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Terminal terminal = Terminal.of(stream(out), stream(err), false);
+        Terminal terminal = terminals.apply(stream(out), stream(err));
         String[] words = Arrays.stream(args).map(Object::toString).toArray(String[]::new);
         int code = Commands.run(terminal, layers, settings, words);
         return new Outcome(

@@ -29,7 +29,7 @@ final class Bench {
                         0,
                         ChannelSet.BOTH);
         generator = new Generator(RATE, LevelCeiling.FULL_SCALE);
-        lineup = new Lineup(desk, generator, new Lineup.Format(RATE, 24, 2), () -> late);
+        lineup = new Lineup(desk, generator, new Lineup.Format(RATE, 2), () -> late);
         lineup.playingBegan(0);
     }
 

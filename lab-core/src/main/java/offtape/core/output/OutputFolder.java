@@ -104,6 +104,27 @@ public final class OutputFolder implements Closeable {
      *     disk refuses; the target is then as it was and the message says where the files are kept
      */
     public void commit() {
+        placeAll();
+        open = false;
+        leave(true);
+    }
+
+    /**
+     * Lets the files appear that were made so far, together or not at all, and stays open for more:
+     * for work that takes long and whose parts are worth keeping should the rest not come about.
+     *
+     * @throws RefusedOutputException as {@link #commit}
+     */
+    public void publish() {
+        placeAll();
+        try {
+            workplace.renew();
+        } catch (IOException e) {
+            throw Workplace.unwritable(folder, e);
+        }
+    }
+
+    private void placeAll() {
         requireOpen();
         try {
             place(stagedNames());
@@ -113,8 +134,6 @@ public final class OutputFolder implements Closeable {
         } catch (RefusedOutputException | UnusableInputException e) {
             throw new RefusedOutputException(e.getMessage() + " " + rescue(), e);
         }
-        open = false;
-        leave(true);
     }
 
     private String rescue() {

@@ -44,11 +44,9 @@ final class Workplace {
             above.make(base);
             lock = take(target, base.resolve(prefix + "-lock"));
             Path folder = base.resolve(prefix + "-staging");
-            delete(folder);
-            Files.createDirectory(folder);
-            Files.createDirectory(folder.resolve("new"));
-            Files.createDirectory(folder.resolve("old"));
-            return new Workplace(base, folder, lock, above);
+            Workplace workplace = new Workplace(base, folder, lock, above);
+            workplace.renew();
+            return workplace;
         } catch (IOException | RefusedOutputException e) {
             retreat(lock, above, e);
             if (e instanceof IOException trouble) {
@@ -56,6 +54,14 @@ final class Workplace {
             }
             throw (RefusedOutputException) e;
         }
+    }
+
+    /** Begins anew, with nothing made and nothing replaced. */
+    void renew() throws IOException {
+        delete(folder);
+        Files.createDirectory(folder);
+        Files.createDirectory(fresh());
+        Files.createDirectory(replaced());
     }
 
     private static OutputLock take(Path target, Path file) throws IOException {

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import offtape.core.fault.RefusedOutputException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
@@ -218,5 +219,47 @@ class OutputFolderTest {
         assertThrows(IllegalStateException.class, out::commit);
         out.close();
         assertTrue(Files.isDirectory(dir.resolve("s")));
+    }
+
+    /** What was published stays when the rest does not come about, whole and known as ours. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void whatWasPublishedStays(boolean isThere) throws IOException {
+        Path target = dir.resolve("returns");
+        if (isThere) {
+            write(target, false, "a.wav", "old");
+        }
+        try (OutputFolder out = OutputFolder.open(target, false, "a.wav", "b.wav")) {
+            out.write("a.wav", bytes("a"));
+            out.write("log.json", bytes("1"));
+            out.publish();
+            out.write("b.wav", bytes("b"));
+            assertFalse(Files.exists(target.resolve("b.wav")));
+            out.write("log.json", bytes("2"));
+            out.publish();
+            out.write("a.wav", bytes("half"));
+        }
+        Map<String, String> tree = Tree.of(target);
+        assertEquals("a", tree.get("a.wav"));
+        assertEquals("b", tree.get("b.wav"));
+        assertEquals("2", tree.get("log.json"));
+        assertEquals(Set.of("a.wav", "b.wav", "log.json", MANIFEST), tree.keySet());
+        assertEquals(Set.of(target.getFileName()), siblings(target));
+        write(target, false, "a.wav", "again");
+        assertEquals("again", Tree.of(target).get("a.wav"));
+    }
+
+    @Test
+    void aFailedPublicationLeavesWhatWasPublishedBefore() throws IOException {
+        Path target = dir.resolve("returns");
+        try (OutputFolder out = OutputFolder.open(target, false)) {
+            out.write("a.wav", bytes("a"));
+            out.publish();
+            Files.writeString(target.resolve("b.wav"), "mine");
+            out.write("b.wav", bytes("b"));
+            assertThrows(RefusedOutputException.class, out::publish);
+        }
+        assertEquals("a", Tree.of(target).get("a.wav"));
+        assertEquals("mine", Tree.of(target).get("b.wav"));
     }
 }

@@ -122,7 +122,7 @@ public final class Measurement {
         if (capture.loopback() != null) {
             capture.loopback().requireSame(rateHz, sheet);
         }
-        Session session = said.withRecording(rateHz, sheet);
+        Session session = said.withRecording(rateHz, sheet, ret.sheet().referenceDbfs());
         CompletableFuture<ToneReading> speedTask = Background.start(() -> SpeedTone.measure(ret));
         CompletableFuture<NoiseDensities> noiseTask =
                 Background.start(() -> NoiseDensities.measure(ret).orElse(null));

@@ -17,6 +17,8 @@ import offtape.core.standard.TrackSpacing;
  * @param tracks how far the two tracks lie apart, or null if not stated
  * @param recordingSampleRate frames a second of the recording, or null if not known
  * @param programmeSha256 digest of the programme's cue sheet, or null if not known
+ * @param referenceDbfs level of the programme's reference, dB re a full-scale sine, or null if not
+ *     known
  * @param loopback the loopback session that was taken out of the figures, or null if none was
  */
 public record Session(
@@ -31,6 +33,7 @@ public record Session(
         TrackSpacing tracks,
         @JsonInclude(JsonInclude.Include.NON_NULL) Integer recordingSampleRate,
         @JsonInclude(JsonInclude.Include.NON_NULL) String programmeSha256,
+        @JsonInclude(JsonInclude.Include.NON_NULL) Double referenceDbfs,
         @JsonInclude(JsonInclude.Include.NON_NULL) LoopbackUse loopback) {
 
     /** A session before its recording was looked at. */
@@ -54,6 +57,7 @@ public record Session(
                 software,
                 recordingSha256,
                 tracks,
+                null,
                 null,
                 null,
                 null);
@@ -83,7 +87,7 @@ public record Session(
 
     /** The same session in another capture mode. */
     public Session withMode(String other) {
-        return with(other, recordingSampleRate, programmeSha256, loopback);
+        return with(other, recordingSampleRate, programmeSha256, referenceDbfs, loopback);
     }
 
     /**
@@ -91,17 +95,19 @@ public record Session(
      *
      * @param rateHz frames a second of the recording
      * @param programme digest of the programme's cue sheet
+     * @param dbfs level of its reference, dB re a full-scale sine
      */
-    public Session withRecording(int rateHz, String programme) {
-        return with(mode, rateHz, programme, loopback);
+    public Session withRecording(int rateHz, String programme, double dbfs) {
+        return with(mode, rateHz, programme, dbfs, loopback);
     }
 
     /** The same session less a loopback. */
     public Session withLoopback(LoopbackUse use) {
-        return with(mode, recordingSampleRate, programmeSha256, use);
+        return with(mode, recordingSampleRate, programmeSha256, referenceDbfs, use);
     }
 
-    private Session with(String otherMode, Integer rateHz, String programme, LoopbackUse use) {
+    private Session with(
+            String otherMode, Integer rateHz, String programme, Double dbfs, LoopbackUse use) {
         return new Session(
                 machineName,
                 tape,
@@ -114,6 +120,7 @@ public record Session(
                 tracks,
                 rateHz,
                 programme,
+                dbfs,
                 use);
     }
 }

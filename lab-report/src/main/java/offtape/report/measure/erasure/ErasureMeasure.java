@@ -18,7 +18,7 @@ import offtape.report.measure.tone.ToneSearch;
 import offtape.report.result.Erasure;
 
 /**
- * Reads a replay of a tape on which a loud tone was recorded and silence over a part of it: the
+ * Reads a replay of a tape on which a loud tone was recorded and silence over its first part: the
  * power in a narrow band at the tone's frequency, with and without erasing. The noise that lies in
  * that band is told by the bands beside it and taken out.
  */
@@ -74,8 +74,11 @@ public final class ErasureMeasure {
                             tone.fromSeconds(),
                             tone.toSeconds()));
         }
-        double from = before >= after ? CLEAR_S : tone.toSeconds() + CLEAR_S;
-        double to = from + Math.max(before, after);
+        // what follows the tone may be tape that was never recorded, so what precedes it counts
+        // first
+        boolean first = before >= SHORTEST_S;
+        double from = first ? CLEAR_S : tone.toSeconds() + CLEAR_S;
+        double to = from + (first ? before : after);
         List<Erasure> channels = new ArrayList<>();
         for (int c = 0; c < Math.min(2, replay.channels()); c++) {
             channels.add(channel(replay, hz, c, tone, from, to));

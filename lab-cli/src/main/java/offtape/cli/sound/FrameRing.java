@@ -1,4 +1,4 @@
-package offtape.cli.capture;
+package offtape.cli.sound;
 
 /**
  * Frames on their way from one thread to another, without locks and without allocating: exactly one
@@ -12,7 +12,11 @@ public final class FrameRing {
     private volatile long taken;
     private volatile boolean ended;
 
-    /** Room for so many frames. */
+    /**
+     * An empty ring.
+     *
+     * @param capacity frames it holds, at least 1
+     */
     public FrameRing(int channels, int capacity) {
         this.frames = new double[channels][capacity];
         this.capacity = capacity;
@@ -28,7 +32,13 @@ public final class FrameRing {
         return capacity - waiting();
     }
 
-    /** Puts as many frames as there is room for; returns how many. */
+    /**
+     * Puts as many frames as there is room for.
+     *
+     * @param block one array a channel
+     * @param from place of the first frame in them
+     * @return how many were put, {@code count} or fewer
+     */
     public int put(double[][] block, int from, int count) {
         int some = Math.min(count, room());
         int at = (int) (put % capacity);
@@ -41,7 +51,13 @@ public final class FrameRing {
         return some;
     }
 
-    /** Takes as many frames as there are, no more than asked for; returns how many. */
+    /**
+     * Takes as many frames as there are.
+     *
+     * @param block one array a channel, which receives them
+     * @param from place of the first frame in them
+     * @return how many were taken, {@code count} or fewer
+     */
     public int take(double[][] block, int from, int count) {
         int some = Math.min(count, waiting());
         int at = (int) (taken % capacity);

@@ -1,0 +1,2 @@
+/** Sound devices by way of the system's PortAudio library, where there is one. */
+package offtape.cli.sound.portaudio;
