@@ -109,7 +109,9 @@ public final class Lineup {
                 .ifPresentOrElse(
                         lag -> {
                             flow.timed(lag);
-                            double ms = 1000 * (lag - flow.beganAfter()) / sampleRateHz;
+                            // nothing returns before it is sent, but for rounding
+                            double frames = Math.max(0, lag - flow.beganAfter());
+                            double ms = 1000 * frames / sampleRateHz;
                             delay = delay.found(ms, late.getAsLong() > lateAtMark);
                             lateAtMark = late.getAsLong();
                         },
