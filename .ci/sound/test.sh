@@ -85,6 +85,18 @@ devices_are_listed() {
     process.exit(devices.some((d) => opens(d.playback) && opens(d.capture)) ? 0 : 1);'
 }
 
+# A path that changes nothing: level and balance as sent, and a delay that only the computer makes. A sink that hands
+# its sound out in blocks may give it back in the very block that is recorded next, so 0 is possible.
+a_line_up_reads_an_exact_path() {
+  "$root/offtape" lineup --plain --json --seconds 3 --no-settings 2>"$scratch/message" | node -e '
+    const answer = JSON.parse(require("fs").readFileSync(0, "utf8"));
+    const exact = (x) => Math.abs(x) < 0.005;
+    process.exit(answer.returns.length === 2 && answer.returns.every((r) => exact(r.levelDb) && !r.clipped)
+      && exact(answer.rightLessLeftDb) && answer.delayMs !== null && answer.delayMs >= 0 && answer.delayMs < 2000 ? 0 : 1);' && return
+  sed 's/^/    /' "$scratch/message"
+  return 1
+}
+
 # Runs a capture into $1.wav by the layer $2, does $3 … to its process after some seconds, and leaves its exit code in
 # $code.
 broken_off() {
@@ -248,6 +260,7 @@ check "an exact path reads as exact" \
 export ALSA_CONFIG_PATH=$scratch/alsa.conf
 use_path loop loop.monitor
 check "devices are listed" devices_are_listed
+check "a line-up reads an exact path" a_line_up_reads_an_exact_path
 check "the programme is played, recorded and measured" \
   undisturbed_capture --out "$scratch/captured.wav" --mode loopback --measure "$scratch/captured"
 check "not a sample is lost between player and recorder" \

@@ -127,6 +127,11 @@ final class ArchitectureTest {
     }
 
     @Test
+    void theScreenAndKeysOfTheLibraryStayInTheTerminalPackage() {
+        only("offtape.cli.terminal..", "org.jline..");
+    }
+
+    @Test
     void nativeLibrariesAreCalledFromOnePackageOnly() {
         only("offtape.cli.sound.portaudio..", "com.sun.jna..");
     }

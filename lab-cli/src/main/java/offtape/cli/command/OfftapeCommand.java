@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
             DemoCommand.class,
             PrepareCommand.class,
             DevicesCommand.class,
+            LineupCommand.class,
             CaptureCommand.class,
             TransferCommand.class,
             ErasureCommand.class,

@@ -30,6 +30,11 @@ final class Interactive {
                 && leadsToTerminal(STANDARD_ERROR);
     }
 
+    /** Whether a picture can be drawn over and over, and keys be read one by one. */
+    static boolean keys() {
+        return questions() && !"dumb".equals(System.getenv().getOrDefault("TERM", "dumb"));
+    }
+
     /** Whether the environment allows control characters. */
     static boolean allowed(Map<String, String> environment) {
         return environment.getOrDefault("NO_COLOR", "").isEmpty()

@@ -23,15 +23,21 @@ public final class Terminal {
     private final PrintStream err;
     private final boolean interactive;
     private final BufferedReader answers;
+    private final boolean ownStreams;
     private boolean quiet;
     private boolean progressShown;
 
     private Terminal(
-            PrintStream out, PrintStream err, boolean interactive, BufferedReader answers) {
+            PrintStream out,
+            PrintStream err,
+            boolean interactive,
+            BufferedReader answers,
+            boolean ownStreams) {
         this.out = out;
         this.err = err;
         this.interactive = interactive;
         this.answers = answers;
+        this.ownStreams = ownStreams;
     }
 
     /** The process's own streams. */
@@ -45,7 +51,8 @@ public final class Terminal {
                 Interactive.questions()
                         ? new BufferedReader(
                                 new InputStreamReader(System.in, StandardCharsets.UTF_8))
-                        : null);
+                        : null,
+                true);
     }
 
     /**
@@ -54,12 +61,12 @@ public final class Terminal {
      * @param interactive whether {@code err} may receive control characters
      */
     public static Terminal of(PrintStream out, PrintStream err, boolean interactive) {
-        return new Terminal(out, err, interactive, null);
+        return new Terminal(out, err, interactive, null, false);
     }
 
     /** Given streams, and somebody who answers questions. */
     public static Terminal of(PrintStream out, PrintStream err, BufferedReader answers) {
-        return new Terminal(out, err, false, answers);
+        return new Terminal(out, err, false, answers, false);
     }
 
     /** From now on prints results and errors only, or everything again. */
@@ -70,6 +77,13 @@ public final class Terminal {
     /** Whether control characters may be used. */
     public boolean isInteractive() {
         return interactive;
+    }
+
+    /**
+     * A screen to draw on, if the process's own streams lead to a terminal that can be drawn on.
+     */
+    public Optional<LiveScreen> screen() {
+        return ownStreams && Interactive.keys() ? LiveScreen.ofSystem() : Optional.empty();
     }
 
     /** Standard output for what writes by itself, such as help texts. */

@@ -1,0 +1,87 @@
+package offtape.cli.lineup;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** What a user sees. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class PictureTest {
+
+    private static final double DOWN = Math.pow(10, -1.3 / 20);
+
+    private final Map<View, Readings> settled = new EnumMap<>(View.class);
+
+    private Readings readings(View view) {
+        return settled.computeIfAbsent(
+                view, v -> new Bench(v, false).by((l, r) -> new double[] {l, DOWN * r}).settle());
+    }
+
+    @ParameterizedTest
+    @EnumSource(View.class)
+    void itFitsAScreenOfEightyOrSixtyByTwentyFour(View view) {
+        Readings r = readings(view);
+        for (int width : List.of(80, 60)) {
+            List<String> lines = Picture.of(r, width);
+            assertTrue(lines.stream().allMatch(l -> l.length() <= width), () -> "" + lines);
+            long filled = lines.stream().filter(l -> !l.isEmpty()).count();
+            assertTrue(filled <= 24, () -> String.join("\n", lines));
+        }
+    }
+
+    @Test
+    void figuresAndWordsStandTogether() {
+        List<String> lines = Picture.of(readings(View.GAINS), 80);
+        assertEquals("OFFTAPE LINE-UP   gains and balance", lines.get(0));
+        assertTrue(lines.get(1).endsWith("1 kHz, 0.0 dB re reference (-18.0 dBFS), both"));
+        String all = String.join("\n", lines);
+        assertTrue(all.contains("Right less left  -1.30 dB"), all);
+        assertTrue(
+                all.contains("> Right comes back 1.3 dB low: raise the right record gain."), all);
+        assertTrue(all.contains("100.00 ms, the computer's buffers included"), all);
+        assertTrue(all.contains("q quit"), all);
+    }
+
+    @Test
+    void theCautionComesFirst() {
+        String all = String.join("\n", Picture.of(new Bench(View.GAINS, false).run(0.25), 80));
+        assertTrue(all.contains("CAUTION  A steady tone is about to sound"), all);
+        assertTrue(all.contains("nothing for a moment"), all);
+    }
+
+    @Test
+    void screwsComeWithACaution() {
+        String all = String.join(" ", Picture.of(readings(View.BIAS), 200)).replaceAll(" +", " ");
+        assertTrue(all.contains("mains voltage"), all);
+        assertTrue(all.contains("licensed technician"), all);
+    }
+
+    @Test
+    void linesTellTheSame() {
+        PlainLog log = new PlainLog();
+        Readings r = readings(View.GAINS);
+        assertEquals(2, log.news(r).size());
+        assertEquals(List.of(), log.news(r));
+        assertEquals(1, log.advice(r).size());
+        assertEquals(List.of(), log.advice(r));
+        assertTrue(
+                PlainLog.line(r)
+                        .startsWith(
+                                "left 0.00 dB re sent (-18.00 dBFS), right -1.30 dB re sent"
+                                        + " (-19.30 dBFS), right less left -1.30 dB, K3 below"),
+                PlainLog.line(r));
+        assertTrue(
+                PlainLog.line(readings(View.AZIMUTH))
+                        .startsWith("right late by 0.00 µs, mono sum"));
+        assertEquals("no steady tone", PlainLog.line(readings(View.TAPE)));
+        assertTrue(
+                PlainLog.line(readings(View.BIAS)).endsWith("below maximum 0.00 dB and 0.00 dB"));
+    }
+}
