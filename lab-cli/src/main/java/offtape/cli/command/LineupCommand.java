@@ -36,9 +36,9 @@ import picocli.CommandLine.Spec;
             "Azimuth by a calibration tape: offtape lineup --aid azimuth --listen",
             "For scripts: offtape lineup --json --seconds 3 --channels left",
             "",
-            "Turn loudspeakers down and take headphones off before it starts. Inside an opened",
-            "machine there is mains voltage: adjusting it is work for people who know how, by",
-            "the rules of the place you live in. Keep clear of moving reels.",
+            "Turn loudspeakers down and take headphones off before it starts. Inside an",
+            "opened machine there is mains voltage: adjusting it is work for people who know",
+            "how, by the rules of the place you live in. Keep clear of moving reels.",
         })
 final class LineupCommand implements Callable<Integer> {
 

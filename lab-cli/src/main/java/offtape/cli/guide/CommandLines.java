@@ -37,8 +37,8 @@ final class CommandLines {
     /** Sets levels. */
     static List<String> lineUp(Answers a) {
         List<String> words = words("lineup", "--programme", programme(a));
-        if (a.heads() != Heads.THREE) {
-            words.addAll(words("--aid", "replay"));
+        if (a.heads() == Heads.REPLAY) {
+            words.addAll(words("--aid", "replay", "--listen"));
         }
         words.addAll(a.devices());
         return words;
