@@ -7,6 +7,7 @@ here=$(cd -P -- "$(dirname -- "${BASH_SOURCE[0]}")" && pwd)
 root=$(dirname -- "$(dirname -- "$here")")
 scratch=$(mktemp -d "${TMPDIR:-/tmp}/offtape-sound.XXXXXX")
 recorder=
+other=
 server=
 machine=()
 passed=0
@@ -14,6 +15,7 @@ failed=0
 
 # shellcheck disable=SC2317  # called by the trap
 clean_up() {
+  [ -z "$other" ] || kill "$other" 2>/dev/null || true
   [ -z "$recorder" ] || kill "$recorder" 2>/dev/null || true
   stop_machine
   "$here/loopback.sh" stop "$scratch/loop" || true
@@ -88,11 +90,29 @@ devices_are_listed() {
 # A path that changes nothing: level and balance as sent, and a delay that only the computer makes. A sink that hands
 # its sound out in blocks may give it back in the very block that is recorded next, so 0 is possible.
 a_line_up_reads_an_exact_path() {
+  lined_up 0.005
+}
+
+# Where somebody else holds the path at another rate, the server converts to it and back, which costs little.
+a_path_at_another_rate_is_read() {
+  local result=0
+  parec --device=loop.monitor --rate=44100 --format=s24le --channels=2 --raw >/dev/null &
+  recorder=$!
+  sleep 1
+  lined_up 0.02 || result=1
+  kill -TERM "$recorder"
+  wait "$recorder" || true
+  recorder=
+  return "$result"
+}
+
+# Levels and balance within $1 dB.
+lined_up() {
   "$root/offtape" lineup --plain --json --seconds 3 --no-settings 2>"$scratch/message" | node -e '
     const answer = JSON.parse(require("fs").readFileSync(0, "utf8"));
-    const exact = (x) => Math.abs(x) < 0.005;
+    const exact = (x) => Math.abs(x) < Number(process.argv[1]);
     process.exit(answer.returns.length === 2 && answer.returns.every((r) => exact(r.levelDb) && !r.clipped)
-      && exact(answer.rightLessLeftDb) && answer.delayMs !== null && answer.delayMs >= 0 && answer.delayMs < 2000 ? 0 : 1);' && return
+      && exact(answer.rightLessLeftDb) && answer.delayMs !== null && answer.delayMs >= 0 && answer.delayMs < 2000 ? 0 : 1);' "$1" && return
   sed 's/^/    /' "$scratch/message"
   return 1
 }
@@ -133,6 +153,19 @@ interrupted_keeps_what_was_recorded() {
     "$root/offtape" capture --programme "$scratch/programme" --no-settings --layer "$1" --out "$file" \
     2>"$scratch/message" || code=$?
   [ "$code" -eq 130 ] && [ ! -e "$file" ] && holds_seconds "interrupted-$1" 3 && return
+  echo "    exit code $code: $(cat "$scratch/message")"
+  return 1
+}
+
+# No file may grow beyond 4 MB: to the command that is a disk that takes no more.
+a_full_disk_keeps_what_was_recorded() {
+  code=0
+  (
+    ulimit -f 4096
+    exec "$root/offtape" capture --programme "$scratch/programme" --no-settings --out "$scratch/full.wav" 2>"$scratch/message"
+  ) || code=$?
+  [ "$code" -eq 2 ] && grep -q 'full.incomplete.wav' "$scratch/message" && [ ! -e "$scratch/full.wav" ] \
+    && holds_seconds full 10 && return
   echo "    exit code $code: $(cat "$scratch/message")"
   return 1
 }
@@ -179,17 +212,21 @@ only_five_and_six() {
     process.exit(right ? 0 : 1);' "$1"
 }
 
-# Captures with channels 5 and 6 of eight by the layer $1; all eight are recorded beside it.
+# Captures with channels 5 and 6 of eight by the layer $1; all eight are recorded beside it, and another program plays
+# silence meanwhile.
 another_pair() {
-  local result=0
+  local result=0 map=front-left,front-right,rear-left,rear-right,front-center,lfe,side-left,side-right
+  pacat --device=loop --rate=48000 --format=s24le --channels=8 --raw --channel-map="$map" </dev/zero &
+  other=$!
   parec --device=loop.monitor --rate=48000 --format=s24le --channels=8 --raw \
-    --channel-map=front-left,front-right,rear-left,rear-right,front-center,lfe,side-left,side-right >"$scratch/all.raw" &
+    --channel-map="$map" >"$scratch/all.raw" &
   recorder=$!
   undisturbed_capture --layer "$1" --output-channels 5,6 --input-channels 5,6 --out "$scratch/pair-$1.wav" \
     --mode loopback --measure "$scratch/pair-$1" || result=1
-  kill -TERM "$recorder"
-  wait "$recorder" || true
+  kill -TERM "$recorder" "$other"
+  wait "$recorder" "$other" || true
   recorder=
+  other=
   [ "$result" -eq 0 ] || return 1
   node "$here/exact.mjs" "$scratch/pair-$1/results.json" "$scratch/pair-$1.wav" "$scratch/programme/programme.wav" || result=1
   only_five_and_six "$scratch/all.raw" || result=1
@@ -266,6 +303,8 @@ check "the programme is played, recorded and measured" \
 check "not a sample is lost between player and recorder" \
   node "$here/exact.mjs" "$scratch/captured/results.json" "$scratch/captured.wav" "$scratch/programme/programme.wav"
 check "stems come back to the bit" stems_come_back
+check "a path at another rate is read" a_path_at_another_rate_is_read
+check "a recording that fills the disk is kept" a_full_disk_keeps_what_was_recorded
 check "an interrupted recording is kept" interrupted_keeps_what_was_recorded java
 check "a killed recording is kept" killed_keeps_what_was_recorded
 
