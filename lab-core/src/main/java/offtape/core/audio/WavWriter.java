@@ -196,6 +196,10 @@ public final class WavWriter implements Closeable {
             channel.position(0);
             putHeader();
             channel.position(end);
+            // so that it outlasts a power cut as well
+            if (channel instanceof FileChannel disk) {
+                disk.force(false);
+            }
         } catch (IOException e) {
             throw refused(file, e);
         }
