@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicInteger;
 import offtape.cli.terminal.Terminal;
@@ -22,6 +23,7 @@ import offtape.core.programme.ProgrammeWriter;
 import offtape.core.standard.TrackSpacing;
 import offtape.core.transport.TransportDescription;
 import offtape.core.unit.TapeSpeed;
+import offtape.report.compare.Comparison;
 import offtape.report.measure.Measurement;
 import offtape.report.measure.mode.Capture;
 import offtape.report.render.ReportWriter;
@@ -80,7 +82,8 @@ final class Demo {
         CompletableFuture<Results> before = Background.start(() -> session(BEFORE, "as bought"));
         Outcome outcome = new Outcome(Background.result(before), Background.result(after));
         step("Comparing");
-        String page = ReportWriter.html(outcome.before(), outcome.after());
+        Comparison comparison = Comparison.of(outcome.before(), outcome.after(), List.of());
+        String page = ReportWriter.html(comparison, outcome.before(), outcome.after());
         folder.write(COMPARISON, page.getBytes(StandardCharsets.UTF_8));
         return outcome;
     }

@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
             TransferCommand.class,
             ErasureCommand.class,
             MeasureCommand.class,
+            CompareCommand.class,
             SpeedCommand.class,
             TonesCommand.class,
             SimulateCommand.class

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -65,6 +66,30 @@ class DemoTest {
     @ValueSource(strings = {"Speed ", "Wow and flutter", "Highs", "Balance", "Noise", "Open "})
     void tellsWhatItFound(String line) {
         assertTrue(outcome.out().lines().anyMatch(l -> l.startsWith(line)), outcome.out());
+    }
+
+    /** The same page as the demo's, from the sessions it wrote. */
+    @Test
+    void itsSessionsCanBeCompared() throws IOException {
+        Path out = folder.resolve("comparison");
+        Path before = folder.resolve("demo/before");
+        Path after = folder.resolve("demo/after");
+        Tool.Outcome compared = Tool.run("compare", before, after, "--out", out, "--json");
+        assertEquals(0, compared.code(), compared.err());
+        assertEquals(
+                Files.readString(folder.resolve("demo/before-and-after.html")),
+                Files.readString(out.resolve("comparison.html")));
+        JsonNode figures = new ObjectMapper().readTree(compared.out());
+        assertEquals("offtape-comparison", figures.get("format").asText());
+        JsonNode flutter = null;
+        for (JsonNode change : figures.get("changes")) {
+            flutter = change.get("name").asText().startsWith("Wow") ? change : flutter;
+        }
+        assertEquals("better", flutter.get("direction").asText());
+        assertTrue(compared.err().contains("better  Wow and flutter"), compared.err());
+        assertEquals(2, Tool.run("compare", before, after).code());
+        assertEquals(3, Tool.run("compare", before, folder.resolve("demo"), "--out", out).code());
+        assertEquals(0, Tool.run("compare", before, after, "--out", out).code());
     }
 
     @ParameterizedTest

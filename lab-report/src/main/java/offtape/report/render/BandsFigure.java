@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import offtape.core.unit.Quantity;
+import offtape.report.headline.Find;
 import offtape.report.result.Response;
 import offtape.report.result.ResponseBand;
 import offtape.report.result.Results;

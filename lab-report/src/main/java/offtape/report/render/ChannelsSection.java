@@ -3,6 +3,8 @@ package offtape.report.render;
 import java.util.List;
 import offtape.core.standard.TrackSpacing;
 import offtape.core.unit.Quantity;
+import offtape.report.headline.Find;
+import offtape.report.headline.Subject;
 import offtape.report.result.Channels;
 import offtape.report.result.Results;
 import offtape.report.result.Timing;

@@ -3,6 +3,7 @@ package offtape.report.render;
 import java.util.List;
 import java.util.stream.Stream;
 import offtape.core.unit.Quantity;
+import offtape.report.headline.Find;
 import offtape.report.result.ContourPoint;
 import offtape.report.result.Response;
 import offtape.report.result.Results;

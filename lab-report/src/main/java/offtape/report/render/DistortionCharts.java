@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
+import offtape.report.headline.Find;
 import offtape.report.result.Distortion;
 import offtape.report.result.FittedCurve;
 import offtape.report.result.LadderStep;

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import offtape.core.unit.Quantity;
+import offtape.report.headline.Find;
+import offtape.report.headline.Subject;
 import offtape.report.result.Distortion;
 import offtape.report.result.LadderStep;
 import offtape.report.result.Results;

@@ -6,6 +6,8 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import offtape.core.unit.Quantity;
+import offtape.report.headline.Find;
+import offtape.report.headline.Subject;
 import offtape.report.result.Distortion;
 import offtape.report.result.Noise;
 import offtape.report.result.Response;

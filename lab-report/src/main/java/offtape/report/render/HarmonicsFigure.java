@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import offtape.report.headline.Subject;
 import offtape.report.result.HarmonicCurve;
 import offtape.report.result.Response;
 import offtape.report.result.Results;

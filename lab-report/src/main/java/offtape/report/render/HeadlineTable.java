@@ -2,6 +2,7 @@ package offtape.report.render;
 
 import java.util.List;
 import offtape.core.unit.Quantity;
+import offtape.report.headline.Headline;
 import offtape.report.result.Results;
 
 /** The headline figures of one session as tables. */

@@ -3,6 +3,7 @@ package offtape.report.render;
 import java.util.Arrays;
 import java.util.List;
 import offtape.core.unit.Quantity;
+import offtape.report.headline.Find;
 import offtape.report.result.LevelDependence;
 import offtape.report.result.Response;
 import offtape.report.result.Results;

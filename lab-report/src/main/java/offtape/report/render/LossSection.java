@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import offtape.report.headline.Find;
 import offtape.report.result.LossAlternative;
 import offtape.report.result.LossCause;
 import offtape.report.result.LossFit;

@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import offtape.report.headline.Find;
+import offtape.report.headline.Subject;
 import offtape.report.result.HumLine;
 import offtape.report.result.Noise;
 import offtape.report.result.Results;

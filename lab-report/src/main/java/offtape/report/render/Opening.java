@@ -1,6 +1,7 @@
 package offtape.report.render;
 
 import java.util.List;
+import offtape.report.headline.Subject;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Results;
 

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import offtape.core.unit.Quantity;
+import offtape.report.headline.Find;
+import offtape.report.headline.Headline;
 import offtape.report.result.Distortion;
 import offtape.report.result.LadderStep;
 import offtape.report.result.Response;

@@ -1,8 +1,13 @@
 package offtape.report.render;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
+import java.util.stream.Collectors;
+import offtape.report.compare.Change;
+import offtape.report.compare.Change.Direction;
+import offtape.report.compare.Comparison;
 import offtape.report.result.Results;
 
 /**
@@ -13,8 +18,8 @@ final class PairPage {
     private PairPage() {}
 
     /** The page. */
-    static String of(Results before, Results after) {
-        String title = title(before, after);
+    static String of(Comparison comparison, Results before, Results after) {
+        String title = title(comparison);
         Markup opening =
                 new Markup()
                         .open("header")
@@ -26,11 +31,9 @@ final class PairPage {
                         .element("p", session("Before", before), "class", "identity")
                         .line()
                         .element("p", session("After", after), "class", "identity")
-                        .line()
-                        .element("p", finding(before, after), "class", "findings")
-                        .close("header")
-                        .line()
-                        .add(table(before, after).open());
+                        .line();
+        findings(comparison).forEach(f -> opening.element("p", f, "class", "findings").line());
+        opening.close("header").line().add(table(comparison).open());
         return Page.of(
                 title + " – Offtape report",
                 opening,
@@ -38,10 +41,10 @@ final class PairPage {
                 List.of(before.session(), after.session()));
     }
 
-    private static String title(Results before, Results after) {
-        String first = Words.machine(before.session());
-        boolean same = first.equals(Words.machine(after.session()));
-        return same ? first + ": before and after" : "Before and after";
+    private static String title(Comparison comparison) {
+        String first = Words.machine(comparison.before());
+        String second = Words.machine(comparison.after());
+        return first.equals(second) ? first + ": before and after" : first + " and " + second;
     }
 
     private static String session(String which, Results results) {
@@ -54,51 +57,75 @@ final class PairPage {
                 + Words.description(results.session());
     }
 
-    private static String finding(Results before, Results after) {
-        List<Change> changes = changes(before, after);
-        long clear = changes.stream().filter(Change::isClear).count();
-        long known = changes.stream().filter(Change::isKnown).count();
+    /** What is better, what is worse, and how far that can be told; one sentence each. */
+    private static List<String> findings(Comparison comparison) {
+        List<String> lines = new ArrayList<>();
+        List<Change> better = comparison.gone(Direction.BETTER);
+        List<Change> worse = comparison.gone(Direction.WORSE);
+        long known = comparison.changes().stream().filter(Change::isKnown).count();
         if (known == 0) {
-            return "No headline figure is known in both sessions.";
+            lines.add("No headline figure is known in both sessions.");
+        } else if (better.isEmpty() && worse.isEmpty()) {
+            lines.add(
+                    "None of the "
+                            + known
+                            + " headline figures known in both sessions changed by more than the"
+                            + " uncertainty of the difference.");
         }
-        return clear
-                + " of the "
-                + known
-                + " headline figures known in both sessions changed by more than the uncertainty of"
-                + " the difference.";
+        lines.addAll(named("Better: ", better));
+        lines.addAll(named("Worse: ", worse));
+        lines.addAll(comparison.notes());
+        lines.add(
+                comparison.repeats() < 2
+                        ? "How much the figures scatter from one measuring to the next is not known:"
+                                + " measure twice with nothing done in between."
+                        : "How much the figures scatter is taken from "
+                                + comparison.repeats()
+                                + " measurings with nothing done in between.");
+        return lines;
     }
 
-    private static List<Change> changes(Results before, Results after) {
-        List<Headline> first = Headline.of(before);
-        List<Headline> second = Headline.of(after);
-        List<Change> changes = new ArrayList<>();
-        for (Headline headline : first) {
-            Optional<Headline> other = Headline.named(second, headline.name());
-            for (int c = 0; c < headline.figures().size() && other.isPresent(); c++) {
-                String channel = headline.isPerChannel() ? ", " + Find.CHANNELS.get(c) : "";
-                changes.add(
-                        new Change(
-                                headline.name() + channel,
-                                headline.signed(),
-                                headline.figures().get(c),
-                                other.get().figures().get(c)));
-            }
-        }
-        return changes;
+    /** Each figure once; the channel where it is one of them only. */
+    private static List<String> named(String head, List<Change> changes) {
+        Map<String, List<Change>> byName =
+                changes.stream()
+                        .collect(
+                                Collectors.groupingBy(
+                                        Change::name, LinkedHashMap::new, Collectors.toList()));
+        String names =
+                byName.values().stream()
+                        .map(all -> all.size() > 1 ? all.get(0).name() : all.get(0).label())
+                        .collect(Collectors.joining("; "));
+        return changes.isEmpty() ? List.of() : List.of(head + names + ".");
     }
 
-    private static DataTable table(Results before, Results after) {
+    private static DataTable table(Comparison comparison) {
         return new DataTable(
                 "Headline figures of both sessions",
-                List.of("Figure", "Before", "After", "Difference"),
-                changes(before, after).stream()
+                List.of("Figure", "Before", "After", "Difference", "Change"),
+                comparison.changes().stream()
                         .map(
                                 c ->
                                         List.of(
-                                                c.name(),
+                                                c.label(),
                                                 Numbers.full(c.before(), c.signed()),
                                                 Numbers.full(c.after(), c.signed()),
-                                                c.words()))
+                                                difference(c),
+                                                judgement(c.direction())))
                         .toList());
+    }
+
+    private static String difference(Change c) {
+        return c.isKnown() ? Numbers.full(c.difference(), true) : "not known";
+    }
+
+    /** With a sign of its own, so that it needs no colour. */
+    private static String judgement(Direction direction) {
+        return switch (direction) {
+            case BETTER -> "▲\u00a0better";
+            case WORSE -> "▼\u00a0worse";
+            case UNCLEAR -> "≈ no clear change";
+            case UNKNOWN -> "?\u00a0unknown";
+        };
     }
 }

@@ -3,6 +3,8 @@ package offtape.report.render;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import offtape.report.compare.Comparison;
+import offtape.report.headline.Subject;
 import offtape.report.result.Results;
 
 /**
@@ -55,9 +57,13 @@ public final class ReportWriter {
         return Page.of(title, opening, sections, List.of(results.session()));
     }
 
-    /** Two sessions side by side as an HTML page, for example before and after a service. */
-    public static String html(Results before, Results after) {
-        return PairPage.of(before, after);
+    /**
+     * Two sessions side by side as an HTML page, for example before and after a service.
+     *
+     * @param comparison of these two
+     */
+    public static String html(Comparison comparison, Results before, Results after) {
+        return PairPage.of(comparison, before, after);
     }
 
     /**

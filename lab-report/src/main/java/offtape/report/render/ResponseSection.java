@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import offtape.core.unit.Quantity;
+import offtape.report.headline.Find;
 import offtape.report.result.Response;
 import offtape.report.result.Results;
 

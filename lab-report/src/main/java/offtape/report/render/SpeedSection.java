@@ -3,6 +3,7 @@ package offtape.report.render;
 import java.util.ArrayList;
 import java.util.List;
 import offtape.core.unit.Quantity;
+import offtape.report.headline.Find;
 import offtape.report.result.Results;
 import offtape.report.result.Speed;
 import offtape.report.result.WorstTenSeconds;

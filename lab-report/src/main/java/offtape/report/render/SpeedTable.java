@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import offtape.core.unit.Quantity;
+import offtape.report.headline.Find;
 import offtape.report.result.Speed;
 import offtape.report.result.SpeedFloors;
 import offtape.report.result.TransportSpeed;

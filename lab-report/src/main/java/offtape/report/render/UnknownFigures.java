@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import offtape.core.unit.Quantity;
+import offtape.report.headline.Find;
+import offtape.report.headline.Headline;
 import offtape.report.result.Results;
 import offtape.report.result.Speed;
 import offtape.report.result.Timing;

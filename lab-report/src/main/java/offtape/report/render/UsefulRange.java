@@ -3,6 +3,7 @@ package offtape.report.render;
 import java.util.List;
 import java.util.Optional;
 import offtape.core.unit.Quantity;
+import offtape.report.headline.Find;
 import offtape.report.result.Distortion;
 import offtape.report.result.Results;
 

@@ -7,6 +7,7 @@ import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import offtape.report.headline.Subject;
 import offtape.report.result.Session;
 
 /** The session in words. */

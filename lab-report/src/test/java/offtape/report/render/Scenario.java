@@ -79,7 +79,7 @@ final class Scenario {
     /** A session that holds nothing but its description. */
     static Results empty(String machineName) {
         return with(
-                new Session(machineName, null, null, "reference-tape", "", null, null, null),
+                new Session(machineName, null, null, null, "", null, null, null),
                 null,
                 null,
                 List.of(),
@@ -118,7 +118,7 @@ final class Scenario {
                 List.of());
     }
 
-    private static Results session(Session session, double repaired) {
+    static Results session(Session session, double repaired) {
         List<Response> response =
                 List.of(
                         response("left", -20, 15_200 + 1500 * repaired),

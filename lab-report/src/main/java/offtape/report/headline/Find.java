@@ -1,4 +1,4 @@
-package offtape.report.render;
+package offtape.report.headline;
 
 import java.util.Comparator;
 import java.util.List;
@@ -13,55 +13,55 @@ import offtape.report.result.Response;
 import offtape.report.result.Results;
 
 /** Looks up parts of results; what a session does not hold is found as unknown, never as null. */
-final class Find {
+public final class Find {
 
     /** Names of the channels in the order in which they are shown. */
-    static final List<String> CHANNELS = List.of("left", "right");
+    public static final List<String> CHANNELS = List.of("left", "right");
 
     private static final String NOT_MEASURED = "Not measured in this session.";
 
     private Find() {}
 
     /** {@code figure}, or an unknown one if there is none. */
-    static Quantity figure(Quantity figure) {
+    public static Quantity figure(Quantity figure) {
         return Objects.requireNonNullElse(figure, Quantity.unknown(NOT_MEASURED));
     }
 
     /** The value of a figure, if it is known. */
-    static OptionalDouble value(Quantity figure) {
+    public static OptionalDouble value(Quantity figure) {
         return figure != null && figure.isKnown()
                 ? OptionalDouble.of(figure.value())
                 : OptionalDouble.empty();
     }
 
     /** The sweep levels of a session from the lowest up, dB. */
-    static List<Double> sweepLevels(Results results) {
+    public static List<Double> sweepLevels(Results results) {
         return results.response().stream().map(Response::levelDb).distinct().sorted().toList();
     }
 
     /** The response of a channel at a level. */
-    static Optional<Response> response(Results results, String channel, double levelDb) {
+    public static Optional<Response> response(Results results, String channel, double levelDb) {
         return results.response().stream()
                 .filter(r -> channel.equals(r.channel()) && r.levelDb() == levelDb)
                 .findFirst();
     }
 
     /** The response of a channel at the lowest level of the session. */
-    static Optional<Response> quietResponse(Results results, String channel) {
+    public static Optional<Response> quietResponse(Results results, String channel) {
         return sweepLevels(results).stream()
                 .findFirst()
                 .flatMap(level -> response(results, channel, level));
     }
 
     /** The ladder of the lowest frequency, the one on which K3 is told. */
-    static Optional<Distortion> toneLadder(Results results, String channel) {
+    public static Optional<Distortion> toneLadder(Results results, String channel) {
         return results.distortion().stream()
                 .filter(d -> channel.equals(d.channel()))
                 .min(Comparator.comparingDouble(Distortion::frequencyHz));
     }
 
     /** The ladder of the highest frequency if there is more than one. */
-    static Optional<Distortion> trebleLadder(Results results, String channel) {
+    public static Optional<Distortion> trebleLadder(Results results, String channel) {
         Optional<Distortion> tone = toneLadder(results, channel);
         return results.distortion().stream()
                 .filter(d -> channel.equals(d.channel()))
@@ -70,12 +70,12 @@ final class Find {
     }
 
     /** The noise of a channel. */
-    static Optional<Noise> noise(Results results, String channel) {
+    public static Optional<Noise> noise(Results results, String channel) {
         return results.noise().stream().filter(n -> channel.equals(n.channel())).findFirst();
     }
 
     /** How the channels compare, wholly unknown if the session does not tell. */
-    static Channels channels(Results results) {
+    public static Channels channels(Results results) {
         return Objects.requireNonNullElse(results.channels(), Channels.unknown(NOT_MEASURED));
     }
 }

@@ -1,26 +1,26 @@
-package offtape.report.render;
+package offtape.report.headline;
 
 import offtape.core.transport.CaptureMode;
 import offtape.report.result.Results;
 import offtape.report.result.Session;
 
 /** What a session is about, since words for a machine with its tape do not fit an interface. */
-enum Subject {
+public enum Subject {
     /** A tape machine. */
     MACHINE,
     /** The interface that measured itself. */
     INTERFACE;
 
-    static Subject of(Results results) {
+    public static Subject of(Results results) {
         return of(results.session());
     }
 
-    static Subject of(Session session) {
+    public static Subject of(Session session) {
         return CaptureMode.LOOPBACK.key().equals(session.mode()) ? INTERFACE : MACHINE;
     }
 
     /** The words that fit. */
-    String words(String ofMachine, String ofInterface) {
+    public String words(String ofMachine, String ofInterface) {
         return this == MACHINE ? ofMachine : ofInterface;
     }
 }

@@ -1,4 +1,4 @@
-package offtape.report.render;
+package offtape.report.headline;
 
 import java.util.List;
 import java.util.Optional;
@@ -17,18 +17,19 @@ import offtape.report.result.Speed;
  * @param name the trade's name for it
  * @param plain what it means to somebody who does not know the name
  * @param signed whether a plus sign says something
+ * @param aim which way is better
  * @param figures left and right, or one for the whole machine
  */
-record Headline(String name, String plain, boolean signed, List<Quantity> figures) {
+public record Headline(String name, String plain, boolean signed, Aim aim, List<Quantity> figures) {
 
     /** Name of the lower edge. */
-    static final String LOWER_EDGE = "Lower edge of the response, −3 dB";
+    public static final String LOWER_EDGE = "Lower edge of the response, −3 dB";
 
     /** Name of the upper edge. */
-    static final String UPPER_EDGE = "Upper edge of the response, −3 dB";
+    public static final String UPPER_EDGE = "Upper edge of the response, −3 dB";
 
     /** Name of the record level at which K3 reaches 3 %. */
-    static final String LEVEL_AT_K3 = "Record level at 3 % K3";
+    public static final String LEVEL_AT_K3 = "Record level at 3 % K3";
 
     private static final String WOW_AND_FLUTTER = "Wow and flutter, weighted peak";
 
@@ -37,7 +38,7 @@ record Headline(String name, String plain, boolean signed, List<Quantity> figure
     private static final String NO_SILENCE = "No silence of this channel was measured.";
 
     /** The headline figures of a session, always the same ones in the same order. */
-    static List<Headline> of(Results results) {
+    public static List<Headline> of(Results results) {
         Channels channels = Find.channels(results);
         Subject subject = Subject.of(results);
         return List.of(
@@ -45,21 +46,25 @@ record Headline(String name, String plain, boolean signed, List<Quantity> figure
                         LOWER_EDGE,
                         "The deepest tone that still comes back at nearly full strength",
                         false,
+                        Aim.LOWER,
                         c -> edge(results, c, Response::lowerEdge)),
                 perChannel(
                         UPPER_EDGE,
                         "The highest tone that still comes back at nearly full strength",
                         false,
+                        Aim.HIGHER,
                         c -> edge(results, c, Response::upperEdge)),
                 perChannel(
                         LEVEL_AT_K3,
                         "How loud a tone can be recorded before it is plainly distorted",
                         true,
+                        Aim.HIGHER,
                         c -> ladder(results, c, Distortion::levelAtK3ThreePercent)),
                 perChannel(
                         "Maximum output level, 3 % K3",
                         "How loud that tone comes back",
                         true,
+                        Aim.HIGHER,
                         c -> ladder(results, c, Distortion::maximumOutputLevel)),
                 perChannel(
                         "Noise, A-weighted",
@@ -67,11 +72,13 @@ record Headline(String name, String plain, boolean signed, List<Quantity> figure
                                 "How far the hiss of silent tape lies below the reference tone",
                                 "How far its own noise lies below the reference tone"),
                         true,
+                        Aim.LOWER,
                         c -> noise(results, c)),
                 perChannel(
                         "Crosstalk at 1 kHz, from the other channel",
                         "How loud this channel hears what is only on the other",
                         true,
+                        Aim.LOWER,
                         c ->
                                 c.equals("left")
                                         ? channels.crosstalkRightToLeft()
@@ -82,48 +89,57 @@ record Headline(String name, String plain, boolean signed, List<Quantity> figure
                                 "How far the tape runs too fast (+) or too slow (−) on average",
                                 "Only a machine has a speed"),
                         true,
+                        Aim.NEARER_ZERO,
                         speed(results, Speed::deviation)),
                 whole(
                         WOW_AND_FLUTTER,
                         "How much the pitch wavers, weighed by what an ear notices"
                                 + (isMean(results) ? "; the mean of several replays" : ""),
                         false,
+                        Aim.LOWER,
                         speed(results, Speed::weightedPeak)),
                 whole(
                         "Balance, right against left",
                         "How much louder (+) or softer (−) the right channel comes back",
                         true,
+                        Aim.NEARER_ZERO,
                         channels.balance()),
                 whole(
                         "Interchannel delay",
                         "How much later (+) or earlier (−) the right channel comes back",
                         true,
+                        Aim.NEARER_ZERO,
                         channels.interchannelDelay()));
     }
 
     /** The headline figure of that name. */
-    static Headline named(Results results, String name) {
+    public static Headline named(Results results, String name) {
         return named(of(results), name).orElseThrow();
     }
 
     /** The one of that name, if it is among them. */
-    static Optional<Headline> named(List<Headline> all, String name) {
+    public static Optional<Headline> named(List<Headline> all, String name) {
         return all.stream().filter(h -> h.name().equals(name)).findFirst();
     }
 
     /** Whether there is one figure a channel. */
-    boolean isPerChannel() {
+    public boolean isPerChannel() {
         return figures.size() > 1;
     }
 
-    private static Headline whole(String name, String plain, boolean signed, Quantity figure) {
-        return new Headline(name, plain, signed, List.of(Find.figure(figure)));
+    private static Headline whole(
+            String name, String plain, boolean signed, Aim aim, Quantity figure) {
+        return new Headline(name, plain, signed, aim, List.of(Find.figure(figure)));
     }
 
     private static Headline perChannel(
-            String name, String plain, boolean signed, Function<String, Quantity> figure) {
+            String name, String plain, boolean signed, Aim aim, Function<String, Quantity> figure) {
         return new Headline(
-                name, plain, signed, Find.CHANNELS.stream().map(figure).map(Find::figure).toList());
+                name,
+                plain,
+                signed,
+                aim,
+                Find.CHANNELS.stream().map(figure).map(Find::figure).toList());
     }
 
     private static Quantity speed(Results results, Function<Speed, Quantity> figure) {

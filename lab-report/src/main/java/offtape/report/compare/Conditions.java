@@ -1,0 +1,85 @@
+package offtape.report.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import offtape.core.fault.UnusableInputException;
+import offtape.report.result.Session;
+
+/**
+ * Whether two sessions were measured alike, so that their figures may be set against each other.
+ */
+final class Conditions {
+
+    /** Speeds of the same setting differ by rounding only. */
+    private static final double SAME_SPEED = 0.01;
+
+    /** So do reference levels. */
+    private static final double SAME_LEVEL_DB = 0.05;
+
+    private Conditions() {}
+
+    /**
+     * What differs and can be lived with, as sentences.
+     *
+     * @throws UnusableInputException if they differ in what every figure hangs on
+     */
+    static List<String> notes(Session before, Session after) {
+        requireSame("mode", before.mode(), after.mode());
+        if (!near(before.tapeSpeedMmPerS(), after.tapeSpeedMmPerS())) {
+            throw unlike(
+                    "tape speed", speed(before.tapeSpeedMmPerS()), speed(after.tapeSpeedMmPerS()));
+        }
+        Double first = before.referenceDbfs();
+        Double second = after.referenceDbfs();
+        if (first != null && second != null && Math.abs(first - second) > SAME_LEVEL_DB) {
+            throw unlike("reference level", level(first), level(second));
+        }
+        List<String> notes = new ArrayList<>();
+        if (!Objects.equals(before.programmeSha256(), after.programmeSha256())) {
+            notes.add(
+                    "The programmes differ, so tones of other lengths and levels are behind the"
+                            + " figures.");
+        }
+        if (!Objects.equals(before.tape(), after.tape())) {
+            notes.add(
+                    "The tapes are not named alike: what changed may be the tape and not the"
+                            + " machine.");
+        }
+        if (!Objects.equals(before.machineName(), after.machineName())) {
+            notes.add("These are two machines, or one under two names.");
+        }
+        return notes;
+    }
+
+    private static boolean near(Double a, Double b) {
+        return a == null || b == null || Math.abs(a - b) <= SAME_SPEED * Math.abs(a);
+    }
+
+    private static String speed(double mmPerS) {
+        return String.format(Locale.ROOT, "%.2f cm/s", mmPerS / 10);
+    }
+
+    private static String level(double dbfs) {
+        return String.format(Locale.ROOT, "%.1f dBFS", dbfs);
+    }
+
+    private static void requireSame(String what, String before, String after) {
+        if (before != null && after != null && !before.equals(after)) {
+            throw unlike(what, before, after);
+        }
+    }
+
+    private static UnusableInputException unlike(String what, String before, String after) {
+        return new UnusableInputException(
+                "The sessions differ in their "
+                        + what
+                        + ", "
+                        + before
+                        + " and "
+                        + after
+                        + ", so no figure of one can be set against the other's. Measure both"
+                        + " alike.");
+    }
+}
