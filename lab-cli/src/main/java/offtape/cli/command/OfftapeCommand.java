@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
             ErasureCommand.class,
             MeasureCommand.class,
             CompareCommand.class,
+            HistoryCommand.class,
             SpeedCommand.class,
             TonesCommand.class,
             SimulateCommand.class

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import offtape.report.compare.Comparison;
+import offtape.report.compare.History;
 import offtape.report.headline.Subject;
 import offtape.report.result.Results;
 
@@ -64,6 +65,11 @@ public final class ReportWriter {
      */
     public static String html(Comparison comparison, Results before, Results after) {
         return PairPage.of(comparison, before, after);
+    }
+
+    /** One machine over many sessions as an HTML page. */
+    public static String html(History history) {
+        return HistoryPage.of(history);
     }
 
     /**
