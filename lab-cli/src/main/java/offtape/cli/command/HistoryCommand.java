@@ -31,7 +31,9 @@ import picocli.CommandLine.Spec;
                         + " a chart a figure, and whether the trend is real.",
         footer = {
             "",
-            "Example: offtape history spring summer autumn --serviced 2026-03-20 --out history",
+            "Example: offtape history spring summer autumn --out history",
+            "Trends since a service:",
+            "  offtape history spring summer autumn --serviced 2026-03-20 --out history",
         })
 final class HistoryCommand implements Callable<Integer> {
 
