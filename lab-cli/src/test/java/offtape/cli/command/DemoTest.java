@@ -92,6 +92,30 @@ class DemoTest {
         assertEquals(0, Tool.run("compare", before, after, "--out", out).code());
     }
 
+    @Test
+    void itsSessionsMakeAHistory() throws IOException {
+        Path before = folder.resolve("demo/before");
+        Path after = folder.resolve("demo/after");
+        Path out = folder.resolve("history");
+        Tool.Outcome put =
+                Tool.run(
+                        "history",
+                        before,
+                        after,
+                        "--serviced",
+                        "2020-01-31",
+                        "--out",
+                        out,
+                        "--json");
+        assertEquals(0, put.code(), put.err());
+        JsonNode history = new ObjectMapper().readTree(put.out());
+        assertEquals(2, history.get("sessions").size());
+        assertTrue(Files.readString(out.resolve("history.html")).contains("over time"));
+        assertEquals(
+                2, Tool.run("history", before, after, "--serviced", "spring", "--out", out).code());
+        assertEquals(2, Tool.run("history", before, "--out", out).code());
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"before", "after"})
     void speedIsThatOfTheStretchWithTheTone(String state) {
