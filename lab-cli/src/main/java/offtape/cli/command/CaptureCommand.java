@@ -89,6 +89,8 @@ final class CaptureCommand implements Callable<Integer> {
 
     @Mixin private CaptureOptions mode;
 
+    @Mixin private LimitOptions limits;
+
     @Option(names = "--force", description = "Overwrite a file that is in the way.")
     private boolean force;
 
@@ -105,13 +107,13 @@ final class CaptureCommand implements Callable<Integer> {
                         new ChannelOptions(),
                         programme,
                         sessionOptions,
-                        mode.capture(terminal, 1));
+                        mode.capture(terminal, 1),
+                        limits.set());
         try (OutputFolder folder = OutputFolder.open(session, force, SessionFiles.names())) {
             int code = run(terminal, pass, false);
-            if (code == ExitCodes.DONE) {
-                run.measure(List.of(out), session, folder);
-            }
-            return code;
+            return code == ExitCodes.DONE
+                    ? limits.code(run.measure(List.of(out), session, folder))
+                    : code;
         }
     }
 

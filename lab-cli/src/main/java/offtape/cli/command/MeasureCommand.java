@@ -3,7 +3,6 @@ package offtape.cli.command;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
-import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
 import offtape.core.output.OutputFolder;
 import offtape.report.render.SessionFiles;
@@ -74,6 +73,8 @@ final class MeasureCommand implements Callable<Integer> {
 
     @Mixin private CaptureOptions capture;
 
+    @Mixin private LimitOptions limits;
+
     @Option(names = "--json", description = "Print the results to standard output as well.")
     private boolean json;
 
@@ -89,13 +90,14 @@ final class MeasureCommand implements Callable<Integer> {
                         channels,
                         programme,
                         session,
-                        capture.capture(terminal, recordings.size()));
+                        capture.capture(terminal, recordings.size()),
+                        limits.set());
         try (OutputFolder folder = OutputFolder.open(out, force, SessionFiles.names())) {
             Results results = run.measure(recordings, out, folder);
             if (json) {
                 terminal.raw(ResultsJson.write(results));
             }
+            return limits.code(results);
         }
-        return ExitCodes.DONE;
     }
 }

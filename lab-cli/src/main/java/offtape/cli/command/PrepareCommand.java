@@ -13,6 +13,7 @@ import offtape.core.programme.ProgrammePlan;
 import offtape.core.programme.ProgrammeWriter;
 import offtape.core.transport.TransportDescription;
 import offtape.core.unit.TapeSpeed;
+import offtape.report.judge.LimitSet;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -52,6 +53,14 @@ final class PrepareCommand implements Callable<Integer> {
     private Path transportTemplate;
 
     @Option(
+            names = "--limits-template",
+            paramLabel = "FILE",
+            description =
+                    "Write a form for the limits of the maker's sheet, to be filled in and given to"
+                            + " measure with --limits. Goes with or without --out.")
+    private Path limitsTemplate;
+
+    @Option(
             names = "--tape-speed",
             paramLabel = "SPEED",
             converter = TapeSpeedConverter.class,
@@ -79,12 +88,15 @@ final class PrepareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (out == null && transportTemplate == null) {
+        if (out == null && transportTemplate == null && limitsTemplate == null) {
             throw new CommandLine.ParameterException(
                     spec.commandLine(), "Missing required option: '--out=DIR'");
         }
         if (transportTemplate != null) {
-            writeTemplate();
+            write(transportTemplate, TransportDescription.template(), "--transport");
+        }
+        if (limitsTemplate != null) {
+            write(limitsTemplate, LimitSet.template(), "--limits");
         }
         if (out != null) {
             writeProgramme();
@@ -92,17 +104,18 @@ final class PrepareCommand implements Callable<Integer> {
         return ExitCodes.DONE;
     }
 
-    private void writeTemplate() {
-        try (OutputFile file = OutputFile.open(transportTemplate, force)) {
-            file.write(TransportDescription.template().getBytes(StandardCharsets.UTF_8));
+    private void write(Path form, String text, String option) {
+        try (OutputFile file = OutputFile.open(form, force)) {
+            file.write(text.getBytes(StandardCharsets.UTF_8));
             file.commit();
         }
         common.terminal()
                 .message(
                         "Written: "
-                                + transportTemplate
-                                + ". Fill in what you know and give it to measure with --transport."
-                                + " Unplug the machine before you reach inside.");
+                                + form
+                                + ". Fill in what you know and give it to measure with "
+                                + option
+                                + ". Unplug the machine before you reach inside.");
     }
 
     private void writeProgramme() {

@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import offtape.cli.terminal.Terminal;
 import offtape.core.output.OutputFolder;
+import offtape.report.judge.Judge;
+import offtape.report.judge.LimitSet;
 import offtape.report.measure.mode.Capture;
 import offtape.report.render.SessionFiles;
 import offtape.report.result.Results;
@@ -16,13 +18,15 @@ import offtape.report.result.Results;
  * @param programme folder of the programme that was played
  * @param session what the user says of it
  * @param capture what is said of how it came about
+ * @param limits what its figures are held against, or null
  */
 record SessionRun(
         Terminal terminal,
         ChannelOptions channels,
         Path programme,
         SessionOptions session,
-        Capture capture) {
+        Capture capture,
+        LimitSet limits) {
 
     /**
      * Measures and writes.
@@ -32,7 +36,7 @@ record SessionRun(
      */
     Results measure(List<Path> recordings, Path out, OutputFolder folder) {
         int steps = recordings.size() + 1;
-        Results results =
+        Results measured =
                 Sessions.measure(
                         recordings,
                         channels,
@@ -44,6 +48,7 @@ record SessionRun(
                                         i + 1,
                                         steps,
                                         "Measuring " + recordings.get(i).getFileName()));
+        Results results = limits == null ? measured : Judge.judged(measured, limits);
         terminal.progress(steps, steps, "Writing the report");
         SessionFiles.write(results, folder);
         folder.commit();

@@ -6,6 +6,9 @@ public final class ExitCodes {
     /** Done. */
     public static final int DONE = 0;
 
+    /** Measured, and a limit is failed; only where that was asked for. */
+    public static final int LIMIT_FAILED = 1;
+
     /** Wrong usage, or an output that may not be written. */
     public static final int USAGE = 2;
 

@@ -132,6 +132,27 @@ public record Results(
                 losses);
     }
 
+    /** The same results with another verdict. */
+    public Results withVerdict(Verdict other) {
+        return new Results(
+                format,
+                version,
+                session,
+                timing,
+                speed,
+                response,
+                distortion,
+                noise,
+                channels,
+                dropouts,
+                health,
+                other,
+                dropoutSummary,
+                interfaceFigures,
+                interfaceShare,
+                losses);
+    }
+
     /** The same results with causes of loss. */
     public Results withLosses(List<LossFit> found) {
         return new Results(

@@ -39,9 +39,22 @@ public record Verdict(
      * @param limit the limit, in words
      * @param outcome {@code pass}, {@code marginal}, {@code fail} or {@code unknown}
      * @param source where the limit comes from
+     * @param unit of the value
+     * @param uncertainty of the value, expanded, k = 2
+     * @param wrongPercent chance that the outcome is wrong, percent
+     * @param reason why it is unknown
      */
+    @JsonInclude(JsonInclude.Include.NON_NULL)
     public record Check(
-            String quantity, Double value, String limit, String outcome, String source) {}
+            String quantity,
+            @JsonInclude(JsonInclude.Include.ALWAYS) Double value,
+            String limit,
+            String outcome,
+            String source,
+            String unit,
+            Double uncertainty,
+            Double wrongPercent,
+            String reason) {}
 
     /**
      * A likely cause.

@@ -252,8 +252,26 @@ final class Degenerate {
                         null,
                         List.of("The right channel is dull."),
                         List.of(
-                                new Verdict.Check("balance", -0.84, "± 2 dB", "pass", "shop rule"),
-                                new Verdict.Check("azimuth", null, "± 2 arc min", "unknown", null)),
+                                new Verdict.Check(
+                                        "balance",
+                                        -0.84,
+                                        "± 2 dB",
+                                        "pass",
+                                        "shop rule",
+                                        null,
+                                        null,
+                                        null,
+                                        null),
+                                new Verdict.Check(
+                                        "azimuth",
+                                        null,
+                                        "± 2 arc min",
+                                        "unknown",
+                                        null,
+                                        null,
+                                        null,
+                                        null,
+                                        null)),
                         List.of(
                                 new Verdict.Fault(
                                         "azimuth-off",

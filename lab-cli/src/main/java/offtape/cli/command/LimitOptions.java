@@ -1,0 +1,45 @@
+package offtape.cli.command;
+
+import offtape.cli.terminal.ExitCodes;
+import offtape.report.judge.Judge;
+import offtape.report.judge.LimitSet;
+import offtape.report.result.Results;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Which limits figures are held against. */
+final class LimitOptions {
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec;
+
+    @Option(
+            names = "--limits",
+            paramLabel = "SET",
+            description =
+                    "Hold the figures against limits: din45500-4, studio-practice, cassette-practice, or"
+                            + " a file of your own; \"offtape prepare --limits-template FILE\" writes a"
+                            + " form for it.")
+    private String limits;
+
+    @Option(
+            names = "--fail-on-limit",
+            description = "End with exit code 1 if a limit is failed beyond doubt.")
+    private boolean failOnLimit;
+
+    /** The limits, read before anything is measured; null if none were given. */
+    LimitSet set() {
+        if (failOnLimit && limits == null) {
+            throw new CommandLine.ParameterException(
+                    spec.commandLine(), "--fail-on-limit needs --limits.");
+        }
+        return limits == null ? null : LimitSet.of(limits);
+    }
+
+    /** The exit code of a measurement. */
+    int code(Results results) {
+        return failOnLimit && Judge.isFailed(results) ? ExitCodes.LIMIT_FAILED : ExitCodes.DONE;
+    }
+}
