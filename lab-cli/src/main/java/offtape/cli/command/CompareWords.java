@@ -1,8 +1,5 @@
 package offtape.cli.command;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -38,16 +35,10 @@ final class CompareWords {
                 "%-7s %s: %s to %s %s, a difference of %s ± %s",
                 word,
                 c.label(),
-                plain(c.before().value(), 4),
-                plain(c.after().value(), 4),
+                PlainNumber.of(c.before().value(), 4),
+                PlainNumber.of(c.after().value(), 4),
                 d.unit(),
-                (d.value() > 0 ? "+" : "") + plain(d.value(), 3),
-                plain(d.uncertainty(), 2));
-    }
-
-    private static String plain(double value, int digits) {
-        return new BigDecimal(value)
-                .round(new MathContext(digits, RoundingMode.HALF_EVEN))
-                .toPlainString();
+                PlainNumber.signed(d.value(), 3),
+                PlainNumber.of(d.uncertainty(), 2));
     }
 }

@@ -59,12 +59,14 @@ final class HistoryCommand implements Callable<Integer> {
 
     @Option(
             names = "--out",
-            required = true,
             paramLabel = "DIR",
-            description = "Folder for the page, history.html, and the figures, history.json.")
+            description =
+                    "Write the page, history.html, and the figures, history.json, to this folder.")
     private Path out;
 
-    @Option(names = "--json", description = "Print the figures as JSON to standard output as well.")
+    @Option(
+            names = "--json",
+            description = "Print the figures as JSON to standard output in place of lines.")
     private boolean json;
 
     @Option(names = "--force", description = "Overwrite files that are in the way.")
@@ -76,16 +78,22 @@ final class HistoryCommand implements Callable<Integer> {
         Instant service = service();
         History history = History.of(sessions.stream().map(ResultsReader::read).toList(), service);
         String figures = ResultsJson.write(history);
-        try (OutputFolder folder = OutputFolder.open(out, force, PAGE, JSON)) {
-            folder.write(PAGE, ReportWriter.html(history).getBytes(StandardCharsets.UTF_8));
-            folder.write(JSON, figures.getBytes(StandardCharsets.UTF_8));
-            folder.commit();
+        if (out != null) {
+            try (OutputFolder folder = OutputFolder.open(out, force, PAGE, JSON)) {
+                folder.write(PAGE, ReportWriter.html(history).getBytes(StandardCharsets.UTF_8));
+                folder.write(JSON, figures.getBytes(StandardCharsets.UTF_8));
+                folder.commit();
+            }
         }
         if (json) {
             terminal.raw(figures);
+        } else {
+            HistoryWords.lines(history).forEach(terminal::result);
         }
         history.leftOut().forEach(terminal::message);
-        terminal.message(history.sessions().size() + " sessions. Page: " + out.resolve(PAGE));
+        if (out != null) {
+            terminal.message(history.sessions().size() + " sessions. Page: " + out.resolve(PAGE));
+        }
         return ExitCodes.DONE;
     }
 

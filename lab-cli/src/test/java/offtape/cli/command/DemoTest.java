@@ -114,6 +114,9 @@ class DemoTest {
         assertEquals(
                 2, Tool.run("history", before, after, "--serviced", "spring", "--out", out).code());
         assertEquals(2, Tool.run("history", before, "--out", out).code());
+        Tool.Outcome lines = Tool.run("history", before, after);
+        assertEquals(0, lines.code(), lines.err());
+        assertTrue(lines.out().contains("Speed deviation: 0.9656 to 0.08671 %, no trend: "));
     }
 
     @ParameterizedTest

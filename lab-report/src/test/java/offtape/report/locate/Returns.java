@@ -55,7 +55,7 @@ public final class Returns {
     }
 
     /** Seconds of the programme. */
-    double seconds() {
+    public double seconds() {
         return (double) sound[0].length / RATE;
     }
 

@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import offtape.core.audio.MemoryAudio;
+import offtape.report.locate.Location;
 import offtape.report.locate.Locator;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.locate.Returns;
+import offtape.report.locate.TimeMap;
 import offtape.report.result.HealthNote;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,10 +22,24 @@ class JumpSearchTest {
     private static final double BEFORE_S = 1;
     private static final Returns RETURNS = Returns.ofBrief();
 
-    private static List<Jump> jumps(MemoryAudio heard) {
-        return JumpSearch.find(
-                new ProgrammeReturn(
-                        RETURNS.programme(), heard, Locator.locate(RETURNS.programme(), heard)));
+    private static List<Jump> jumps(MemoryAudio heard, Location location) {
+        return JumpSearch.find(new ProgrammeReturn(RETURNS.programme(), heard, location));
+    }
+
+    /** As if it were whole, which the search has to do with. */
+    private static Location wholeAt(MemoryAudio heard, double speed) {
+        double seconds = (double) heard.frames() / RATE;
+        return new Location(
+                TimeMap.straight(BEFORE_S, 1 / speed, RETURNS.seconds()),
+                seconds,
+                BEFORE_S,
+                0.001,
+                List.of(1, 1),
+                true,
+                true,
+                0,
+                seconds,
+                List.of());
     }
 
     /** What a player or a recorder that is late does at a moment. */
@@ -55,7 +71,8 @@ class JumpSearchTest {
     void aGapAndACutAreFoundWithTheirPlaceAndLength(
             double speed, double atSeconds, double addedSeconds, boolean sharp) {
         MemoryAudio whole = RETURNS.of(RATE, BEFORE_S, 1, speed, 0.5, 0.4);
-        List<Jump> found = jumps(broken(whole, atSeconds, addedSeconds));
+        MemoryAudio heard = broken(whole, atSeconds, addedSeconds);
+        List<Jump> found = jumps(heard, wholeAt(heard, speed));
         assertEquals(1, found.size(), () -> "found " + found);
         Jump jump = found.get(0);
         assertEquals(addedSeconds, jump.lateSeconds(), 5e-4);
@@ -71,8 +88,17 @@ class JumpSearchTest {
     }
 
     @Test
+    void theProgrammeIsLocatedWithAGapInIt() {
+        MemoryAudio heard = broken(RETURNS.of(RATE, BEFORE_S, 1, 1, 0.5, 0.4), 44, 0.03);
+        List<Jump> found = jumps(heard, Locator.locate(RETURNS.programme(), heard));
+        assertEquals(1, found.size(), () -> "found " + found);
+        assertEquals(0.03, found.get(0).lateSeconds(), 5e-4);
+    }
+
+    @Test
     void aWholeReturnHasNone() {
-        assertEquals(List.of(), jumps(RETURNS.of(RATE, BEFORE_S, 1, 0.985, 0.5, 0.4)));
+        MemoryAudio heard = RETURNS.of(RATE, BEFORE_S, 1, 0.985, 0.5, 0.4);
+        assertEquals(List.of(), jumps(heard, wholeAt(heard, 0.985)));
         assertEquals(List.of(), JumpNotes.of(List.of()));
     }
 }

@@ -1,0 +1,22 @@
+package offtape.cli.command;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/** Numbers with so many digits and never a power of ten. */
+final class PlainNumber {
+
+    private PlainNumber() {}
+
+    static String of(double value, int digits) {
+        return new BigDecimal(value)
+                .round(new MathContext(digits, RoundingMode.HALF_EVEN))
+                .toPlainString();
+    }
+
+    /** With a sign also where it is plus. */
+    static String signed(double value, int digits) {
+        return (value > 0 ? "+" : "") + of(value, digits);
+    }
+}
