@@ -46,18 +46,7 @@ final class SessionWords {
                             + Figures.text("%.1f mm", results.timing().headSpacing()));
         }
         lines.addAll(PassWords.lines(results.speed().passes()));
-        lowestLevel(results)
-                .forEach(
-                        r ->
-                                lines.add(
-                                        line(
-                                                "Response",
-                                                r.channel(),
-                                                Figures.text("%.0f", r.lowerEdge())
-                                                        + " to "
-                                                        + Figures.text(
-                                                                "%.0f Hz (−3 dB)",
-                                                                r.upperEdge()))));
+        lowestLevel(results).forEach(r -> lines.add(line("Response", r.channel(), edges(r))));
         for (Distortion d : results.distortion()) {
             if (d.levelAtK3ThreePercent().isKnown()) {
                 lines.add(
@@ -78,6 +67,15 @@ final class SessionWords {
         }
         lines.addAll(limits(results));
         return lines;
+    }
+
+    private static String edges(Response response) {
+        boolean neither = !response.lowerEdge().isKnown() && !response.upperEdge().isKnown();
+        return neither
+                ? response.upperEdge().reason()
+                : Figures.text("%.0f", response.lowerEdge())
+                        + " to "
+                        + Figures.text("%.0f Hz (−3 dB)", response.upperEdge());
     }
 
     private static List<String> limits(Results results) {
