@@ -15,13 +15,25 @@ import offtape.report.locate.ProgrammeReturn;
  * @param fromSeconds its start in the programme
  * @param toSeconds its end there
  * @param stretch time in the recording over time in the programme, on average, from its frequency
- * @param jumps moments of the recording at which its phase jumps
+ * @param span where it lies in the recording, clear of its ends
+ * @param heardHz its frequency there, on average
  */
-record HeardTone(double fromSeconds, double toSeconds, double stretch, List<Double> jumps) {
+record HeardTone(
+        double fromSeconds,
+        double toSeconds,
+        double stretch,
+        ProgrammeReturn.Span span,
+        double heardHz) {
 
     private static final double MARGIN_S = 0.05;
     private static final double SHORTEST_S = 0.3;
-    private static final double PASS_HZ = 400;
+
+    /** Kept around the carrier for its mean frequency. */
+    private static final double PASS_HZ = 45;
+
+    /** And to see its phase jump. */
+    private static final double WIDE_HZ = 400;
+
     private static final double RATE_HZ = 2000;
 
     /** Of lower tones a period, which a dropout may cost, is too long. */
@@ -48,25 +60,29 @@ record HeardTone(double fromSeconds, double toSeconds, double stretch, List<Doub
             return Optional.empty();
         }
         double mixedHz = hz * ret.speedRatio(start, frames);
-        Baseband base =
-                Baseband.loudest(
-                        Downconverter.of(
-                                        PASS_HZ,
-                                        2 * PASS_HZ,
-                                        ret.recording().sampleRateHz(),
-                                        RATE_HZ)
-                                .convert(
-                                        ret.recording(),
-                                        span.from(),
-                                        span.to(),
-                                        PhaseLaw.steady(mixedHz)));
+        int rate = ret.recording().sampleRateHz();
+        Baseband base = heard(ret, Downconverter.of(PASS_HZ, 2 * PASS_HZ, rate), span, mixedHz);
         double heardHz = mixedHz + meanTurns(base) * base.rateHz();
         return Optional.of(
                 new HeardTone(
                         ret.sheet().seconds(start),
                         ret.sheet().seconds(start + frames),
                         hz / heardHz,
-                        PhaseJumps.in(base)));
+                        span,
+                        heardHz));
+    }
+
+    private static Baseband heard(
+            ProgrammeReturn ret, Downconverter converter, ProgrammeReturn.Span span, double hz) {
+        return Baseband.loudest(
+                converter.convert(ret.recording(), span.from(), span.to(), PhaseLaw.steady(hz)));
+    }
+
+    /** Moments of the recording at which its phase jumps. */
+    List<Double> jumps(ProgrammeReturn ret) {
+        int rate = ret.recording().sampleRateHz();
+        return PhaseJumps.in(
+                heard(ret, Downconverter.of(WIDE_HZ, 2 * WIDE_HZ, rate, RATE_HZ), span, heardHz));
     }
 
     /** Turns from one sample to the next, on average over where the tone is heard. */

@@ -28,7 +28,7 @@ public final class JumpSearch {
             return jumps;
         }
         List<Double> moments = new ArrayList<>(SweepJumps.in(ret));
-        tones.forEach(t -> moments.addAll(t.jumps()));
+        tones.forEach(t -> moments.addAll(t.jumps(ret)));
         return jumps.stream().map(j -> sharpened(ret, j, moments)).toList();
     }
 
