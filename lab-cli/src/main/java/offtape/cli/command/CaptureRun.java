@@ -1,6 +1,7 @@
 package offtape.cli.command;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.function.IntFunction;
 import offtape.cli.capture.Capture;
 import offtape.cli.capture.CaptureResult;
@@ -60,7 +61,11 @@ record CaptureRun(
         try (Interrupt interrupt = Interrupt.guard();
                 SoundStream stream = devices.apply(sound.sheet().sampleRateHz())) {
             interrupt.first(stop::give);
-            terminal.message("The machine must be recording: the programme begins in 3 s.");
+            terminal.message(
+                    String.format(
+                            Locale.ROOT,
+                            "The machine must be recording: the programme begins in %.0f s.",
+                            pass.leadSeconds()));
             CaptureResult result = new Capture(stream, stop, words::progress).play(list(sound));
             words.played(result).forEach(terminal::message);
             return code(result);

@@ -7,6 +7,7 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import offtape.core.fault.UnusableInputException;
 import offtape.report.headline.Find;
 import offtape.report.headline.Headline;
@@ -67,9 +68,10 @@ public record History(
         List<String> leftOut = new ArrayList<>();
         List<Dated> dated = new ArrayList<>();
         for (Results r : all) {
+            String madeAt = Objects.requireNonNullElse(r.session().madeAt(), "");
             try {
-                dated.add(new Dated(r, Instant.parse(r.session().madeAt())));
-            } catch (DateTimeParseException | NullPointerException e) {
+                dated.add(new Dated(r, Instant.parse(madeAt)));
+            } catch (DateTimeParseException e) {
                 leftOut.add("A session that does not say when it was made.");
             }
         }

@@ -14,22 +14,25 @@ import offtape.report.result.Speed;
 /** The figures that a limit may be set for. */
 enum Judged {
     SPEED_DEVIATION(
-            "speed-deviation", "Speed deviation", "%", (r, c) -> speed(r, Speed::deviation)),
+            "speed-deviation", "Speed deviation", "%", false, (r, c) -> speed(r, Speed::deviation)),
     WOW_AND_FLUTTER(
             "wow-and-flutter",
             "Wow and flutter, weighted peak",
             "%",
+            false,
             (r, c) -> speed(r, Speed::weightedPeak)),
-    BALANCE("balance", "Balance, right re left", "dB", (r, c) -> Find.channels(r).balance()),
+    BALANCE("balance", "Balance, right re left", "dB", false, (r, c) -> Find.channels(r).balance()),
     INTERCHANNEL_DELAY(
             "interchannel-delay",
             "Interchannel delay",
             "µs",
+            false,
             (r, c) -> Find.channels(r).interchannelDelay()),
     CROSSTALK(
             "crosstalk",
             "Crosstalk at 1 kHz",
             "dB",
+            true,
             (r, c) ->
                     c.equals("left")
                             ? Find.channels(r).crosstalkRightToLeft()
@@ -38,6 +41,7 @@ enum Judged {
             "level-at-3-percent",
             "Record level at 3 % K3",
             "dB",
+            true,
             (r, c) ->
                     Find.toneLadder(r, c)
                             .map(Distortion::levelAtK3ThreePercent)
@@ -46,20 +50,28 @@ enum Judged {
             "weighted-noise-distance",
             "From A-weighted noise to 3 % K3",
             "dB",
+            true,
             (r, c) -> Find.noise(r, c).map(Noise::dynamicRange).orElseGet(Judged::noNoise)),
     NOISE_DISTANCE(
-            "noise-distance", "From unweighted noise to 3 % K3", "dB", Judged::noiseDistance),
-    RESPONSE("response", "Frequency response", "dB", (r, c) -> null);
+            "noise-distance", "From unweighted noise to 3 % K3", "dB", true, Judged::noiseDistance),
+    RESPONSE("response", "Frequency response", "dB", true, (r, c) -> null);
 
     private final String key;
     private final String words;
     private final String unit;
+    private final boolean perChannel;
     private final BiFunction<Results, String, Quantity> figure;
 
-    Judged(String key, String words, String unit, BiFunction<Results, String, Quantity> figure) {
+    Judged(
+            String key,
+            String words,
+            String unit,
+            boolean perChannel,
+            BiFunction<Results, String, Quantity> figure) {
         this.key = key;
         this.words = words;
         this.unit = unit;
+        this.perChannel = perChannel;
         this.figure = figure;
     }
 
@@ -80,7 +92,7 @@ enum Judged {
 
     /** Whether each channel has its own. */
     boolean isPerChannel() {
-        return compareTo(INTERCHANNEL_DELAY) > 0;
+        return perChannel;
     }
 
     /** The figure of a channel, or of the machine; that of a response is a curve and none. */

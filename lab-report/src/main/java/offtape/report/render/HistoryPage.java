@@ -103,18 +103,8 @@ final class HistoryPage {
                                                 c.trend().perYear().isKnown()
                                                         ? Numbers.full(c.trend().perYear(), true)
                                                         : DataTable.NOTHING,
-                                                word(c.trend().direction())))
+                                                DirectionWords.of(c.trend().direction(), "trend")))
                         .toList());
-    }
-
-    /** With a sign of its own, so that it needs no colour. */
-    private static String word(Direction direction) {
-        return switch (direction) {
-            case BETTER -> "▲\u00a0better";
-            case WORSE -> "▼\u00a0worse";
-            case UNCLEAR -> "≈\u00a0no clear trend";
-            case UNKNOWN -> "?\u00a0unknown";
-        };
     }
 
     private static Section section(History history, String name, List<Course> courses) {

@@ -111,21 +111,11 @@ final class PairPage {
                                                 Numbers.full(c.before(), c.signed()),
                                                 Numbers.full(c.after(), c.signed()),
                                                 difference(c),
-                                                judgement(c.direction())))
+                                                DirectionWords.of(c.direction(), "change")))
                         .toList());
     }
 
     private static String difference(Change c) {
         return c.isKnown() ? Numbers.full(c.difference(), true) : "not known";
-    }
-
-    /** With a sign of its own, so that it needs no colour. */
-    private static String judgement(Direction direction) {
-        return switch (direction) {
-            case BETTER -> "▲\u00a0better";
-            case WORSE -> "▼\u00a0worse";
-            case UNCLEAR -> "≈ no clear change";
-            case UNKNOWN -> "?\u00a0unknown";
-        };
     }
 }
