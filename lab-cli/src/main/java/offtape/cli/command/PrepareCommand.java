@@ -93,10 +93,13 @@ final class PrepareCommand implements Callable<Integer> {
                     spec.commandLine(), "Missing required option: '--out=DIR'");
         }
         if (transportTemplate != null) {
-            write(transportTemplate, TransportDescription.template(), "--transport");
+            write(
+                    transportTemplate,
+                    TransportDescription.template(),
+                    "--transport. Unplug the machine before you reach inside.");
         }
         if (limitsTemplate != null) {
-            write(limitsTemplate, LimitSet.template(), "--limits");
+            write(limitsTemplate, LimitSet.template(), "--limits.");
         }
         if (out != null) {
             writeProgramme();
@@ -104,7 +107,7 @@ final class PrepareCommand implements Callable<Integer> {
         return ExitCodes.DONE;
     }
 
-    private void write(Path form, String text, String option) {
+    private void write(Path form, String text, String use) {
         try (OutputFile file = OutputFile.open(form, force)) {
             file.write(text.getBytes(StandardCharsets.UTF_8));
             file.commit();
@@ -114,8 +117,7 @@ final class PrepareCommand implements Callable<Integer> {
                         "Written: "
                                 + form
                                 + ". Fill in what you know and give it to measure with "
-                                + option
-                                + ". Unplug the machine before you reach inside.");
+                                + use);
     }
 
     private void writeProgramme() {
