@@ -30,7 +30,10 @@ public final class Judge {
                                 + "\"; what to do with the machine is not decided by limits alone.",
                         List.of("The limits of \"" + set.name() + "\": " + set.source() + "."),
                         checks,
-                        verdict.faults()));
+                        verdict.faults(),
+                        verdict.soundLikelihood(),
+                        verdict.next(),
+                        verdict.cautions()));
     }
 
     /** Whether a limit is failed beyond doubt. */

@@ -1,0 +1,2 @@
+/** From what was measured to what is likely wrong with the machine. */
+package offtape.report.fault;
