@@ -51,4 +51,9 @@ public final class FaultFiles {
     public static String text(String code) {
         return Resources.text("faults/" + code + ".json");
     }
+
+    /** How faults move what is measured, as learned from simulated machines. */
+    public static String signatures() {
+        return Resources.text("faults/signatures.json");
+    }
 }

@@ -7,7 +7,7 @@ import java.io.UncheckedIOException;
 import offtape.core.machine.spec.MachineSpec;
 
 /** A machine description that starts from an ordinary machine and is changed member by member. */
-final class MachineDraft {
+public final class MachineDraft {
 
     private static final String ORDINARY =
             """
@@ -33,7 +33,7 @@ final class MachineDraft {
         this.root = root;
     }
 
-    static MachineDraft ordinary() {
+    public static MachineDraft ordinary() {
         try {
             return new MachineDraft((ObjectNode) MAPPER.readTree(ORDINARY));
         } catch (IOException e) {
@@ -47,7 +47,7 @@ final class MachineDraft {
      * @param path members from the outermost in, with dots between
      * @param json its new value as JSON text
      */
-    MachineDraft with(String path, String json) {
+    public MachineDraft with(String path, String json) {
         ObjectNode copy = root.deepCopy();
         ObjectNode node = copy;
         String[] steps = path.split("\\.");
@@ -62,11 +62,11 @@ final class MachineDraft {
         return new MachineDraft(copy);
     }
 
-    MachineDraft with(String path, double value) {
+    public MachineDraft with(String path, double value) {
         return with(path, Double.toString(value));
     }
 
-    MachineSpec spec() {
+    public MachineSpec spec() {
         return MachineSpec.fromJson(root.toString());
     }
 }

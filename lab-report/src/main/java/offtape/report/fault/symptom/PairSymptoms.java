@@ -1,0 +1,91 @@
+package offtape.report.fault.symptom;
+
+import java.util.List;
+import offtape.core.unit.Quantity;
+import offtape.report.headline.Find;
+import offtape.report.result.Channels;
+import offtape.report.result.Results;
+
+/** What the two channels show against each other, and what the recording itself shows. */
+final class PairSymptoms {
+
+    private static final Symptom BALANCE =
+            Symptom.decibels("balance", "Balance, right re left", true, 0.3);
+    private static final Symptom PATH =
+            new Symptom(
+                    "path-difference",
+                    "Right track late against left, along the tape",
+                    "µm",
+                    Scale.SIGNED,
+                    Joining.SUM,
+                    true,
+                    0.3);
+    private static final Symptom WANDER =
+            Symptom.size("path-wander", "Wander of that, rms", "µm", 0.15);
+    private static final Symptom LEAK =
+            Symptom.level("crosstalk", "Crosstalk at 1 kHz, worse direction", 2);
+    private static final Symptom INVERTED =
+            Symptom.sign("inverted", "One channel upside down (1: yes)", false);
+    private static final Symptom SWAPPED =
+            Symptom.sign("swapped", "Left and right exchanged (1: yes)", false);
+    private static final Symptom CLIPPED =
+            Symptom.sign("clipped", "Samples that stand at one highest value (1: yes)", false);
+    private static final Symptom DEAD =
+            Symptom.sign("dead", "A channel that is not heard (1 right, −1 left)", true);
+
+    /** All of them. */
+    static final List<Symptom> ALL =
+            List.of(BALANCE, PATH, WANDER, LEAK, INVERTED, SWAPPED, CLIPPED, DEAD);
+
+    private static final double LEAST_WANDER_UM = 0.01;
+
+    private PairSymptoms() {}
+
+    static void read(Results results, Symptoms to) {
+        Channels channels = Find.channels(results);
+        to.put(BALANCE, channels.balance());
+        new Pair(known(channels.crosstalkLeftToRight()), known(channels.crosstalkRightToLeft()))
+                .putLarger(to, LEAK);
+        Double speed = results.session().tapeSpeedMmPerS();
+        if (speed != null) {
+            path(channels, speed / 1000, to);
+        }
+        if (Find.CHANNELS.stream().allMatch(c -> Find.noise(results, c).isPresent())) {
+            to.put(INVERTED, has(results, "opposite-channels"), 0);
+            to.put(SWAPPED, has(results, "swapped-channels"), 0);
+            to.put(DEAD, dead(results), 0);
+        }
+        to.put(CLIPPED, has(results, "clipping"), 0);
+    }
+
+    private static void path(Channels channels, double micrometresPerUs, Symptoms to) {
+        Quantity delay = channels.interchannelDelay();
+        if (delay.isKnown()) {
+            to.put(
+                    PATH,
+                    delay.value() * micrometresPerUs,
+                    delay.uncertainty() / 2 * micrometresPerUs);
+        }
+        Quantity wander = channels.interchannelDelayWander();
+        if (wander != null && wander.isKnown()) {
+            double um = Math.max(LEAST_WANDER_UM, wander.value() * micrometresPerUs);
+            to.put(WANDER, um, Math.min(um, wander.uncertainty() / 2 * micrometresPerUs));
+        }
+    }
+
+    private static Quantity known(Quantity figure) {
+        return figure != null && figure.isKnown() ? figure : null;
+    }
+
+    private static double has(Results results, String code) {
+        return results.health().stream().anyMatch(n -> code.equals(n.code())) ? 1 : 0;
+    }
+
+    private static double dead(Results results) {
+        return results.health().stream()
+                .filter(n -> "dead-channel".equals(n.code()))
+                .mapToDouble(n -> n.message().contains(" right ") ? 1 : -1)
+                .findFirst()
+                .orElse(0);
+    }
+}

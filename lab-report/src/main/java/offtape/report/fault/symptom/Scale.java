@@ -1,0 +1,68 @@
+package offtape.report.fault.symptom;
+
+/** Scale on which a symptom spreads about evenly among machines, whatever its size. */
+public enum Scale {
+    /** As it is: decibels, signs. */
+    LINEAR {
+        @Override
+        double on(double value) {
+            return value;
+        }
+
+        @Override
+        public double back(double scaled) {
+            return scaled;
+        }
+
+        @Override
+        double slope(double value) {
+            return 1;
+        }
+    },
+    /** Decades of what is positive. */
+    DECADES {
+        @Override
+        double on(double value) {
+            return Math.log10(value);
+        }
+
+        @Override
+        public double back(double scaled) {
+            return Math.pow(10, scaled);
+        }
+
+        @Override
+        double slope(double value) {
+            return 1 / (value * Math.log(10));
+        }
+    },
+    /** Of either sign: straight below 0.2, then by its logarithm (inverse hyperbolic sine). */
+    SIGNED {
+        @Override
+        double on(double value) {
+            double x = value / KNEE;
+            return Math.signum(x) * Math.log(Math.abs(x) + Math.hypot(x, 1));
+        }
+
+        @Override
+        public double back(double scaled) {
+            return KNEE * Math.sinh(scaled);
+        }
+
+        @Override
+        double slope(double value) {
+            return 1 / Math.hypot(value, KNEE);
+        }
+    };
+
+    private static final double KNEE = 0.2;
+
+    /** The place of a value on the scale. */
+    abstract double on(double value);
+
+    /** The value at a place of the scale. */
+    public abstract double back(double scaled);
+
+    /** Change of the place with the value. */
+    abstract double slope(double value);
+}

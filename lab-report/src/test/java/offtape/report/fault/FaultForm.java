@@ -1,0 +1,32 @@
+package offtape.report.fault;
+
+/**
+ * One form of a fault that a simulated machine can be given.
+ *
+ * @param code of the fault
+ * @param variant which form of it, in words
+ * @param side {@code both} or {@code right}
+ * @param mirrored whether its mirror image is a form of its own
+ * @param giver puts it into a machine
+ */
+record FaultForm(String code, String variant, String side, boolean mirrored, Giver giver) {
+
+    /** Puts a fault into a machine. */
+    interface Giver {
+
+        /**
+         * The machine with the fault.
+         *
+         * @param severity 0 (just worth mending) to 1 (gross)
+         */
+        Workshop give(Workshop machine, double severity, Draws draw);
+    }
+
+    static FaultForm both(String code, String variant, Giver giver) {
+        return new FaultForm(code, variant, "both", false, giver);
+    }
+
+    static FaultForm right(String code, String variant, Giver giver) {
+        return new FaultForm(code, variant, "right", false, giver);
+    }
+}

@@ -1,0 +1,157 @@
+package offtape.report.fault;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import offtape.report.fault.rank.Course;
+import offtape.report.fault.rank.Signatures;
+import offtape.report.fault.rank.Sound;
+import offtape.report.fault.symptom.Joining;
+import offtape.report.fault.symptom.Reading;
+import offtape.report.fault.symptom.Symptom;
+import offtape.report.fault.symptom.Symptoms;
+import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
+
+/** Learns signatures from simulated machines. */
+final class Learner {
+
+    /** A symptom that fewer of the sound machines show is left out. */
+    private static final double LEAST_SHARE = 0.6;
+
+    /** Correlations of few machines are drawn towards none by this share. */
+    private static final double SHRINK = 0.15;
+
+    /** A symptom counts as moved by so many of its grains. */
+    private static final double MOVED = 0.6;
+
+    private final List<FaultSession> sound;
+    private final Map<Integer, FaultSession> soundByNumber;
+    private final List<FaultSession> faulty;
+
+    Learner(List<FaultSession> sound, List<FaultSession> faulty) {
+        this.sound = sound;
+        this.soundByNumber = sound.stream().collect(Collectors.toMap(FaultSession::sound, s -> s));
+        this.faulty = faulty;
+    }
+
+    Signatures signatures(String made) {
+        return new Signatures(
+                Signatures.FORMAT,
+                Signatures.VERSION,
+                made,
+                List.of(sound("reel"), sound("cassette")),
+                FaultForms.all().stream().map(this::course).toList());
+    }
+
+    private Sound sound(String tape) {
+        List<FaultSession> of =
+                sound.stream()
+                        .filter(s -> tape.equals(s.mmPerS() < 60 ? "cassette" : "reel"))
+                        .toList();
+        List<Symptom> shown =
+                Symptoms.all().stream()
+                        .filter(
+                                s ->
+                                        of.stream()
+                                                        .filter(
+                                                                m ->
+                                                                        m.readings()
+                                                                                .containsKey(
+                                                                                        s.key()))
+                                                        .count()
+                                                >= LEAST_SHARE * of.size())
+                        .toList();
+        double[] mean = shown.stream().mapToDouble(s -> mean(of, s)).toArray();
+        double[][] covariance = new double[shown.size()][];
+        for (int i = 0; i < mean.length; i++) {
+            covariance[i] = new double[i + 1];
+            for (int j = 0; j <= i; j++) {
+                double c = covariance(of, shown.get(i), mean[i], shown.get(j), mean[j]);
+                covariance[i][j] = rounded(i == j ? c : (1 - SHRINK) * c);
+            }
+        }
+        return new Sound(
+                tape,
+                of.size(),
+                shown.stream().map(Symptom::key).toList(),
+                Arrays.stream(mean).map(Learner::rounded).toArray(),
+                covariance);
+    }
+
+    private static double mean(List<FaultSession> of, Symptom s) {
+        return of.stream()
+                .filter(m -> m.readings().containsKey(s.key()))
+                .mapToDouble(m -> m.readings().get(s.key()).scaled())
+                .average()
+                .orElseThrow();
+    }
+
+    private static double covariance(
+            List<FaultSession> of, Symptom a, double meanA, Symptom b, double meanB) {
+        return of.stream()
+                .map(FaultSession::readings)
+                .filter(r -> r.containsKey(a.key()) && r.containsKey(b.key()))
+                .mapToDouble(
+                        r -> (r.get(a.key()).scaled() - meanA) * (r.get(b.key()).scaled() - meanB))
+                .average()
+                .orElse(0);
+    }
+
+    private Course course(FaultForm form) {
+        List<FaultSession> of =
+                faulty.stream()
+                        .filter(
+                                s ->
+                                        s.faults().get(0).code().equals(form.code())
+                                                && s.faults()
+                                                        .get(0)
+                                                        .variant()
+                                                        .equals(form.variant()))
+                        .toList();
+        List<Course.Move> moves = new ArrayList<>();
+        for (Symptom s : Symptoms.all()) {
+            move(of, s).ifPresent(moves::add);
+        }
+        return new Course(form.code(), form.variant(), form.side(), form.mirrored(), moves);
+    }
+
+    /** How a symptom moves over severity: a parabola through the machines, and what scatters. */
+    private Optional<Course.Move> move(List<FaultSession> of, Symptom symptom) {
+        List<double[]> points = new ArrayList<>();
+        double moved = 0;
+        for (FaultSession s : of) {
+            Reading now = s.readings().get(symptom.key());
+            Reading before = soundByNumber.get(s.sound()).readings().get(symptom.key());
+            if (now != null && before != null) {
+                double change = now.scaled() - before.scaled();
+                moved += change * change;
+                boolean adds = symptom.joining() == Joining.SUM;
+                points.add(new double[] {s.severity(), adds ? change : now.scaled()});
+            }
+        }
+        if (points.size() < 6 || Math.sqrt(moved / points.size()) < MOVED * symptom.grain()) {
+            return Optional.empty();
+        }
+        return Optional.of(fitted(symptom, points));
+    }
+
+    private static Course.Move fitted(Symptom symptom, List<double[]> points) {
+        OLSMultipleLinearRegression fit = new OLSMultipleLinearRegression();
+        fit.newSampleData(
+                points.stream().mapToDouble(p -> p[1]).toArray(),
+                points.stream()
+                        .map(p -> new double[] {p[0], p[0] * p[0]})
+                        .toArray(double[][]::new));
+        double[] course =
+                Arrays.stream(fit.estimateRegressionParameters()).map(Learner::rounded).toArray();
+        return new Course.Move(
+                symptom.key(), course, rounded(fit.estimateRegressionStandardError()));
+    }
+
+    private static double rounded(double x) {
+        return new java.math.BigDecimal(x).round(new java.math.MathContext(5)).doubleValue();
+    }
+}
