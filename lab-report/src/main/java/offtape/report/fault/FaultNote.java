@@ -8,7 +8,9 @@ import java.util.List;
  * @param code short stable name
  * @param name what the trade calls it
  * @param channels {@code one-or-both}, or {@code machine} if it is no matter of one channel
- * @param modes capture modes that can show it, by key
+ * @param modes capture modes that can show it on a machine, by key
+ * @param moves quantities of a limit that it worsens, as a set of limits names them; empty if it
+ *     worsens none that a limit can be set for
  * @param signature what it does to the figures
  * @param source where that is from; "common practice, no source" where there is none
  * @param unlike what looks like it, and how it is told from that
@@ -25,6 +27,7 @@ public record FaultNote(
         String name,
         String channels,
         List<String> modes,
+        List<String> moves,
         String signature,
         String source,
         List<LookAlike> unlike,
@@ -38,6 +41,7 @@ public record FaultNote(
     /** Copies the lists so that the record cannot change. */
     public FaultNote {
         modes = List.copyOf(modes);
+        moves = moves == null ? List.of() : List.copyOf(moves);
         unlike = List.copyOf(unlike);
         cautions = List.copyOf(cautions);
     }
