@@ -116,7 +116,7 @@ final class Transport {
     private double rateHz() {
         double highest = spec.randomFlutter() == null ? 0 : spec.randomFlutter().highHz();
         for (ComponentSpec component : spec.components()) {
-            highest = Math.max(highest, component.rateHz(tapeSpeedMmPerS));
+            highest = Math.max(highest, component.highestRateHz(tapeSpeedMmPerS));
         }
         return Math.max(LEAST_RATE_HZ, POINTS_PER_PERIOD * highest);
     }
@@ -135,11 +135,16 @@ final class Transport {
         }
     }
 
-    // δ = a·sin(ωu + φ), ξ = −a/ω·cos(ωu + φ).
     private void addComponent(ComponentSpec component, double drawn) {
         double omega = 2 * Math.PI * component.rateHz(tapeSpeedMmPerS);
-        double peak = component.peakPercent() / 100;
         double phase = phase(component, drawn);
+        for (int n = 1; n <= component.harmonics().size(); n++) {
+            addLine(n * omega, component.peakPercent(n) / 100, n * phase);
+        }
+    }
+
+    // δ = a·sin(ωu + φ), ξ = −a/ω·cos(ωu + φ).
+    private void addLine(double omega, double peak, double phase) {
         for (int i = 0; i < displacement.length; i++) {
             double angle = omega * seconds(i) + phase;
             displacement[i] -= peak / omega * Math.cos(angle);
