@@ -97,9 +97,10 @@ final class Transport {
             addReel(spec.reels().supply(), -thickness, seeds.nextDouble());
             addReel(spec.reels().takeUp(), thickness, seeds.nextDouble());
         }
-        addRandom(seeds.nextLong());
+        addRandom(spec.randomFlutter(), seeds.nextLong());
         addMeasured();
         HermiteTable fast = scrape(seeds.nextLong());
+        addRandom(spec.belt().wow(), seeds.nextLong());
         HermiteTable slow = new HermiteTable(from, rateHz, displacement, deviation, false);
         return checked(new Motion(slow, fast));
     }
@@ -126,8 +127,8 @@ final class Transport {
     }
 
     private void addSteady() {
-        double constant = spec.speedDeviationPercent() / 100;
-        double perSecond = spec.driftPercentPerMinute() / 100 / 60;
+        double constant = spec.constantPercent() / 100;
+        double perSecond = spec.changePercentPerMinute() / 100 / 60;
         for (int i = 0; i < displacement.length; i++) {
             double u = seconds(i);
             displacement[i] += u * (constant + perSecond * u / 2);
@@ -198,8 +199,7 @@ final class Transport {
         return Math.sqrt(squared);
     }
 
-    private void addRandom(long seed) {
-        RandomBandSpec band = spec.randomFlutter();
+    private void addRandom(RandomBandSpec band, long seed) {
         if (band == null || band.rmsPercent() == 0) {
             return;
         }
