@@ -42,8 +42,8 @@ final class CaptureMaps {
 
     // A slow transport takes longer than the programme; at most 45 % are provided for.
     private static double slowest(TransportSpec transport, double span) {
-        double constant = Math.max(0, -transport.speedDeviationPercent() / 100);
-        double drift = Math.max(0, -transport.driftPercentPerMinute() / 100 * span / 60);
+        double constant = Math.max(0, -transport.constantPercent() / 100);
+        double drift = Math.max(0, -transport.changePercentPerMinute() / 100 * span / 60);
         return Math.min(0.45, constant + drift + 0.01);
     }
 }

@@ -16,7 +16,7 @@ import offtape.core.transport.CaptureMode;
  * @param returnRms root mean square about that mean, not limited in band
  * @param transportMean mean deviation of the transport itself
  * @param transportRms root mean square about that mean, drift included
- * @param components steady lines and reels
+ * @param components steady lines, each multiple of a part's rate on its own, and reels
  * @param writtenRms root mean square of the deviation with which the tape was written, drift
  *     included; null unless it was written in a pass before
  */
@@ -70,7 +70,12 @@ public record SpeedTruth(
         List<Component> list = new ArrayList<>();
         double speed = spec.tapeSpeedMmPerS();
         for (ComponentSpec c : spec.transport().components()) {
-            list.add(component(spec, map, c.name(), c.rateHz(speed), c.peakPercent()));
+            for (int n = 1; n <= c.harmonics().size(); n++) {
+                if (n == 1 || c.peakPercent(n) > 0) {
+                    double rate = n * c.rateHz(speed);
+                    list.add(component(spec, map, c.name(), rate, c.peakPercent(n)));
+                }
+            }
         }
         if (spec.transport().reels() != null) {
             double thickness = spec.transport().reels().tapeThicknessMicrometres() / 1000;
@@ -119,7 +124,7 @@ public record SpeedTruth(
     /**
      * A steady line of the deviation.
      *
-     * @param name the part, or null
+     * @param name the part, or null; multiples of its rate have the same
      * @param frequencyHz its rate; of a reel, in the middle of the programme
      * @param transportPeakPercent peak deviation of the transport
      * @param returnPeakPercent peak deviation in the return, to first order; null where it depends

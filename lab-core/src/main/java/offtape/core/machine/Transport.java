@@ -97,9 +97,10 @@ final class Transport {
             addReel(spec.reels().supply(), -thickness, seeds.nextDouble());
             addReel(spec.reels().takeUp(), thickness, seeds.nextDouble());
         }
-        addRandom(seeds.nextLong());
+        addRandom(spec.randomFlutter(), seeds.nextLong());
         addMeasured();
         HermiteTable fast = scrape(seeds.nextLong());
+        addRandom(spec.belt().wow(), seeds.nextLong());
         HermiteTable slow = new HermiteTable(from, rateHz, displacement, deviation, false);
         return checked(new Motion(slow, fast));
     }
@@ -116,7 +117,7 @@ final class Transport {
     private double rateHz() {
         double highest = spec.randomFlutter() == null ? 0 : spec.randomFlutter().highHz();
         for (ComponentSpec component : spec.components()) {
-            highest = Math.max(highest, component.rateHz(tapeSpeedMmPerS));
+            highest = Math.max(highest, component.highestRateHz(tapeSpeedMmPerS));
         }
         return Math.max(LEAST_RATE_HZ, POINTS_PER_PERIOD * highest);
     }
@@ -126,8 +127,8 @@ final class Transport {
     }
 
     private void addSteady() {
-        double constant = spec.speedDeviationPercent() / 100;
-        double perSecond = spec.driftPercentPerMinute() / 100 / 60;
+        double constant = spec.constantPercent() / 100;
+        double perSecond = spec.changePercentPerMinute() / 100 / 60;
         for (int i = 0; i < displacement.length; i++) {
             double u = seconds(i);
             displacement[i] += u * (constant + perSecond * u / 2);
@@ -135,11 +136,16 @@ final class Transport {
         }
     }
 
-    // δ = a·sin(ωu + φ), ξ = −a/ω·cos(ωu + φ).
     private void addComponent(ComponentSpec component, double drawn) {
         double omega = 2 * Math.PI * component.rateHz(tapeSpeedMmPerS);
-        double peak = component.peakPercent() / 100;
         double phase = phase(component, drawn);
+        for (int n = 1; n <= component.harmonics().size(); n++) {
+            addLine(n * omega, component.peakPercent(n) / 100, n * phase);
+        }
+    }
+
+    // δ = a·sin(ωu + φ), ξ = −a/ω·cos(ωu + φ).
+    private void addLine(double omega, double peak, double phase) {
         for (int i = 0; i < displacement.length; i++) {
             double angle = omega * seconds(i) + phase;
             displacement[i] -= peak / omega * Math.cos(angle);
@@ -193,8 +199,7 @@ final class Transport {
         return Math.sqrt(squared);
     }
 
-    private void addRandom(long seed) {
-        RandomBandSpec band = spec.randomFlutter();
+    private void addRandom(RandomBandSpec band, long seed) {
         if (band == null || band.rmsPercent() == 0) {
             return;
         }

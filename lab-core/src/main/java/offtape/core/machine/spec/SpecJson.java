@@ -33,16 +33,8 @@ final class SpecJson {
         }
         try {
             String csv = file.resolveSibling(motion.csv()).toString();
-            TransportSpec t = spec.transport();
-            return spec.withTransport(
-                    new TransportSpec(
-                            t.speedDeviationPercent(),
-                            t.driftPercentPerMinute(),
-                            t.components(),
-                            t.reels(),
-                            t.randomFlutter(),
-                            t.scrapeFlutter(),
-                            new MotionFileSpec(csv, null, motion.scale())));
+            MotionFileSpec found = new MotionFileSpec(csv, null, motion.scale());
+            return spec.withTransport(spec.transport().withMotion(found));
         } catch (java.nio.file.InvalidPathException e) {
             throw new UnusableInputException(
                     file + ": transport.motion: \"csv\" is not a path of this system.", e);

@@ -1,6 +1,7 @@
 package offtape.core.machine.spec;
 
 import static offtape.core.machine.spec.Limits.copy;
+import static offtape.core.machine.spec.Limits.orElse;
 import static offtape.core.machine.spec.Limits.require;
 import static offtape.core.machine.spec.Limits.within;
 
@@ -16,6 +17,7 @@ import java.util.List;
  * @param randomFlutter speed noise up to 500 Hz, or null
  * @param scrapeFlutter speed noise of the tape's own vibration, usually in kilohertz, or null
  * @param motion a measured motion added to the rest, or null
+ * @param belt an aged belt; default one that does nothing
  */
 public record TransportSpec(
         double speedDeviationPercent,
@@ -24,20 +26,45 @@ public record TransportSpec(
         ReelsSpec reels,
         RandomBandSpec randomFlutter,
         RandomBandSpec scrapeFlutter,
-        MotionFileSpec motion) {
+        MotionFileSpec motion,
+        BeltSpec belt) {
 
     /** A perfect transport. */
     public static final TransportSpec PERFECT =
-            new TransportSpec(0, 0, List.of(), null, null, null, null);
+            new TransportSpec(0, 0, List.of(), null, null, null, null, null);
 
     /** Checks the limits. */
     public TransportSpec {
         within("speedDeviationPercent", speedDeviationPercent, -20, 20, "%");
         within("driftPercentPerMinute", driftPercentPerMinute, -2, 2, "% a minute");
+        belt = orElse(belt, BeltSpec.NEW);
         components = copy("components", components, 64);
         require(
                 randomFlutter == null || randomFlutter.highHz() <= 500,
                 "\"randomFlutter\" must end at 500 Hz; what is faster belongs into"
                         + " \"scrapeFlutter\".");
+    }
+
+    /** Constant deviation with the belt's slip, percent. */
+    public double constantPercent() {
+        return speedDeviationPercent - belt.slipPercent();
+    }
+
+    /** Steady change with the belt's, percent a minute. */
+    public double changePercentPerMinute() {
+        return driftPercentPerMinute + belt.driftPercentPerMinute();
+    }
+
+    /** The same transport whose measured motion is another. */
+    TransportSpec withMotion(MotionFileSpec other) {
+        return new TransportSpec(
+                speedDeviationPercent,
+                driftPercentPerMinute,
+                components,
+                reels,
+                randomFlutter,
+                scrapeFlutter,
+                other,
+                belt);
     }
 }
