@@ -22,6 +22,11 @@ record FaultForm(String code, String variant, String side, boolean mirrored, Giv
         Workshop give(Workshop machine, double severity, Draws draw);
     }
 
+    /** Code and variant. */
+    String name() {
+        return code + "-" + variant.replace(' ', '-').replace(",", "");
+    }
+
     static FaultForm both(String code, String variant, Giver giver) {
         return new FaultForm(code, variant, "both", false, giver);
     }

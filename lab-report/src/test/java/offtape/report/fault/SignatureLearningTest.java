@@ -3,6 +3,7 @@ package offtape.report.fault;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -14,8 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class SignatureLearningTest {
 
-    private static final int SOUND = 160;
-    private static final int EACH = 14;
+    private static final int SOUND = 110;
+    private static final int EACH = 10;
     private static final long SEED = 45_507;
 
     @TempDir private static Path folder;
@@ -26,8 +27,13 @@ class SignatureLearningTest {
         FaultSessions sessions = new FaultSessions(folder);
         List<FaultSession> sound =
                 SessionStore.of("learning-sound", () -> sessions.sound(SOUND, SEED));
-        List<FaultSession> faulty =
-                SessionStore.of("learning", () -> sessions.learning(EACH, SOUND, SEED));
+        List<FaultSession> faulty = new ArrayList<>();
+        for (FaultForm form : FaultForms.all()) {
+            faulty.addAll(
+                    SessionStore.of(
+                            "learning-" + form.name(),
+                            () -> sessions.learning(form, EACH, SOUND, SEED)));
+        }
         String made =
                 SOUND
                         + " sound machines and "
