@@ -15,6 +15,12 @@ final class SignalFaults {
                             "weak",
                             (w, s, d) ->
                                     w.with("electronics.right.replayGainDb", -size(s, 3.5, 25))),
+                    FaultForm.right(
+                            "weak-channel",
+                            "dead",
+                            (w, s, d) ->
+                                    w.with("electronics.right.replayGainDb", "-40")
+                                            .with("crosstalk.leftToRightDb", at(s, -50, -38))),
                     FaultForm.both(
                             "swapped-channels",
                             "exchanged",

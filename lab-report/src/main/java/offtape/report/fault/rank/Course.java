@@ -27,7 +27,7 @@ public record Course(String code, String variant, String side, boolean mirrored,
     }
 
     /** How it moves a symptom, if it does. */
-    Optional<Move> move(String symptom) {
+    public Optional<Move> move(String symptom) {
         return moves.stream().filter(m -> m.symptom().equals(symptom)).findFirst();
     }
 
@@ -41,7 +41,8 @@ public record Course(String code, String variant, String side, boolean mirrored,
      */
     public record Move(String symptom, double[] course, double spread) {
 
-        double at(double severity) {
+        /** The change, or the place, at a severity. */
+        public double at(double severity) {
             return course[0] + severity * (course[1] + severity * course[2]);
         }
     }

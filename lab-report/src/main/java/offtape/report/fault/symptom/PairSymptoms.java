@@ -25,13 +25,15 @@ final class PairSymptoms {
     private static final Symptom LEAK =
             Symptom.level("crosstalk", "Crosstalk at 1 kHz, worse direction", 2);
     private static final Symptom INVERTED =
-            Symptom.sign("inverted", "One channel upside down (1: yes)", false);
+            Symptom.sign("inverted", "One channel comes back upside down against the other", false);
     private static final Symptom SWAPPED =
-            Symptom.sign("swapped", "Left and right exchanged (1: yes)", false);
+            Symptom.sign("swapped", "Left and right come back exchanged", false);
     private static final Symptom CLIPPED =
-            Symptom.sign("clipped", "Samples that stand at one highest value (1: yes)", false);
-    private static final Symptom DEAD =
-            Symptom.sign("dead", "A channel that is not heard (1 right, −1 left)", true);
+            Symptom.sign(
+                    "clipped",
+                    "The recording stands at one highest value in places, as a converter that clips",
+                    false);
+    private static final Symptom DEAD = Symptom.sign("dead", "One channel is not heard", true);
 
     /** All of them. */
     static final List<Symptom> ALL =
@@ -81,11 +83,11 @@ final class PairSymptoms {
         return results.health().stream().anyMatch(n -> code.equals(n.code())) ? 1 : 0;
     }
 
+    /** A dead channel has no response, though the other one has. */
     private static double dead(Results results) {
-        return results.health().stream()
-                .filter(n -> "dead-channel".equals(n.code()))
-                .mapToDouble(n -> n.message().contains(" right ") ? 1 : -1)
-                .findFirst()
-                .orElse(0);
+        if (has(results, "dead-channel") == 0) {
+            return 0;
+        }
+        return Find.quietResponse(results, "right").isPresent() ? -1 : 1;
     }
 }

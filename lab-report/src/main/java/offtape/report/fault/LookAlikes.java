@@ -1,0 +1,87 @@
+package offtape.report.fault;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import offtape.report.fault.rank.Ranked;
+import offtape.report.fault.symptom.Symptoms;
+
+/** How a fault was told from those that look like it, in figures of the session. */
+final class LookAlikes {
+
+    private static final int MOST = 3;
+
+    /** A figure that lies less off than this with the other fault tells nothing, in spreads. */
+    private static final double TELLS = 2;
+
+    private final Evidence evidence;
+    private final List<Ranked> sole;
+
+    /**
+     * Look-alikes of a session.
+     *
+     * @param sole each fault as if it were the only one, best first
+     */
+    LookAlikes(Evidence evidence, List<Ranked> sole) {
+        this.evidence = evidence;
+        this.sole = sole;
+    }
+
+    /**
+     * Plain sentences.
+     *
+     * @param beside other faults that are there
+     */
+    List<String> of(FaultNote note, Ranked fault, List<Ranked> beside) {
+        List<String> told = new ArrayList<>();
+        others(note, fault).limit(MOST).forEach(o -> told.add(told(o, fault, beside)));
+        return told;
+    }
+
+    /** What the catalogue names, then what explains the session nearly as well. */
+    private Stream<Ranked> others(FaultNote note, Ranked fault) {
+        Stream<String> named = note.unlike().stream().map(FaultNote.LookAlike::code);
+        Stream<String> near = sole.stream().limit(3).map(Ranked::code);
+        return Stream.concat(named, near)
+                .distinct()
+                .filter(c -> !c.equals(fault.code()))
+                .flatMap(c -> sole.stream().filter(s -> s.code().equals(c)).limit(1));
+    }
+
+    private String told(Ranked other, Ranked fault, List<Ranked> beside) {
+        String name = FaultCatalogue.of(other.code()).name();
+        List<Ranked> withOther = with(beside, other);
+        List<Ranked> withFault = with(beside, fault);
+        Optional<Evidence.Shown> telling =
+                Symptoms.all().stream()
+                        .flatMap(s -> evidence.shown(s).stream())
+                        .max(
+                                java.util.Comparator.comparingDouble(
+                                        s -> gain(s, withOther, withFault)));
+        return telling.filter(s -> gain(s, withOther, withFault) >= TELLS)
+                .map(
+                        s ->
+                                "Unlike \""
+                                        + name
+                                        + "\": "
+                                        + SymptomWords.against(s, evidence.expected(s, withOther)))
+                .orElse(
+                        "\""
+                                + name
+                                + "\" would look nearly the same here. "
+                                + FaultCatalogue.of(other.code()).confirm());
+    }
+
+    private static List<Ranked> with(List<Ranked> beside, Ranked one) {
+        return Stream.concat(
+                        beside.stream().filter(b -> !b.code().equals(one.code())), Stream.of(one))
+                .toList();
+    }
+
+    /** By how many spreads a figure lies farther off with the other fault than with this one. */
+    private double gain(Evidence.Shown s, List<Ranked> withOther, List<Ranked> withFault) {
+        return Math.abs(s.off(evidence.expected(s, withOther)))
+                - Math.abs(s.off(evidence.expected(s, withFault)));
+    }
+}

@@ -1,0 +1,71 @@
+package offtape.report.fault;
+
+import java.util.Locale;
+import offtape.report.fault.symptom.Joining;
+import offtape.report.fault.symptom.Symptom;
+
+/** A symptom with its value in words. */
+final class SymptomWords {
+
+    /** Sound machines lie within so many spreads of their mean. */
+    private static final double WITHIN = 2;
+
+    private SymptomWords() {}
+
+    /** The figure beside what sound machines show. */
+    static String beside(Evidence.Shown s) {
+        Symptom symptom = s.symptom();
+        if (symptom.unit().isEmpty()) {
+            return symptom.words() + ".";
+        }
+        String high = value(symptom, s.mean() + WITHIN * s.spread());
+        String usual =
+                symptom.joining() == Joining.SUM
+                        ? value(symptom, s.mean() - WITHIN * s.spread()) + " to " + high
+                        : "up to " + high;
+        return symptom.words()
+                + ": "
+                + value(symptom, s.shown())
+                + " "
+                + symptom.unit()
+                + "; sound machines show "
+                + usual
+                + " "
+                + symptom.unit()
+                + ".";
+    }
+
+    /** What the figure would be with another fault, and is. */
+    static String against(Evidence.Shown s, double expected) {
+        Symptom symptom = s.symptom();
+        if (symptom.unit().isEmpty()) {
+            boolean there = Math.abs(s.shown()) >= 0.5;
+            return symptom.words() + (there ? ", which it does not explain." : " would be seen.");
+        }
+        return symptom.words()
+                + " would be about "
+                + value(symptom, expected)
+                + " "
+                + symptom.unit()
+                + " and is "
+                + value(symptom, s.shown())
+                + " "
+                + symptom.unit()
+                + ".";
+    }
+
+    /** A place on a symptom's scale as a number, without its unit. */
+    static String value(Symptom symptom, double scaled) {
+        double value = symptom.scale().back(scaled);
+        double size = Math.abs(value);
+        String text;
+        if (symptom.unit().equals("dB") || size >= 10) {
+            text = String.format(Locale.ROOT, size >= 100 ? "%.0f" : "%.1f", value);
+        } else {
+            text =
+                    String.format(
+                            Locale.ROOT, size >= 1 ? "%.1f" : size >= 0.1 ? "%.2f" : "%.3f", value);
+        }
+        return text.replace('-', '−');
+    }
+}
