@@ -15,7 +15,7 @@ import org.apache.commons.math3.complex.Complex;
  * length of tape; what belongs to amplifiers works on the return's.
  *
  * @param recordGain gain ahead of the tape, a ratio
- * @param magnetisation the recording process, or null if the tape does not saturate
+ * @param magnetisation the recording process, or null if nothing bends there
  * @param contour the head's low-frequency contour
  * @param kernel tape losses and band limit, at twice the programme's rate
  * @param replay amplifier and interface
@@ -63,10 +63,7 @@ record ChannelChain(
         ChannelChain chain =
                 new ChannelChain(
                         recordGain,
-                        spec.saturation() == null
-                                ? null
-                                : Magnetisation.of(
-                                        spec.saturation(), programmeRateHz, referencePeak),
+                        Magnetisation.of(spec, channel, programmeRateHz, referencePeak),
                         contour(spec.heads().bumps(), programmeRateHz),
                         TapeKernel.of(spec, programmeRateHz, stopHz),
                         replay,

@@ -3,13 +3,18 @@ package offtape.core.machine;
 import offtape.core.machine.spec.SaturationSpec;
 
 /**
- * The tape's curve: odd part y and, for a second harmonic, even part c·y². Slope 1 at zero.
+ * The curve of a tape or an amplifier: odd part y and, for a second harmonic, even part c·y². Slope
+ * 1 at zero.
  *
  * @param threePercentPeak peak of a sine whose third harmonic on the odd part is 3 %
  * @param odd the odd part
  * @param even the coefficient c, 0 for a symmetric tape
  */
 record SaturationCurve(double threePercentPeak, OddCurve odd, double even) {
+
+    /** No curve at all. */
+    static final SaturationCurve STRAIGHT =
+            new SaturationCurve(Double.POSITIVE_INFINITY, x -> x, 0);
 
     private static final double THREE_PERCENT = 0.03;
 
@@ -23,6 +28,21 @@ record SaturationCurve(double threePercentPeak, OddCurve odd, double even) {
                 };
         double even = even(odd, spec.secondHarmonicPercent(), referencePeak);
         return new SaturationCurve(peak, odd, even);
+    }
+
+    /**
+     * The curve of an amplifier with these harmonics of a sine at reference. Towards overload it
+     * bends as a hyperbolic tangent and so limits, which a cube would not.
+     */
+    static SaturationCurve ofAmplifier(
+            double secondPercent, double thirdPercent, double referencePeak) {
+        double third = thirdPercent / 100;
+        OddCurve odd = third == 0 ? STRAIGHT.odd : TanhCurve.of(referencePeak, third);
+        double peak =
+                third == 0
+                        ? STRAIGHT.threePercentPeak
+                        : referencePeak * TanhCurve.drive(THREE_PERCENT) / TanhCurve.drive(third);
+        return new SaturationCurve(peak, odd, even(odd, secondPercent, referencePeak));
     }
 
     // y² of an odd y has even components only, so it leaves the fundamental alone and the second
@@ -44,15 +64,5 @@ record SaturationCurve(double threePercentPeak, OddCurve odd, double even) {
     /** Whether the output has a constant part, which no replay head would hear. */
     boolean rectifies() {
         return even != 0;
-    }
-
-    void apply(double[] samples) {
-        for (int i = 0; i < samples.length; i++) {
-            samples[i] = of(samples[i]);
-        }
-    }
-
-    Harmonics harmonics(double peak) {
-        return Harmonics.of(this::of, peak);
     }
 }
