@@ -52,8 +52,8 @@ record ChannelNoise(
         if (spec == null) {
             return null;
         }
-        double rms =
-                run.referencePeak() / Math.sqrt(2) * Math.pow(10, spec.channelDb(channel) / 20);
+        double levelDb = spec.channelDb(channel) + Bias.of(run.spec(), channel).hissDb();
+        double rms = run.referencePeak() / Math.sqrt(2) * Math.pow(10, levelDb / 20);
         return NoiseShape.ofBandRms(run.sampleRateHz(), rms, spec.tiltDbPerOctave());
     }
 

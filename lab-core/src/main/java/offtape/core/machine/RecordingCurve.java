@@ -25,7 +25,10 @@ record RecordingCurve(SaturationCurve amplifier, SaturationCurve tape) {
                 clean ? null : SaturationCurve.ofAmplifier(second, third, referencePeak),
                 spec.saturation() == null
                         ? SaturationCurve.STRAIGHT
-                        : SaturationCurve.of(spec.saturation(), referencePeak));
+                        : SaturationCurve.of(
+                                spec.saturation(),
+                                Bias.of(spec, channel).thirdHarmonicShiftDb(),
+                                referencePeak));
     }
 
     double of(double x) {

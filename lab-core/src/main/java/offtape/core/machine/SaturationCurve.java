@@ -18,9 +18,15 @@ record SaturationCurve(double threePercentPeak, OddCurve odd, double even) {
 
     private static final double THREE_PERCENT = 0.03;
 
-    /** The curve of a description; {@code referencePeak} is that of a sine at reference level. */
-    static SaturationCurve of(SaturationSpec spec, double referencePeak) {
-        double peak = referencePeak * Math.pow(10, spec.levelAtK3ThreePercentDb() / 20);
+    /**
+     * The curve of a description.
+     *
+     * @param shiftDb by how much the level of 3 % is higher than described
+     * @param referencePeak peak of a sine at reference level
+     */
+    static SaturationCurve of(SaturationSpec spec, double shiftDb, double referencePeak) {
+        double levelDb = spec.levelAtK3ThreePercentDb() + shiftDb;
+        double peak = referencePeak * Math.pow(10, levelDb / 20);
         OddCurve odd =
                 switch (spec.kind()) {
                     case TANH -> TanhCurve.of(peak, THREE_PERCENT);

@@ -169,6 +169,7 @@ record MeasuredMachine(
                 List.of(),
                 m.recorder(),
                 null,
-                null);
+                null,
+                m.bias());
     }
 }
