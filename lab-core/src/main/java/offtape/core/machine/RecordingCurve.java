@@ -18,17 +18,23 @@ record RecordingCurve(SaturationCurve amplifier, SaturationCurve tape) {
         double second = electronics.secondHarmonicPercent();
         double third = electronics.thirdHarmonicPercent();
         boolean clean = second == 0 && third == 0;
-        if (clean && spec.saturation() == null) {
+        SaturationCurve tape = tape(spec, channel, referencePeak);
+        if (clean && tape == null) {
             return null;
         }
         return new RecordingCurve(
-                clean ? null : SaturationCurve.ofAmplifier(second, third, referencePeak),
-                spec.saturation() == null
-                        ? SaturationCurve.STRAIGHT
-                        : SaturationCurve.of(
-                                spec.saturation(),
-                                Bias.of(spec, channel).thirdHarmonicShiftDb(),
-                                referencePeak));
+                clean ? null : SaturationCurve.ofHarmonics(second, third, referencePeak),
+                tape == null ? SaturationCurve.STRAIGHT : tape);
+    }
+
+    // A magnetised head bends to one side as an uneven bias does: in the tape's own curve.
+    private static SaturationCurve tape(MachineSpec spec, int channel, double referencePeak) {
+        double second = spec.heads().magnetisation().secondHarmonicPercent();
+        if (spec.saturation() == null) {
+            return second == 0 ? null : SaturationCurve.ofHarmonics(second, 0, referencePeak);
+        }
+        double shiftDb = Bias.of(spec, channel).thirdHarmonicShiftDb();
+        return SaturationCurve.of(spec.saturation(), shiftDb, second, referencePeak);
     }
 
     double of(double x) {

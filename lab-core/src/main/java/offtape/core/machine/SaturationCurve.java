@@ -22,9 +22,11 @@ record SaturationCurve(double threePercentPeak, OddCurve odd, double even) {
      * The curve of a description.
      *
      * @param shiftDb by how much the level of 3 % is higher than described
+     * @param moreSecondPercent second harmonic that comes to the described one
      * @param referencePeak peak of a sine at reference level
      */
-    static SaturationCurve of(SaturationSpec spec, double shiftDb, double referencePeak) {
+    static SaturationCurve of(
+            SaturationSpec spec, double shiftDb, double moreSecondPercent, double referencePeak) {
         double levelDb = spec.levelAtK3ThreePercentDb() + shiftDb;
         double peak = referencePeak * Math.pow(10, levelDb / 20);
         OddCurve odd =
@@ -32,15 +34,17 @@ record SaturationCurve(double threePercentPeak, OddCurve odd, double even) {
                     case TANH -> TanhCurve.of(peak, THREE_PERCENT);
                     case CUBIC -> CubicCurve.of(peak, THREE_PERCENT);
                 };
-        double even = even(odd, spec.secondHarmonicPercent(), referencePeak);
+        double second = spec.secondHarmonicPercent() + moreSecondPercent;
+        double even = even(odd, second, referencePeak);
         return new SaturationCurve(peak, odd, even);
     }
 
     /**
-     * The curve of an amplifier with these harmonics of a sine at reference. Towards overload it
-     * bends as a hyperbolic tangent and so limits, which a cube would not.
+     * The curve with these harmonics of a sine at reference, where nothing else is known of it, as
+     * of an amplifier. Towards overload it bends as a hyperbolic tangent and so limits, which a
+     * cube would not.
      */
-    static SaturationCurve ofAmplifier(
+    static SaturationCurve ofHarmonics(
             double secondPercent, double thirdPercent, double referencePeak) {
         double third = thirdPercent / 100;
         OddCurve odd = third == 0 ? STRAIGHT.odd : TanhCurve.of(referencePeak, third);

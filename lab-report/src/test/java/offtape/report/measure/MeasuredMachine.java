@@ -160,7 +160,7 @@ record MeasuredMachine(
                 m.mode(),
                 m.tapeSpeedMmPerS(),
                 null,
-                null,
+                m.heads().magnetisationAlone(),
                 null,
                 m.electronics(),
                 null,
