@@ -15,13 +15,13 @@ import org.apache.commons.math3.complex.Complex;
  * length of tape; what belongs to amplifiers works on the return's.
  *
  * @param recordGain gain ahead of the tape, a ratio
- * @param magnetisation the recording process, or null if the tape does not saturate
+ * @param magnetisation the recording process, or null if nothing bends there
  * @param contour the head's low-frequency contour
  * @param kernel tape losses and band limit, at twice the programme's rate
  * @param replay amplifier and interface
  * @param replayGain gain after the tape, a ratio, negative if the polarity is inverted. It is lined
- *     up so that a small 1 kHz tone returns at its own level but for the stated gains, whatever the
- *     losses
+ *     up so that a small 1 kHz tone returns at its own level but for the stated gains and what the
+ *     bias takes of it, whatever the losses
  */
 record ChannelChain(
         double recordGain,
@@ -57,21 +57,20 @@ record ChannelChain(
         }
         ChannelElectronicsSpec amplifiers = spec.electronics().channel(channel);
         replay.addAll(amplifierSections(amplifiers, returnRateHz));
+        Bias bias = Bias.of(spec, channel);
         double sign = amplifiers.polarityInverted() ? -1 : 1;
         double recordGain = ratio(amplifiers.recordGainDb());
         double replayGain = ratio(amplifiers.replayGainDb());
         ChannelChain chain =
                 new ChannelChain(
                         recordGain,
-                        spec.saturation() == null
-                                ? null
-                                : Magnetisation.of(
-                                        spec.saturation(), programmeRateHz, referencePeak),
+                        Magnetisation.of(spec, channel, programmeRateHz, referencePeak),
                         contour(spec.heads().bumps(), programmeRateHz),
-                        TapeKernel.of(spec, programmeRateHz, stopHz),
+                        TapeKernel.of(spec, bias, programmeRateHz, stopHz),
                         replay,
                         sign);
-        return chain.linedUp(recordGain * replayGain, pitch.mean());
+        double gain = recordGain * replayGain * ratio(bias.sensitivityDb());
+        return chain.linedUp(gain, pitch.mean());
     }
 
     /** Complex gain from the programme to the tape's curve. */

@@ -2,37 +2,46 @@ package offtape.core.machine;
 
 import java.util.ArrayList;
 import java.util.List;
-import offtape.core.machine.spec.SaturationSpec;
+import offtape.core.machine.spec.MachineSpec;
 import org.apache.commons.math3.complex.Complex;
 
 /**
- * The recording process of one channel: pre-emphasis, saturation without memory, de-emphasis. The
- * two emphases are exact inverses at the programme's rate.
+ * The recording process of one channel: pre-emphasis, curves without memory, de-emphasis. The two
+ * emphases are exact inverses at the programme's rate.
  *
  * @param rateHz the programme's rate
- * @param curve the tape's curve
+ * @param curve the curve of record amplifier and tape
  * @param kernel low-pass before and after the curve; the same to 1e-6 whatever the oversampling
  * @param before sections ahead of the curve
  * @param after sections behind it
  */
 record Magnetisation(
         double rateHz,
-        SaturationCurve curve,
+        RecordingCurve curve,
         Kernel kernel,
         List<Section> before,
         List<Section> after) {
 
     private static final double COUPLING_HZ = 1;
 
-    static Magnetisation of(SaturationSpec spec, double rateHz, double referencePeak) {
-        SaturationCurve curve = SaturationCurve.of(spec, referencePeak);
+    /** The process of a channel, 0 left or 1 right, or null if nothing bends. */
+    static Magnetisation of(MachineSpec spec, int channel, double rateHz, double referencePeak) {
+        RecordingCurve curve = RecordingCurve.of(spec, channel, referencePeak);
+        return curve == null ? null : of(curve, emphasisMicroseconds(spec), rateHz);
+    }
+
+    private static double emphasisMicroseconds(MachineSpec spec) {
+        return spec.saturation() == null ? 0 : spec.saturation().emphasisMicroseconds();
+    }
+
+    private static Magnetisation of(RecordingCurve curve, double emphasis, double rateHz) {
         List<Section> before = new ArrayList<>();
         List<Section> after = new ArrayList<>();
         if (curve.rectifies()) {
             after.addAll(Sections.highPass(rateHz, COUPLING_HZ, 1));
         }
-        if (spec.emphasisMicroseconds() > 0) {
-            double p = Math.exp(-1e6 / (rateHz * spec.emphasisMicroseconds()));
+        if (emphasis > 0) {
+            double p = Math.exp(-1e6 / (rateHz * emphasis));
             before.add(new Section(rateHz, 1 / (1 - p), -p / (1 - p), 0, 0, 0));
             after.add(new Section(rateHz, 1 - p, 0, 0, -p, 0));
         }

@@ -42,7 +42,11 @@ public record NoiseTruth(
                 levelDb(noise, f -> 1, tone),
                 levelDb(noise, f -> Decibels.toPower(Iec61672.aWeightingDb(f)), tone),
                 lines,
-                run.hasTape() ? modulationDb(run.spec().modulationNoise()) : null);
+                run.hasTape() ? modulationDb(modulation(run, index)) : null);
+    }
+
+    private static ModulationNoiseSpec modulation(MachineRun run, int index) {
+        return Bias.of(run.spec(), index).modulation(run.spec().modulationNoise());
     }
 
     private static Double modulationDb(ModulationNoiseSpec spec) {

@@ -15,13 +15,15 @@ final class OversampledCurve {
     private static final double PASS = 0.46;
     private static final double STOP = 0.5;
 
-    private final SaturationCurve curve;
+    private final RecordingCurve curve;
     private final BlockGeometry blocks;
     private final RateChange[] changes = new RateChange[FACTORS.length];
+    private final double threePercentPeak;
     private final double[] window;
 
-    OversampledCurve(SaturationCurve curve, BlockGeometry blocks, double rateHz) {
+    OversampledCurve(RecordingCurve curve, BlockGeometry blocks, double rateHz) {
         this.curve = curve;
+        this.threePercentPeak = curve.threePercentPeak();
         this.blocks = blocks;
         this.window = new double[blocks.transform()];
         for (int i = 0; i < FACTORS.length; i++) {
@@ -45,7 +47,7 @@ final class OversampledCurve {
         if (peak == 0) {
             return new double[chunk.length];
         }
-        RateChange change = changes[index(peak / curve.threePercentPeak())];
+        RateChange change = changes[index(peak / threePercentPeak)];
         double[] wide = change.up(window);
         curve.apply(wide);
         return blocks.middle(change.down(wide), 1);

@@ -23,6 +23,9 @@ final class ReplayChannel {
         if (shapes.hiss() != null) {
             noises.add(new NoiseSource(shapes.hiss(), Seeds.hiss(spec.seed(), channel)));
         }
+        if (shapes.magnet() != null) {
+            noises.add(new NoiseSource(shapes.magnet(), Seeds.magnet(spec.seed(), channel)));
+        }
         if (shapes.interfaceNoise() != null) {
             noises.add(
                     new NoiseSource(shapes.interfaceNoise(), Seeds.interfaceNoise(spec, channel)));

@@ -6,6 +6,7 @@ import offtape.core.audio.AudioSource;
 import offtape.core.machine.spec.CrosstalkSpec;
 import offtape.core.machine.spec.LeadInSpec;
 import offtape.core.machine.spec.MachineSpec;
+import offtape.core.machine.spec.ModulationNoiseSpec;
 
 /** The replay side at work: reads the tape along the time map, block after block. */
 final class ReturnStream {
@@ -44,9 +45,8 @@ final class ReturnStream {
         MachineSpec spec = run.spec();
         LevelFluctuation[] both = new LevelFluctuation[2];
         for (int c = 0; c < 2 && run.hasTape(); c++) {
-            both[c] =
-                    LevelFluctuation.of(
-                            spec.modulationNoise(), spec.seed(), c, run.programmeRateHz());
+            ModulationNoiseSpec noise = Bias.of(spec, c).modulation(spec.modulationNoise());
+            both[c] = LevelFluctuation.of(noise, spec.seed(), c, run.programmeRateHz());
         }
         return both;
     }

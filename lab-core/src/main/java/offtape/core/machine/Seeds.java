@@ -14,6 +14,7 @@ final class Seeds {
     private static final long INTERFACE = 0x69666163L;
     private static final long DITHER = 0x64697468L;
     private static final long MODULATION = 0x6d6f6475L;
+    private static final long MAGNET = 0x6d61676eL;
     private static final long TRANSPORT = 0x74726e73L;
     private static final long REPLAY = 0x7265706cL;
 
@@ -26,6 +27,10 @@ final class Seeds {
 
     static SplittableRandom hiss(long seed, int channel) {
         return of(seed, HISS, channel);
+    }
+
+    static SplittableRandom magnet(long seed, int channel) {
+        return of(seed, MAGNET, channel);
     }
 
     static SplittableRandom modulation(long seed, int channel) {

@@ -5,8 +5,8 @@ import org.apache.commons.math3.complex.Complex;
 /**
  * What a steady sine of the programme becomes in the return of one channel, without noise and
  * flutter: small-signal response by the exact response of the filters that run, harmonics by the
- * Fourier components of the tape's curve. What the interface's input adds to them is not in it, for
- * it is not the machine's; in a loopback it is all there is.
+ * Fourier components of the curve of record amplifier and tape. What the interface's input adds to
+ * them is not in it, for it is not the machine's; in a loopback it is all there is.
  */
 public final class SteadyTone {
 
@@ -74,7 +74,7 @@ public final class SteadyTone {
         return 20 * Math.log10(line / peak(1, frequencyHz, levelDb));
     }
 
-    /** Whether the tape saturates at all. */
+    /** Whether anything bends on the way onto the tape. */
     boolean saturates() {
         return chain.magnetisation() != null;
     }

@@ -22,9 +22,13 @@ final class TanhCurve implements OddCurve {
 
     /** The curve on which a sine of this peak has this third harmonic (a ratio from 0 to 0.2). */
     static TanhCurve of(double peak, double k3) {
+        return new TanhCurve(drive(k3) / peak);
+    }
+
+    /** Peak of a sine whose third harmonic on tanh is this, a ratio from 1e-7 to 0.2. */
+    static double drive(double k3) {
         UnivariateFunction excess = drive -> Harmonics.of(StrictMath::tanh, drive).ratio(3) - k3;
-        double drive = new BrentSolver(1e-12, 1e-13).solve(200, excess, 1e-3, 10);
-        return new TanhCurve(drive / peak);
+        return new BrentSolver(1e-12, 1e-13).solve(200, excess, 1e-3, 10);
     }
 
     @Override

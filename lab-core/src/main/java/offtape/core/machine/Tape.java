@@ -46,12 +46,21 @@ final class Tape {
     /** Writes on until both tracks can be read up to a place, and forgets what lies before. */
     void write(double fromPlace, double toPlace) {
         long keep = (long) Math.floor(fromPlace) - Interpolator.HALF - 1;
-        while (tracks[0].track.end() < toPlace + Interpolator.HALF + 2) {
+        while (end() < toPlace + Interpolator.HALF + 2) {
             double[][] chunk = reader.next();
             for (int c = 0; c < tracks.length; c++) {
                 tracks[c].append(chunk[c], keep);
             }
         }
+    }
+
+    // A track with a curve lags behind one without.
+    private long end() {
+        long end = Long.MAX_VALUE;
+        for (Track track : tracks) {
+            end = Math.min(end, track.track.end());
+        }
+        return end;
     }
 
     /** A track at a place between its samples. */

@@ -8,8 +8,8 @@ import offtape.core.standard.TapeLoss;
 import offtape.core.unit.Decibels;
 
 /**
- * What tape and heads lose by wavelength, as one zero-phase filter on the programme's time axis,
- * where λ = v/f at the nominal speed, together with the band limit that reading needs.
+ * What tape, heads and bias lose by wavelength, as one zero-phase filter on the programme's time
+ * axis, where λ = v/f at the nominal speed, together with the band limit that reading needs.
  */
 final class TapeKernel {
 
@@ -23,7 +23,7 @@ final class TapeKernel {
     }
 
     /** Losses, wrong equalisation and band limit. */
-    static Kernel of(MachineSpec spec, double programmeRateHz, double stopHz) {
+    static Kernel of(MachineSpec spec, Bias bias, double programmeRateHz, double stopHz) {
         Kernel band = bandLimit(programmeRateHz, stopHz);
         HeadsSpec heads = spec.heads();
         EqualisationSpec shelf = spec.electronics().equalisation();
@@ -31,17 +31,19 @@ final class TapeKernel {
                 heads.gapMicrometres() == 0
                         && heads.spacingLossMicrometres() == 0
                         && heads.thicknessMicrometres() == 0
-                        && heads.azimuthArcMinutes() == 0;
+                        && heads.azimuthArcMinutes() == 0
+                        && bias.isAsSet();
         if (lossless && shelf == null) {
             return band;
         }
         DoubleUnaryOperator magnitude =
-                f -> losses(heads, spec.tapeSpeedMmPerS(), f) * shelf(shelf, f);
+                f -> losses(heads, bias, spec.tapeSpeedMmPerS(), f) * shelf(shelf, f);
         int reach = Tape.OVERSAMPLING * BlockGeometry.at(programmeRateHz).reach();
         return band.then(Kernel.ofMagnitude(band.rateHz(), reach - band.half(), magnitude));
     }
 
-    private static double losses(HeadsSpec heads, double speedMmPerS, double frequencyHz) {
+    private static double losses(
+            HeadsSpec heads, Bias bias, double speedMmPerS, double frequencyHz) {
         double wavelength = TapeLoss.wavelengthUm(speedMmPerS, frequencyHz);
         double gap = TapeLoss.EFFECTIVE_GAP_FACTOR * heads.gapMicrometres();
         double width = 1000 * heads.trackWidthMm();
@@ -49,7 +51,8 @@ final class TapeKernel {
                 TapeLoss.spacingDb(heads.spacingLossMicrometres(), wavelength)
                         + TapeLoss.gapDb(gap, wavelength)
                         + TapeLoss.thicknessDb(heads.thicknessMicrometres(), wavelength)
-                        + TapeLoss.azimuthDb(width, heads.azimuthArcMinutes(), wavelength));
+                        + TapeLoss.azimuthDb(width, heads.azimuthArcMinutes(), wavelength)
+                        + bias.shortWaveDb(wavelength));
     }
 
     private static double shelf(EqualisationSpec shelf, double frequencyHz) {

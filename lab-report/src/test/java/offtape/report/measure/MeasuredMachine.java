@@ -160,7 +160,7 @@ record MeasuredMachine(
                 m.mode(),
                 m.tapeSpeedMmPerS(),
                 null,
-                null,
+                m.heads().magnetisationAlone(),
                 null,
                 m.electronics(),
                 null,
@@ -169,6 +169,7 @@ record MeasuredMachine(
                 List.of(),
                 m.recorder(),
                 null,
-                null);
+                null,
+                m.bias());
     }
 }

@@ -13,6 +13,9 @@ import static offtape.core.machine.spec.Limits.withinIfGiven;
  * @param upperEdgeHz −3 dB of a Butterworth low-pass, 1000 to 90 000 Hz
  * @param upperOrder its order, 1 to 8
  * @param polarityInverted whether the channel comes back upside down
+ * @param secondHarmonicPercent second harmonic that the record amplifier adds to a low tone that
+ *     leaves it at reference level, 0 to 10 % of it
+ * @param thirdHarmonicPercent the same of the third; less than 0.0001 % counts as none
  */
 public record ChannelElectronicsSpec(
         Double recordGainDb,
@@ -21,7 +24,11 @@ public record ChannelElectronicsSpec(
         Integer lowerOrder,
         Double upperEdgeHz,
         Integer upperOrder,
-        Boolean polarityInverted) {
+        Boolean polarityInverted,
+        Double secondHarmonicPercent,
+        Double thirdHarmonicPercent) {
+
+    private static final double LEAST_PERCENT = 1e-4;
 
     /** Checks the limits. */
     public ChannelElectronicsSpec {
@@ -34,6 +41,11 @@ public record ChannelElectronicsSpec(
         }
         if (upperOrder != null) {
             within("upperOrder", upperOrder, 1, 8, "");
+        }
+        withinIfGiven("secondHarmonicPercent", secondHarmonicPercent, 0, 10, "%");
+        withinIfGiven("thirdHarmonicPercent", thirdHarmonicPercent, 0, 10, "%");
+        if (thirdHarmonicPercent != null && thirdHarmonicPercent < LEAST_PERCENT) {
+            thirdHarmonicPercent = 0.0;
         }
     }
 }

@@ -13,6 +13,8 @@ import static offtape.core.machine.spec.Limits.orElse;
  * @param upperEdgeHz default none
  * @param upperOrder default 2
  * @param polarityInverted default false
+ * @param secondHarmonicPercent default 0
+ * @param thirdHarmonicPercent default 0
  * @param equalisation wrong time constants, both channels, or null
  * @param left what differs on the left, or null
  * @param right what differs on the right, or null
@@ -25,13 +27,16 @@ public record ElectronicsSpec(
         Double upperEdgeHz,
         Integer upperOrder,
         Boolean polarityInverted,
+        Double secondHarmonicPercent,
+        Double thirdHarmonicPercent,
         EqualisationSpec equalisation,
         ChannelElectronicsSpec left,
         ChannelElectronicsSpec right) {
 
     /** Amplifiers that change nothing. */
     public static final ElectronicsSpec PERFECT =
-            new ElectronicsSpec(null, null, null, null, null, null, null, null, null, null);
+            new ElectronicsSpec(
+                    null, null, null, null, null, null, null, null, null, null, null, null);
 
     /** Checks the limits and fills in defaults. */
     public ElectronicsSpec {
@@ -40,6 +45,8 @@ public record ElectronicsSpec(
         lowerOrder = orElse(lowerOrder, 1);
         upperOrder = orElse(upperOrder, 2);
         polarityInverted = orElse(polarityInverted, false);
+        secondHarmonicPercent = orElse(secondHarmonicPercent, 0.0);
+        thirdHarmonicPercent = orElse(thirdHarmonicPercent, 0.0);
         new ChannelElectronicsSpec(
                 recordGainDb,
                 replayGainDb,
@@ -47,14 +54,16 @@ public record ElectronicsSpec(
                 lowerOrder,
                 upperEdgeHz,
                 upperOrder,
-                polarityInverted);
+                polarityInverted,
+                secondHarmonicPercent,
+                thirdHarmonicPercent);
     }
 
     /** The whole electronics of a channel, 0 left or 1 right; only edges may be null. */
     public ChannelElectronicsSpec channel(int index) {
         ChannelElectronicsSpec own = index == 0 ? left : right;
         if (own == null) {
-            own = new ChannelElectronicsSpec(null, null, null, null, null, null, null);
+            own = new ChannelElectronicsSpec(null, null, null, null, null, null, null, null, null);
         }
         return new ChannelElectronicsSpec(
                 orElse(own.recordGainDb(), recordGainDb),
@@ -63,6 +72,8 @@ public record ElectronicsSpec(
                 orElse(own.lowerOrder(), lowerOrder),
                 orElse(own.upperEdgeHz(), upperEdgeHz),
                 orElse(own.upperOrder(), upperOrder),
-                orElse(own.polarityInverted(), polarityInverted));
+                orElse(own.polarityInverted(), polarityInverted),
+                orElse(own.secondHarmonicPercent(), secondHarmonicPercent),
+                orElse(own.thirdHarmonicPercent(), thirdHarmonicPercent));
     }
 }

@@ -21,6 +21,7 @@ import java.util.List;
  * @param bumps low-frequency contour, at most 16
  * @param azimuthWander how the tape skews while it runs, added to the azimuth, at most 16 lines; it
  *     moves the delay between the tracks, not the azimuth loss
+ * @param magnetisation a head that has become a magnet; default none
  */
 public record HeadsSpec(
         Double spacingMm,
@@ -31,11 +32,12 @@ public record HeadsSpec(
         Double trackWidthMm,
         Double trackSpacingMm,
         List<HeadBumpSpec> bumps,
-        List<AzimuthWanderSpec> azimuthWander) {
+        List<AzimuthWanderSpec> azimuthWander,
+        MagnetisedHeadSpec magnetisation) {
 
     /** Heads without losses, 30 mm apart. */
     public static final HeadsSpec PERFECT =
-            new HeadsSpec(null, 0, 0, 0, 0, null, null, List.of(), List.of());
+            new HeadsSpec(null, 0, 0, 0, 0, null, null, List.of(), List.of(), null);
 
     /** Checks the limits and fills in defaults. */
     public HeadsSpec {
@@ -47,6 +49,7 @@ public record HeadsSpec(
         trackWidthMm = within("trackWidthMm", orElse(trackWidthMm, 2.0), 0.1, 12.7, "mm");
         trackSpacingMm = within("trackSpacingMm", orElse(trackSpacingMm, 4.0), 0.1, 12.7, "mm");
         bumps = copy("bumps", bumps, 16);
+        magnetisation = orElse(magnetisation, MagnetisedHeadSpec.NONE);
         azimuthWander = copy("azimuthWander", azimuthWander, 16);
     }
 
@@ -71,5 +74,21 @@ public record HeadsSpec(
             power += line.peakArcMinutes() * line.peakArcMinutes() / 2;
         }
         return Math.sqrt(power);
+    }
+
+    /** Perfect heads but for the magnetisation of these. */
+    public HeadsSpec magnetisationAlone() {
+        HeadsSpec p = PERFECT;
+        return new HeadsSpec(
+                p.spacingMm,
+                0,
+                0,
+                0,
+                0,
+                p.trackWidthMm,
+                p.trackSpacingMm,
+                List.of(),
+                List.of(),
+                magnetisation);
     }
 }

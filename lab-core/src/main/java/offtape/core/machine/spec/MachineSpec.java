@@ -29,6 +29,7 @@ import offtape.core.transport.CaptureMode;
  * @param modulationNoise fluctuation of what is recorded, or null for none
  * @param replay which replay of the recording is heard, 1 to 1000, default 1; what lies on the tape
  *     is the same in all
+ * @param bias bias of the recording; default as it was set
  */
 @JsonPropertyOrder({"format", "version"})
 public record MachineSpec(
@@ -49,7 +50,8 @@ public record MachineSpec(
         List<DropoutSpec> dropouts,
         RecorderSpec recorder,
         ModulationNoiseSpec modulationNoise,
-        Integer replay) {
+        Integer replay,
+        BiasSpec bias) {
 
     /** The value of {@code format}. */
     public static final String FORMAT = "offtape-machine";
@@ -78,6 +80,7 @@ public record MachineSpec(
         crosstalk = orElse(crosstalk, CrosstalkSpec.NONE);
         dropouts = copy("dropouts", dropouts, 1000);
         recorder = orElse(recorder, RecorderSpec.PERFECT);
+        bias = orElse(bias, BiasSpec.AS_SET);
         replay = (int) within("replay", orElse(replay, 1), 1, MOST_REPLAYS, "");
     }
 
@@ -126,7 +129,8 @@ public record MachineSpec(
                 dropouts,
                 recorder,
                 modulationNoise,
-                replay);
+                replay,
+                bias);
     }
 
     /** The same machine that replays the same recording another time. */
@@ -149,7 +153,8 @@ public record MachineSpec(
                 dropouts,
                 recorder,
                 modulationNoise,
-                other);
+                other,
+                bias);
     }
 
     /** The same machine with another transport. */
@@ -172,6 +177,7 @@ public record MachineSpec(
                 dropouts,
                 recorder,
                 modulationNoise,
-                replay);
+                replay,
+                bias);
     }
 }
