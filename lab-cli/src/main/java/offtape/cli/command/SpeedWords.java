@@ -42,6 +42,10 @@ final class SpeedWords {
         lines.add(line("Unweighted, rms", "%.4f", s.unweightedRms(), floor.unweightedRms()));
         lines.add(line("Wow, 0.2 to 6 Hz, rms", "%.4f", s.wowRms(), floor.wowRms()));
         lines.add(line("Flutter, 6-200 Hz, rms", "%.4f", s.flutterRms(), floor.flutterRms()));
+        if (s.scrapeFlutter() != null) {
+            lines.add(
+                    line("Scrape flutter, rms", "%.4f", s.scrapeFlutter(), floor.scrapeFlutter()));
+        }
         lines.addAll(worst(s));
         s.components().stream().limit(MOST_COMPONENTS).forEach(c -> lines.add(component(c)));
         s.notes().forEach(n -> lines.add("Note: " + n));

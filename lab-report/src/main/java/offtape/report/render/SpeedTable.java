@@ -32,6 +32,9 @@ final class SpeedTable {
         }
 
         String ownFigure() {
+            if (own == null) {
+                return DataTable.NOTHING;
+            }
             return own.equals(heard) ? "the same" : Numbers.full(Find.figure(own), signed);
         }
 
@@ -120,6 +123,15 @@ final class SpeedTable {
                         s.flutterRms(),
                         both ? own.flutterRms() : null,
                         floor.flutterRms(),
-                        false));
+                        false),
+                new Row(scrape(s), s.scrapeFlutter(), null, floor.scrapeFlutter(), false));
+    }
+
+    /** Its band depends on the tone. */
+    private static String scrape(Speed s) {
+        double[] band = s.scrapeBandHz();
+        return band == null || band.length != 2
+                ? "Scrape flutter rms, above 200 Hz"
+                : "Scrape flutter rms, %.0f to %.0f Hz".formatted(band[0], band[1]);
     }
 }

@@ -28,6 +28,7 @@ final class UnknownFigures {
             unknown.note("Weighted two-sigma reading", speed.weightedTwoSigma());
             unknown.note("Wow", speed.wowRms());
             unknown.note("Flutter", speed.flutterRms());
+            unknown.note("Scrape flutter", speed.scrapeFlutter());
         }
         Timing timing = results.timing();
         if (timing != null) {

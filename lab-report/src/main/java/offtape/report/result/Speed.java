@@ -33,6 +33,9 @@ import offtape.core.unit.Quantity;
  *     percent, + is a faster replay; null if the tape was not recorded and replayed in two passes
  * @param passes several replays of the recording, null if there was one
  * @param transport the transport's own figures, {@code off-tape} only, else null
+ * @param scrapeFlutter root mean square of changes of speed within {@code scrapeBandHz}, null if it
+ *     was not measured
+ * @param scrapeBandHz ends of the band of rates that count as scrape flutter, null if none was read
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Speed(
@@ -60,7 +63,9 @@ public record Speed(
         List<String> notes,
         Quantity passDifference,
         Passes passes,
-        TransportSpeed transport) {
+        TransportSpeed transport,
+        Quantity scrapeFlutter,
+        double[] scrapeBandHz) {
 
     /** Copies the lists so that the record cannot change. */
     public Speed {
@@ -117,6 +122,8 @@ public record Speed(
                 notes,
                 null,
                 null,
+                null,
+                null,
                 null);
     }
 
@@ -124,8 +131,9 @@ public record Speed(
     public static Speed unknown(String reason) {
         Quantity q = Quantity.unknown(reason);
         return new Speed(
-                q, q, q, q, q, q, q, q, q, q, null, List.of(), null, null, null, null, null, q,
-                null, null, null, List.of());
+                        q, q, q, q, q, q, q, q, q, q, null, List.of(), null, null, null, null, null,
+                        q, null, null, null, List.of())
+                .withScrape(ScrapeReading.unknown(reason));
     }
 
     /** The same figures with other components. */
@@ -155,7 +163,9 @@ public record Speed(
                 notes,
                 passDifference,
                 passes,
-                transport);
+                transport,
+                scrapeFlutter,
+                scrapeBandHz);
     }
 
     /** The same figures with another mean and drift. */
@@ -185,7 +195,41 @@ public record Speed(
                 notes,
                 passDifference,
                 passes,
-                transport);
+                transport,
+                scrapeFlutter,
+                scrapeBandHz);
+    }
+
+    /** The same figures with what the tone tells of fast changes. */
+    public Speed withScrape(ScrapeReading scrape) {
+        return new Speed(
+                deviation,
+                drift,
+                weightedPeak,
+                weightedTwoSigma,
+                weightedRms,
+                unweightedPeak,
+                unweightedRms,
+                wowRms,
+                flutterRms,
+                weightedFloor,
+                toneFrequencyHz,
+                components,
+                trace,
+                spectrum,
+                fromSeconds,
+                seconds,
+                bandHz,
+                americanRms,
+                floors == null ? null : floors.withScrapeFlutter(scrape.floor()),
+                readings,
+                worstTenSeconds,
+                notes,
+                passDifference,
+                passes,
+                transport,
+                scrape.figure(),
+                scrape.bandHz());
     }
 
     /** The same figures with the difference between two passes. */
@@ -215,7 +259,9 @@ public record Speed(
                 notes,
                 other,
                 passes,
-                transport);
+                transport,
+                scrapeFlutter,
+                scrapeBandHz);
     }
 
     /** The same figures with those of the transport itself. */
@@ -245,7 +291,9 @@ public record Speed(
                 notes,
                 passDifference,
                 passes,
-                own);
+                own,
+                scrapeFlutter,
+                scrapeBandHz);
     }
 
     /** The same figures with the readings of wow and flutter that stand for several replays. */
@@ -275,6 +323,8 @@ public record Speed(
                 notes,
                 passDifference,
                 several,
-                transport);
+                transport,
+                scrapeFlutter,
+                scrapeBandHz);
     }
 }

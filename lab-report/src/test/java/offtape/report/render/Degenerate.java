@@ -76,7 +76,9 @@ final class Degenerate {
                         List.of(HOSTILE),
                         null,
                         null,
-                        speed.transport());
+                        speed.transport(),
+                        Quantity.unknown(HOSTILE),
+                        null);
         return Scenario.with(
                 session,
                 whole.timing(),

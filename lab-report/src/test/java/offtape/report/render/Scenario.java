@@ -429,7 +429,8 @@ final class Scenario {
                 60.0,
                 257.8,
                 known(0.1, "%", 0.004),
-                new SpeedFloors(0.0034, 0.0032, 0.0016, 0.0058, 0.0026, 0.0001, 0.0026, 0.0026),
+                new SpeedFloors(
+                        0.0034, 0.0032, 0.0016, 0.0058, 0.0026, 0.0001, 0.0026, 0.0026, 0.0091),
                 new SpeedReadings(
                         IntStream.range(0, 110).mapToDouble(i -> 3.25 + i * 0.5).toArray(),
                         IntStream.range(0, 110)
@@ -440,7 +441,9 @@ final class Scenario {
                 List.of("The tone was gone or struck by clicks in 1 place, 0.06 s in all."),
                 null,
                 null,
-                OwnSpeed.of(seconds, rates, middle, peaks));
+                OwnSpeed.of(seconds, rates, middle, peaks),
+                known(0.062 - 0.03 * repaired, "%", 0.002),
+                new double[] {200, 1500});
     }
 
     private static double line(double f, double at, double height) {

@@ -23,12 +23,15 @@ public record NoiseDensities(double[][] samples, PowerDensity[] densities) {
 
     /** Measures the longest silence in the recording, if there is one. */
     public static Optional<NoiseDensities> measure(ProgrammeReturn ret) {
+        return span(ret).map(ret::read).map(x -> of(x, ret.recording().sampleRateHz()));
+    }
+
+    /** Where the longest silence lies in the recording, clear of its ends, if there is one. */
+    public static Optional<ProgrammeReturn.Span> span(ProgrammeReturn ret) {
         return ret.cues(Cue.Silence.class).stream()
                 .max(Comparator.comparingLong(Cue::frames))
                 .map(s -> ret.span(s.startFrame(), s.frames(), MARGIN_S))
-                .filter(span -> span.seconds() >= SHORTEST_S)
-                .map(ret::read)
-                .map(x -> of(x, ret.recording().sampleRateHz()));
+                .filter(span -> span.seconds() >= SHORTEST_S);
     }
 
     private static NoiseDensities of(double[][] x, int rate) {

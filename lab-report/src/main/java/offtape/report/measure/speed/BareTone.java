@@ -47,7 +47,7 @@ public final class BareTone {
         if (stream == null) {
             throw choice.noTone();
         }
-        return SpeedMeasure.of(stream, choice.notes());
+        return SpeedMeasure.of(stream, choice.notes()).withScrape(ScrapeFlutter.of(stream, null));
     }
 
     /**
@@ -73,6 +73,6 @@ public final class BareTone {
                         heardHz);
         return stream == null
                 ? Speed.unknown("The tone is too short or too unsteady to be read.")
-                : SpeedMeasure.of(stream, List.of());
+                : SpeedMeasure.of(stream, List.of()).withScrape(ScrapeFlutter.of(stream, null));
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 import offtape.report.locate.ProgrammeReturn;
+import offtape.report.measure.noise.NoiseDensities;
 
 /** Speed from the tone that a programme holds for it. */
 public final class SpeedTone {
@@ -30,7 +31,9 @@ public final class SpeedTone {
         ToneStream stream = stream(ret, tone.get());
         return stream == null
                 ? ToneReading.unknown("The speed tone was not heard in the recording.")
-                : SpeedMeasure.reading(stream, List.of());
+                : SpeedMeasure.reading(stream, List.of())
+                        .withScrape(
+                                ScrapeFlutter.of(stream, NoiseDensities.span(ret).orElse(null)));
     }
 
     /** The deviation itself over the same tone; empty if there is none or it was not heard. */

@@ -1,5 +1,6 @@
 package offtape.report.measure.speed;
 
+import offtape.report.result.ScrapeReading;
 import offtape.report.result.Speed;
 
 /**
@@ -13,5 +14,10 @@ public record ToneReading(Speed speed, HeardDeviation deviation) {
     /** No tone was read; every figure gives the reason. */
     static ToneReading unknown(String reason) {
         return new ToneReading(Speed.unknown(reason), null);
+    }
+
+    /** The same with what the tone tells of fast changes. */
+    ToneReading withScrape(ScrapeReading scrape) {
+        return new ToneReading(speed.withScrape(scrape), deviation);
     }
 }

@@ -99,6 +99,21 @@ final class ToneStream {
         return nominalHz;
     }
 
+    /** Frequency that the tone is near. */
+    double expectedHz() {
+        return expectedHz;
+    }
+
+    /** The recording that holds it. */
+    AudioSource recording() {
+        return recording;
+    }
+
+    /** How much a channel counts; 0 for one without the tone. */
+    double weight(int channel) {
+        return weights.of(channel);
+    }
+
     /** Fastest change of speed that passes whole. */
     double bandHz() {
         return band.passHz();
