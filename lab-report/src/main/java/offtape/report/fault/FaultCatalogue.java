@@ -25,4 +25,9 @@ public final class FaultCatalogue {
     public static FaultNote of(String code) {
         return JSON.read(FaultFiles.text(code), code);
     }
+
+    /** Codes of the faults that a capture mode can show; all if the mode is not known. */
+    public static List<String> codesOf(String mode) {
+        return all().stream().filter(n -> n.showsIn(mode)).map(FaultNote::code).toList();
+    }
 }

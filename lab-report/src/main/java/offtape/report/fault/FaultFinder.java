@@ -31,7 +31,11 @@ public final class FaultFinder {
         Map<String, Reading> readings = Symptoms.of(results);
         Double speed = results.session().tapeSpeedMmPerS();
         Optional<Diagnosis> diagnosis =
-                Diagnosis.of(signatures, speed, results.session().mode(), readings);
+                Diagnosis.of(
+                        signatures,
+                        speed,
+                        FaultCatalogue.codesOf(results.session().mode()),
+                        readings);
         return diagnosis
                 .map(d -> finding(d, new Evidence(signatures.soundAt(speed), readings)))
                 .orElse(FaultFinding.NONE);

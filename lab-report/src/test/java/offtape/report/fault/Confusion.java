@@ -51,7 +51,12 @@ final class Confusion {
     void addAll(List<FaultSession> sessions) {
         for (FaultSession s : sessions) {
             Diagnosis said =
-                    Diagnosis.of(signatures, s.mmPerS(), s.mode(), s.readings()).orElseThrow();
+                    Diagnosis.of(
+                                    signatures,
+                                    s.mmPerS(),
+                                    FaultCatalogue.codesOf(s.mode()),
+                                    s.readings())
+                            .orElseThrow();
             cases.add(new Case(s, said));
         }
     }

@@ -5,9 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import offtape.report.fault.FaultCatalogue;
-import offtape.report.fault.FaultNote;
 import offtape.report.fault.symptom.Reading;
 
 /**
@@ -37,26 +36,24 @@ public record Diagnosis(List<Ranked> faults, double sound, double strange, List<
     }
 
     /**
-     * Weighs all faults that a capture mode can show.
+     * Weighs faults against each other and against a sound machine.
      *
-     * @param mode key of the capture mode, or null if it is not known
+     * @param codes of the faults that may be there
      * @return empty if the session shows too few symptoms
      */
     public static Optional<Diagnosis> of(
             Signatures signatures,
             Double tapeSpeedMmPerS,
-            String mode,
+            List<String> codes,
             Map<String, Reading> readings) {
         Likelihood likelihood = new Likelihood(signatures.soundAt(tapeSpeedMmPerS), readings);
         if (likelihood.symptoms() < FEWEST) {
             return Optional.empty();
         }
-        List<Candidate> candidates = new ArrayList<>();
-        for (FaultNote note : FaultCatalogue.all()) {
-            if (note.showsIn(mode)) {
-                candidates.addAll(candidates(note.code(), signatures, likelihood));
-            }
-        }
+        List<Candidate> candidates =
+                codes.stream()
+                        .flatMap(c -> candidates(c, signatures, likelihood).stream())
+                        .toList();
         return Optional.of(weighed(new Ranking(likelihood, candidates)));
     }
 
@@ -94,9 +91,9 @@ public record Diagnosis(List<Ranked> faults, double sound, double strange, List<
         double strange = ranking.strange();
         double total =
                 Logs.sum(
-                        java.util.stream.DoubleStream.concat(
+                        DoubleStream.concat(
                                 all.stream().mapToDouble(Explanation::log),
-                                java.util.stream.DoubleStream.of(strange)));
+                                DoubleStream.of(strange)));
         List<Explanation> best =
                 all.stream()
                         .sorted(Comparator.comparingDouble(Explanation::log).reversed())

@@ -3,6 +3,7 @@ package offtape.report.fault.symptom;
 import java.util.List;
 import java.util.Map;
 import offtape.core.unit.Quantity;
+import offtape.report.headline.Find;
 import offtape.report.result.Results;
 import offtape.report.result.Speed;
 import offtape.report.result.SpeedComponent;
@@ -37,14 +38,19 @@ final class SpeedSymptoms {
             Symptom.size("reel-line", "Strongest line of a reel's rate", "%", 0.12);
     private static final Symptom MOTOR =
             Symptom.size("motor-line", "Strongest line above 22 Hz", "%", 0.12);
+    private static final Symptom SCRAPE =
+            Symptom.size("scrape-flutter", "Scrape flutter, rms", "%", 0.12);
     private static final Symptom DROPOUTS = Symptom.size("dropouts", "Dropouts", "a minute", 0.15);
 
     /** All of them. */
     static final List<Symptom> ALL =
-            List.of(DEVIATION, DRIFT, WOW, FLUTTER, CAPSTAN, ROLLER, REEL, MOTOR, DROPOUTS);
+            List.of(DEVIATION, DRIFT, WOW, FLUTTER, CAPSTAN, ROLLER, REEL, MOTOR, SCRAPE, DROPOUTS);
 
     /** Less than this nobody asks for, percent. */
     private static final double LEAST_PERCENT = 0.01;
+
+    /** Scrape flutter below this does not stand out of usual hiss, percent. */
+    private static final double LEAST_SCRAPE = 0.03;
 
     /** One dropout in so many minutes is as good as none. */
     private static final double LEAST_A_MINUTE = 0.3;
@@ -66,6 +72,9 @@ final class SpeedSymptoms {
                 put(own.drift(), to);
                 motion(results, own.components(), own.wowRms(), own.flutterRms(), to);
             }
+        }
+        if (speed != null && speed.scrapeBandHz() != null) {
+            to.put(SCRAPE, Math.max(LEAST_SCRAPE, Find.value(speed.scrapeFlutter()).orElse(0)), 0);
         }
         if (results.dropoutSummary() != null && results.dropoutSummary().perMinute().isKnown()) {
             double rate = results.dropoutSummary().perMinute().value();
