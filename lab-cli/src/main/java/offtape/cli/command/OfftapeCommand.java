@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
             MeasureCommand.class,
             CompareCommand.class,
             HistoryCommand.class,
+            FaultsCommand.class,
             SpeedCommand.class,
             TonesCommand.class,
             SimulateCommand.class

@@ -6,12 +6,12 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** The name that was probably meant. */
-final class Nearest {
+public final class Nearest {
 
     private Nearest() {}
 
     /** The known name that is nearest to a mistyped one, if it is near at all. */
-    static Optional<String> to(String typed, Collection<String> known) {
+    public static Optional<String> to(String typed, Collection<String> known) {
         return known.stream()
                 .sorted()
                 .min(Comparator.comparingInt(k -> changes(typed, k)))

@@ -1,2 +1,2 @@
-/** From what was measured to what is likely wrong with the machine. */
+/** What is known of faults, and from what was measured to what is likely wrong with the machine. */
 package offtape.report.fault;
