@@ -9,7 +9,8 @@ import offtape.core.unit.Decibels;
 
 /**
  * Noise of one channel's return with nothing recorded, from its spectrum; dB re the returned
- * reference tone. Hum counts as noise.
+ * reference tone. Hum counts as noise. What poor erasure leaves of an earlier recording is not in
+ * it, for it is a programme and no spectrum.
  *
  * @param channel {@code left} or {@code right}
  * @param unweighted rms from 22.4 Hz to 22.4 kHz (or half the sample rate), or null if there is no

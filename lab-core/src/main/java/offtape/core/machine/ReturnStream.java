@@ -28,7 +28,13 @@ final class ReturnStream {
         LeadInSpec leadIn = spec.recorder().leadIn();
         this.tape =
                 new Tape(
-                        audio, leadIn, run.referencePeak(), run.chains(), fluctuations(run), first);
+                        audio,
+                        leadIn,
+                        run.referencePeak(),
+                        run.chains(),
+                        fluctuations(run),
+                        run.hasTape() ? spec.residue() : null,
+                        first);
         this.channels = IntStream.range(0, 2).mapToObj(c -> new ReplayChannel(run, c)).toList();
         this.hum =
                 Hum.of(

@@ -170,6 +170,7 @@ record MeasuredMachine(
                 m.recorder(),
                 null,
                 null,
-                m.bias());
+                m.bias(),
+                null);
     }
 }

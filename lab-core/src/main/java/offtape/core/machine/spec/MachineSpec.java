@@ -30,6 +30,7 @@ import offtape.core.transport.CaptureMode;
  * @param replay which replay of the recording is heard, 1 to 1000, default 1; what lies on the tape
  *     is the same in all
  * @param bias bias of the recording; default as it was set
+ * @param residue what remains of an earlier recording, or null for nothing
  */
 @JsonPropertyOrder({"format", "version"})
 public record MachineSpec(
@@ -51,7 +52,8 @@ public record MachineSpec(
         RecorderSpec recorder,
         ModulationNoiseSpec modulationNoise,
         Integer replay,
-        BiasSpec bias) {
+        BiasSpec bias,
+        ResidueSpec residue) {
 
     /** The value of {@code format}. */
     public static final String FORMAT = "offtape-machine";
@@ -130,7 +132,8 @@ public record MachineSpec(
                 recorder,
                 modulationNoise,
                 replay,
-                bias);
+                bias,
+                residue);
     }
 
     /** The same machine that replays the same recording another time. */
@@ -154,7 +157,8 @@ public record MachineSpec(
                 recorder,
                 modulationNoise,
                 other,
-                bias);
+                bias,
+                residue);
     }
 
     /** The same machine with another transport. */
@@ -178,6 +182,7 @@ public record MachineSpec(
                 recorder,
                 modulationNoise,
                 replay,
-                bias);
+                bias,
+                residue);
     }
 }
