@@ -76,6 +76,14 @@ final class ReturnStream {
         }
         hum.add(block, frame, count);
         for (int c = 0; c < 2; c++) {
+            channels.get(c).addTapeNoise(block[c], count);
+        }
+        if (run.swapped()) {
+            double[] left = block[0];
+            block[0] = block[1];
+            block[1] = left;
+        }
+        for (int c = 0; c < 2; c++) {
             channels.get(c).record(block[c], count);
         }
     }

@@ -171,6 +171,7 @@ record MeasuredMachine(
                 null,
                 null,
                 m.bias(),
-                null);
+                null,
+                m.swapped());
     }
 }

@@ -31,6 +31,8 @@ import offtape.core.transport.CaptureMode;
  *     is the same in all
  * @param bias bias of the recording; default as it was set
  * @param residue what remains of an earlier recording, or null for nothing
+ * @param swapped whether left and right are exchanged between the machine and the recording;
+ *     default false, and of no account in {@link CaptureMode#LOOPBACK}
  */
 @JsonPropertyOrder({"format", "version"})
 public record MachineSpec(
@@ -53,7 +55,8 @@ public record MachineSpec(
         ModulationNoiseSpec modulationNoise,
         Integer replay,
         BiasSpec bias,
-        ResidueSpec residue) {
+        ResidueSpec residue,
+        Boolean swapped) {
 
     /** The value of {@code format}. */
     public static final String FORMAT = "offtape-machine";
@@ -83,6 +86,7 @@ public record MachineSpec(
         dropouts = copy("dropouts", dropouts, 1000);
         recorder = orElse(recorder, RecorderSpec.PERFECT);
         bias = orElse(bias, BiasSpec.AS_SET);
+        swapped = orElse(swapped, false);
         replay = (int) within("replay", orElse(replay, 1), 1, MOST_REPLAYS, "");
     }
 
@@ -133,7 +137,8 @@ public record MachineSpec(
                 modulationNoise,
                 replay,
                 bias,
-                residue);
+                residue,
+                swapped);
     }
 
     /** The same machine that replays the same recording another time. */
@@ -158,7 +163,8 @@ public record MachineSpec(
                 modulationNoise,
                 other,
                 bias,
-                residue);
+                residue,
+                swapped);
     }
 
     /** The same machine with another transport. */
@@ -183,6 +189,7 @@ public record MachineSpec(
                 modulationNoise,
                 replay,
                 bias,
-                residue);
+                residue,
+                swapped);
     }
 }
