@@ -4,7 +4,9 @@ import offtape.core.machine.spec.CrosstalkSpec;
 import offtape.core.machine.spec.MachineSpec;
 
 /**
- * How the channels compare.
+ * How the channels compare, named by the input at which they come in. Where left and right are
+ * exchanged, the leak is still that between the two tracks; a tone that the programme sends on one
+ * side alone is then found whole on the other.
  *
  * @param balance level of the returned reference tone, right re left, dB
  * @param crosstalkLeftToRight dB re the right channel's reference, or null if there is none
@@ -28,8 +30,9 @@ public record ChannelsTruth(
 
     static ChannelsTruth of(MachineRun run, SteadyTone left, SteadyTone right) {
         MachineSpec spec = run.spec();
-        CrosstalkSpec leak = run.hasTape() ? spec.crosstalk() : CrosstalkSpec.NONE;
-        double delay = run.azimuthDelaySeconds() / run.timeMap().meanRate();
+        CrosstalkSpec leak = leak(run);
+        int sign = run.swapped() ? -1 : 1;
+        double delay = sign * run.azimuthDelaySeconds() / run.timeMap().meanRate();
         double sum = Math.abs(Math.cos(Math.PI * MONO_HZ * delay));
         // Leakage is between the tracks, ahead of the replay amplifiers: what one channel's own
         // reference tone is there counts, not what it becomes.
@@ -39,9 +42,17 @@ public record ChannelsTruth(
                 leak.leftToRightDb() == null ? null : leak.leftToRightDb() - tracks,
                 leak.rightToLeftDb() == null ? null : leak.rightToLeftDb() + tracks,
                 1e6 * delay,
-                run.hasTape() ? spec.heads().azimuthArcMinutes() : 0,
+                run.hasTape() ? sign * spec.heads().azimuthArcMinutes() : 0,
                 -20 * Math.log10(Math.max(1e-6, sum)),
                 1e6 * wander(run) / run.timeMap().meanRate());
+    }
+
+    private static CrosstalkSpec leak(MachineRun run) {
+        CrosstalkSpec own = run.spec().crosstalk();
+        if (!run.hasTape()) {
+            return CrosstalkSpec.NONE;
+        }
+        return run.swapped() ? new CrosstalkSpec(own.rightToLeftDb(), own.leftToRightDb()) : own;
     }
 
     // Small about the mean angle, so that the tangent's slope there stands for it.
@@ -52,8 +63,8 @@ public record ChannelsTruth(
     }
 
     /** Level of the reference tone on a track ahead of the replay amplifier, dB. */
-    private static double trackDb(MachineRun run, int channel, SteadyTone tone) {
-        double gain = Math.abs(run.chains().get(channel).replayGain());
+    private static double trackDb(MachineRun run, int input, SteadyTone tone) {
+        double gain = Math.abs(run.chains().get(run.channelAt(input)).replayGain());
         return 20 * Math.log10(tone.referenceReturnPeak() / gain);
     }
 }

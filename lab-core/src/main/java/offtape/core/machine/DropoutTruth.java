@@ -2,6 +2,7 @@ package offtape.core.machine;
 
 import java.util.List;
 import offtape.core.machine.spec.DropoutSpec;
+import offtape.core.programme.ChannelSet;
 
 /**
  * A dropout in the return.
@@ -15,13 +16,22 @@ public record DropoutTruth(String channel, double atSeconds, double milliseconds
 
     static List<DropoutTruth> of(MachineRun run) {
         return run.hasTape()
-                ? run.spec().dropouts().stream().map(d -> of(d, run.timeMap())).toList()
+                ? run.spec().dropouts().stream().map(d -> of(d, run)).toList()
                 : List.of();
     }
 
-    private static DropoutTruth of(DropoutSpec spec, TimeMap map) {
+    private static DropoutTruth of(DropoutSpec spec, MachineRun run) {
+        TimeMap map = run.timeMap();
         double from = map.returnSeconds(spec.atSeconds());
         double to = map.returnSeconds(spec.atSeconds() + spec.milliseconds() / 1000);
-        return new DropoutTruth(spec.channel().key(), from, 1000 * (to - from), spec.depthDb());
+        return new DropoutTruth(
+                heard(spec.channel(), run).key(), from, 1000 * (to - from), spec.depthDb());
+    }
+
+    private static ChannelSet heard(ChannelSet channel, MachineRun run) {
+        if (!run.swapped() || channel == ChannelSet.BOTH) {
+            return channel;
+        }
+        return channel == ChannelSet.LEFT ? ChannelSet.RIGHT : ChannelSet.LEFT;
     }
 }

@@ -66,9 +66,9 @@ public final class MachineRun {
         return timeMap;
     }
 
-    /** What steady tones become on a channel, 0 left or 1 right. */
+    /** What steady tones become on a channel of the recording, 0 left or 1 right. */
     public SteadyTone tone(int channel) {
-        return new SteadyTone(this, channel);
+        return new SteadyTone(this, channelAt(channel));
     }
 
     /** The truth about the return. */
@@ -112,7 +112,17 @@ public final class MachineRun {
         return spec.mode() != CaptureMode.LOOPBACK;
     }
 
-    /** By how much the right channel is late re the left on average, seconds of programme. */
+    /** Whether left and right are exchanged between the machine and the recording. */
+    boolean swapped() {
+        return hasTape() && spec.swapped();
+    }
+
+    /** The machine's channel that comes in at an input of the recording, both 0 left or 1 right. */
+    int channelAt(int input) {
+        return swapped() ? 1 - input : input;
+    }
+
+    /** By how much the machine's right channel is late on average, seconds of programme. */
     double azimuthDelaySeconds() {
         return delaySeconds(spec.heads().azimuthTangent());
     }

@@ -12,7 +12,9 @@ import java.util.stream.Stream;
 
 /**
  * The truth about a return: what every measurement of it should find. Members are null where a
- * thing is not there.
+ * thing is not there. Left and right are the inputs of the recording: where the two are exchanged
+ * on the way, what is told of the left is that of the machine's right channel. What poor erasure
+ * leaves of an earlier recording is not in it.
  *
  * @param format always {@link #FORMAT}
  * @param version always {@link #VERSION}

@@ -9,7 +9,8 @@ import offtape.core.unit.Decibels;
 
 /**
  * Noise of one channel's return with nothing recorded, from its spectrum; dB re the returned
- * reference tone. Hum counts as noise.
+ * reference tone. Hum counts as noise. What poor erasure leaves of an earlier recording is not in
+ * it, for it is a programme and no spectrum.
  *
  * @param channel {@code left} or {@code right}
  * @param unweighted rms from 22.4 Hz to 22.4 kHz (or half the sample rate), or null if there is no
@@ -29,8 +30,9 @@ public record NoiseTruth(
     private static final double MODULATION_LOW_HZ = 10;
     private static final double MODULATION_HIGH_HZ = 1000;
 
-    static NoiseTruth of(String channel, MachineRun run, int index, SteadyTone tone) {
-        ChannelNoise noise = ChannelNoise.of(run, index);
+    static NoiseTruth of(String name, MachineRun run, int input, SteadyTone tone) {
+        int channel = run.channelAt(input);
+        ChannelNoise noise = ChannelNoise.of(run, channel);
         List<HumLine> lines =
                 noise.hum() == null
                         ? List.of()
@@ -38,15 +40,15 @@ public record NoiseTruth(
                                 .map(line -> line(noise, line, tone))
                                 .toList();
         return new NoiseTruth(
-                channel,
+                name,
                 levelDb(noise, f -> 1, tone),
                 levelDb(noise, f -> Decibels.toPower(Iec61672.aWeightingDb(f)), tone),
                 lines,
-                run.hasTape() ? modulationDb(modulation(run, index)) : null);
+                run.hasTape() ? modulationDb(modulation(run, channel)) : null);
     }
 
-    private static ModulationNoiseSpec modulation(MachineRun run, int index) {
-        return Bias.of(run.spec(), index).modulation(run.spec().modulationNoise());
+    private static ModulationNoiseSpec modulation(MachineRun run, int channel) {
+        return Bias.of(run.spec(), channel).modulation(run.spec().modulationNoise());
     }
 
     private static Double modulationDb(ModulationNoiseSpec spec) {

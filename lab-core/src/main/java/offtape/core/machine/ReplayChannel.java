@@ -10,7 +10,8 @@ final class ReplayChannel {
     private final Dropouts dropouts;
     private final List<Section.Running> sections;
     private final double gain;
-    private final List<NoiseSource> noises = new ArrayList<>();
+    private final List<NoiseSource> tapeNoises = new ArrayList<>();
+    private final List<NoiseSource> interfaceNoises = new ArrayList<>();
     private final Recorder recorder;
 
     ReplayChannel(MachineRun run, int channel) {
@@ -21,13 +22,13 @@ final class ReplayChannel {
         gain = chain.replayGain();
         ChannelNoise shapes = ChannelNoise.of(run, channel);
         if (shapes.hiss() != null) {
-            noises.add(new NoiseSource(shapes.hiss(), Seeds.hiss(spec.seed(), channel)));
+            tapeNoises.add(new NoiseSource(shapes.hiss(), Seeds.hiss(spec.seed(), channel)));
         }
         if (shapes.magnet() != null) {
-            noises.add(new NoiseSource(shapes.magnet(), Seeds.magnet(spec.seed(), channel)));
+            tapeNoises.add(new NoiseSource(shapes.magnet(), Seeds.magnet(spec.seed(), channel)));
         }
         if (shapes.interfaceNoise() != null) {
-            noises.add(
+            interfaceNoises.add(
                     new NoiseSource(shapes.interfaceNoise(), Seeds.interfaceNoise(spec, channel)));
         }
         recorder = new Recorder(spec.recorder(), run.referencePeak(), Seeds.dither(spec, channel));
@@ -42,9 +43,14 @@ final class ReplayChannel {
         }
     }
 
-    /** Noise, clipping and rounding, in place. */
+    /** The tape's noise, in place. */
+    void addTapeNoise(double[] samples, int count) {
+        tapeNoises.forEach(noise -> noise.add(samples, count));
+    }
+
+    /** The interface's noise, clipping and rounding, in place. */
     void record(double[] samples, int count) {
-        noises.forEach(noise -> noise.add(samples, count));
+        interfaceNoises.forEach(noise -> noise.add(samples, count));
         recorder.apply(samples, count);
     }
 }

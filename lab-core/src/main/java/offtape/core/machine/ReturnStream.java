@@ -28,7 +28,13 @@ final class ReturnStream {
         LeadInSpec leadIn = spec.recorder().leadIn();
         this.tape =
                 new Tape(
-                        audio, leadIn, run.referencePeak(), run.chains(), fluctuations(run), first);
+                        audio,
+                        leadIn,
+                        run.referencePeak(),
+                        run.chains(),
+                        fluctuations(run),
+                        run.hasTape() ? spec.residue() : null,
+                        first);
         this.channels = IntStream.range(0, 2).mapToObj(c -> new ReplayChannel(run, c)).toList();
         this.hum =
                 Hum.of(
@@ -69,6 +75,14 @@ final class ReturnStream {
             channels.get(c).amplify(block[c], programmeSeconds, count);
         }
         hum.add(block, frame, count);
+        for (int c = 0; c < 2; c++) {
+            channels.get(c).addTapeNoise(block[c], count);
+        }
+        if (run.swapped()) {
+            double[] left = block[0];
+            block[0] = block[1];
+            block[1] = left;
+        }
         for (int c = 0; c < 2; c++) {
             channels.get(c).record(block[c], count);
         }

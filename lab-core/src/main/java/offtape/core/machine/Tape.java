@@ -3,6 +3,7 @@ package offtape.core.machine;
 import java.util.List;
 import offtape.core.audio.AudioSource;
 import offtape.core.machine.spec.LeadInSpec;
+import offtape.core.machine.spec.ResidueSpec;
 
 /**
  * Two tracks, written as far as they are asked for: the record side of both channels. Places are
@@ -24,6 +25,7 @@ final class Tape {
      *
      * @param chains the channels' chains, left and right
      * @param fluctuations the channels' modulation noise, null entries for none
+     * @param residue what remains of an earlier recording, or null
      */
     Tape(
             AudioSource audio,
@@ -31,6 +33,7 @@ final class Tape {
             double referencePeak,
             List<ChannelChain> chains,
             LevelFluctuation[] fluctuations,
+            ResidueSpec residue,
             double firstFrame) {
         int rateHz = audio.sampleRateHz();
         BlockGeometry blocks = BlockGeometry.at(rateHz);
@@ -39,7 +42,10 @@ final class Tape {
         reader = new ProgrammeReader(audio, leadIn, referencePeak, start, blocks.chunk());
         tracks = new Track[chains.size()];
         for (int c = 0; c < tracks.length; c++) {
-            tracks[c] = new Track(chains.get(c), fluctuations[c], blocks, start);
+            ChannelChain chain = chains.get(c);
+            int lag = chain.magnetisation() == null ? 0 : blocks.reach();
+            Residue under = Residue.of(residue, audio, c, chain.recordGain(), start - lag);
+            tracks[c] = new Track(chain, fluctuations[c], under, blocks, start);
         }
     }
 
@@ -74,6 +80,7 @@ final class Tape {
         private final double gain;
         private final Magnetisation.Running magnetisation;
         private final LevelFluctuation fluctuation;
+        private final Residue residue;
         private long next;
         private final List<Section.Running> contour;
         private final Upsampler losses;
@@ -82,9 +89,11 @@ final class Tape {
         private Track(
                 ChannelChain chain,
                 LevelFluctuation fluctuation,
+                Residue residue,
                 BlockGeometry blocks,
                 long start) {
             this.fluctuation = fluctuation;
+            this.residue = residue;
             next = start;
             gain = chain.recordGain();
             magnetisation =
@@ -103,6 +112,9 @@ final class Tape {
             if (fluctuation != null) {
                 fluctuation.apply(written, next);
                 next += written.length;
+            }
+            if (residue != null) {
+                residue.add(written);
             }
             contour.forEach(section -> section.run(written, written.length));
             track.append(losses.next(written), keep);

@@ -35,7 +35,7 @@ public record TimingTruth(
         TimeMap map = run.timeMap();
         boolean offTape = spec.mode() == CaptureMode.OFF_TAPE;
         boolean inTime = offTape || spec.mode() == CaptureMode.LOOPBACK;
-        double half = run.azimuthDelaySeconds() / 2;
+        double half = (run.swapped() ? -1 : 1) * run.azimuthDelaySeconds() / 2;
         return new TimingTruth(
                 1000 * map.returnSeconds(0),
                 1000 * map.returnSeconds(-half),
@@ -61,7 +61,7 @@ public record TimingTruth(
         return sum / SAMPLES;
     }
 
-    private static String polarity(MachineRun run, int channel) {
-        return run.chains().get(channel).replayGain() < 0 ? "inverted" : "normal";
+    private static String polarity(MachineRun run, int input) {
+        return run.chains().get(run.channelAt(input)).replayGain() < 0 ? "inverted" : "normal";
     }
 }

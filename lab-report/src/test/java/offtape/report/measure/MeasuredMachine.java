@@ -170,6 +170,8 @@ record MeasuredMachine(
                 m.recorder(),
                 null,
                 null,
-                m.bias());
+                m.bias(),
+                null,
+                m.swapped());
     }
 }

@@ -30,6 +30,9 @@ import offtape.core.transport.CaptureMode;
  * @param replay which replay of the recording is heard, 1 to 1000, default 1; what lies on the tape
  *     is the same in all
  * @param bias bias of the recording; default as it was set
+ * @param residue what remains of an earlier recording, or null for nothing
+ * @param swapped whether left and right are exchanged between the machine and the recording;
+ *     default false, and of no account in {@link CaptureMode#LOOPBACK}
  */
 @JsonPropertyOrder({"format", "version"})
 public record MachineSpec(
@@ -51,7 +54,9 @@ public record MachineSpec(
         RecorderSpec recorder,
         ModulationNoiseSpec modulationNoise,
         Integer replay,
-        BiasSpec bias) {
+        BiasSpec bias,
+        ResidueSpec residue,
+        Boolean swapped) {
 
     /** The value of {@code format}. */
     public static final String FORMAT = "offtape-machine";
@@ -81,6 +86,7 @@ public record MachineSpec(
         dropouts = copy("dropouts", dropouts, 1000);
         recorder = orElse(recorder, RecorderSpec.PERFECT);
         bias = orElse(bias, BiasSpec.AS_SET);
+        swapped = orElse(swapped, false);
         replay = (int) within("replay", orElse(replay, 1), 1, MOST_REPLAYS, "");
     }
 
@@ -130,7 +136,9 @@ public record MachineSpec(
                 recorder,
                 modulationNoise,
                 replay,
-                bias);
+                bias,
+                residue,
+                swapped);
     }
 
     /** The same machine that replays the same recording another time. */
@@ -154,7 +162,9 @@ public record MachineSpec(
                 recorder,
                 modulationNoise,
                 other,
-                bias);
+                bias,
+                residue,
+                swapped);
     }
 
     /** The same machine with another transport. */
@@ -178,6 +188,8 @@ public record MachineSpec(
                 recorder,
                 modulationNoise,
                 replay,
-                bias);
+                bias,
+                residue,
+                swapped);
     }
 }

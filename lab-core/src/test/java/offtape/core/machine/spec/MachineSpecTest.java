@@ -49,6 +49,24 @@ class MachineSpecTest {
         assertTrue(spec.toJson().contains("\"mode\" : \"two-pass\""));
     }
 
+    @Test
+    void faultsAreWrittenAndReadAgain() {
+        MachineSpec spec =
+                MachineSpec.fromJson(
+                        HEAD
+                                + ",\"bias\":{\"overDb\":1,\"rightDb\":-3},\"swapped\":true,"
+                                + "\"residue\":{\"levelDb\":-40,\"shiftSeconds\":12.5},"
+                                + "\"heads\":{\"magnetisation\":{\"secondHarmonicPercent\":1}},"
+                                + "\"electronics\":{\"left\":{\"thirdHarmonicPercent\":2}},"
+                                + "\"transport\":{\"belt\":{\"slipPercent\":1},\"components\":["
+                                + "{\"frequencyHz\":2,\"peakPercent\":0.1,\"harmonics\":[1,0.5]}]}}");
+        assertEquals(1, spec.bias().channelDb(0));
+        assertEquals(-3, spec.bias().channelDb(1));
+        assertEquals(0.0, spec.electronics().channel(1).thirdHarmonicPercent());
+        assertEquals(spec, MachineSpec.fromJson(spec.toJson()));
+        assertEquals(spec, spec.withReplay(2).withReplay(1));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
