@@ -66,7 +66,7 @@ record ChannelChain(
                         recordGain,
                         Magnetisation.of(spec, channel, programmeRateHz, referencePeak),
                         contour(spec.heads().bumps(), programmeRateHz),
-                        TapeKernel.of(spec, bias, programmeRateHz, stopHz),
+                        TapeKernel.of(spec, channel, bias, programmeRateHz, stopHz),
                         replay,
                         sign);
         double gain = recordGain * replayGain * ratio(bias.sensitivityDb());

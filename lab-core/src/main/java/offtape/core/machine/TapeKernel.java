@@ -22,14 +22,19 @@ final class TapeKernel {
         return Kernel.lowPass(Tape.OVERSAMPLING * programmeRateHz, PASS * stopHz, stopHz);
     }
 
-    /** Losses, wrong equalisation and band limit. */
-    static Kernel of(MachineSpec spec, Bias bias, double programmeRateHz, double stopHz) {
+    /**
+     * Losses, wrong equalisation and band limit.
+     *
+     * @param channel 0 left or 1 right
+     */
+    static Kernel of(
+            MachineSpec spec, int channel, Bias bias, double programmeRateHz, double stopHz) {
         Kernel band = bandLimit(programmeRateHz, stopHz);
         HeadsSpec heads = spec.heads();
         EqualisationSpec shelf = spec.electronics().equalisation();
         boolean lossless =
-                heads.gapMicrometres() == 0
-                        && heads.spacingLossMicrometres() == 0
+                heads.gapMicrometres(channel) == 0
+                        && heads.spacingLossMicrometres(channel) == 0
                         && heads.thicknessMicrometres() == 0
                         && heads.azimuthArcMinutes() == 0
                         && bias.isAsSet();
@@ -37,18 +42,18 @@ final class TapeKernel {
             return band;
         }
         DoubleUnaryOperator magnitude =
-                f -> losses(heads, bias, spec.tapeSpeedMmPerS(), f) * shelf(shelf, f);
+                f -> losses(heads, channel, bias, spec.tapeSpeedMmPerS(), f) * shelf(shelf, f);
         int reach = Tape.OVERSAMPLING * BlockGeometry.at(programmeRateHz).reach();
         return band.then(Kernel.ofMagnitude(band.rateHz(), reach - band.half(), magnitude));
     }
 
     private static double losses(
-            HeadsSpec heads, Bias bias, double speedMmPerS, double frequencyHz) {
+            HeadsSpec heads, int channel, Bias bias, double speedMmPerS, double frequencyHz) {
         double wavelength = TapeLoss.wavelengthUm(speedMmPerS, frequencyHz);
-        double gap = TapeLoss.EFFECTIVE_GAP_FACTOR * heads.gapMicrometres();
+        double gap = TapeLoss.EFFECTIVE_GAP_FACTOR * heads.gapMicrometres(channel);
         double width = 1000 * heads.trackWidthMm();
         return Decibels.toAmplitude(
-                TapeLoss.spacingDb(heads.spacingLossMicrometres(), wavelength)
+                TapeLoss.spacingDb(heads.spacingLossMicrometres(channel), wavelength)
                         + TapeLoss.gapDb(gap, wavelength)
                         + TapeLoss.thicknessDb(heads.thicknessMicrometres(), wavelength)
                         + TapeLoss.azimuthDb(width, heads.azimuthArcMinutes(), wavelength)

@@ -22,6 +22,8 @@ import java.util.List;
  * @param azimuthWander how the tape skews while it runs, added to the azimuth, at most 16 lines; it
  *     moves the delay between the tracks, not the azimuth loss
  * @param magnetisation a head that has become a magnet; default none
+ * @param left what differs at the left track, or null
+ * @param right what differs at the right track, or null
  */
 public record HeadsSpec(
         Double spacingMm,
@@ -33,11 +35,13 @@ public record HeadsSpec(
         Double trackSpacingMm,
         List<HeadBumpSpec> bumps,
         List<AzimuthWanderSpec> azimuthWander,
-        MagnetisedHeadSpec magnetisation) {
+        MagnetisedHeadSpec magnetisation,
+        TrackHeadSpec left,
+        TrackHeadSpec right) {
 
     /** Heads without losses, 30 mm apart. */
     public static final HeadsSpec PERFECT =
-            new HeadsSpec(null, 0, 0, 0, 0, null, null, List.of(), List.of(), null);
+            new HeadsSpec(null, 0, 0, 0, 0, null, null, List.of(), List.of(), null, null, null);
 
     /** Checks the limits and fills in defaults. */
     public HeadsSpec {
@@ -51,6 +55,20 @@ public record HeadsSpec(
         bumps = copy("bumps", bumps, 16);
         magnetisation = orElse(magnetisation, MagnetisedHeadSpec.NONE);
         azimuthWander = copy("azimuthWander", azimuthWander, 16);
+    }
+
+    /** Length of the replay gap at a track, 0 left or 1 right, µm. */
+    public double gapMicrometres(int track) {
+        return orElse(track(track).gapMicrometres(), gapMicrometres);
+    }
+
+    /** Distance between head and tape at a track, 0 left or 1 right, µm. */
+    public double spacingLossMicrometres(int track) {
+        return orElse(track(track).spacingLossMicrometres(), spacingLossMicrometres);
+    }
+
+    private TrackHeadSpec track(int track) {
+        return orElse(track == 0 ? left : right, TrackHeadSpec.SAME);
     }
 
     /** tan α of the mean azimuth error. */
@@ -89,6 +107,8 @@ public record HeadsSpec(
                 p.trackSpacingMm,
                 List.of(),
                 List.of(),
-                magnetisation);
+                magnetisation,
+                null,
+                null);
     }
 }
