@@ -56,7 +56,7 @@ final class Evidence {
         }
         double spread =
                 Math.sqrt(
-                        sound.covariance()[row][row]
+                        sound.covariance(row, row)
                                 + symptom.grain() * symptom.grain()
                                 + reading.sigma() * reading.sigma());
         return Optional.of(new Shown(symptom, sound.mean()[row], spread, reading.scaled()));

@@ -19,7 +19,8 @@ public record Sound(
         symptoms = List.copyOf(symptoms);
     }
 
-    double covariance(int i, int j) {
+    /** Covariance of two symptoms by their numbers in {@code symptoms}. */
+    public double covariance(int i, int j) {
         return i >= j ? covariance[i][j] : covariance[j][i];
     }
 }
