@@ -137,6 +137,14 @@ final class CsvFiles {
                         .number(hum.uncertaintyDb(), 2)
                         .end();
             }
+            if (n.residue() != null && n.residue().isKnown()) {
+                table.text(n.channel())
+                        .text("earlier recording")
+                        .number(null, 2)
+                        .number(n.residue().value(), 2)
+                        .number(n.residue().uncertainty(), 2)
+                        .end();
+            }
         }
         return table.toString();
     }

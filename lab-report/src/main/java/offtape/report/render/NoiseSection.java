@@ -204,12 +204,13 @@ final class NoiseSection {
 
     private static DataTable beside(Results results) {
         return new DataTable(
-                "Noise beside a tone, and mains",
+                "Noise beside a tone, mains, and an earlier recording",
                 List.of(
                         "Channel",
                         "Modulation noise, 10 Hz to 1 kHz, re the tone",
                         "Mains frequency",
-                        "Hum would have been found from"),
+                        "Hum would have been found from",
+                        "An earlier recording in the silence, re reference"),
                 results.noise().stream()
                         .map(
                                 n ->
@@ -219,7 +220,8 @@ final class NoiseSection {
                                                         Find.figure(n.modulationNoise()), true),
                                                 Numbers.full(
                                                         Find.figure(n.mainsFrequency()), false),
-                                                Numbers.full(Find.figure(n.humThreshold()), true)))
+                                                Numbers.full(Find.figure(n.humThreshold()), true),
+                                                Numbers.full(Find.figure(n.residue()), true)))
                         .toList());
     }
 

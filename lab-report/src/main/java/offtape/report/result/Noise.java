@@ -21,6 +21,8 @@ import offtape.core.unit.Quantity;
  *     reference
  * @param modulationNoise rms fluctuation of the level of a steady tone at rates from 10 Hz to 1
  *     kHz, the silence's share taken out, dB re the tone
+ * @param residue rms over the silence of what is heard there beside hiss and hum, as of an earlier
+ *     recording, dB re reference; null if it was not looked for
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Noise(
@@ -34,10 +36,39 @@ public record Noise(
         double[] unweightedBandHz,
         Quantity mainsFrequency,
         Quantity humThreshold,
-        Quantity modulationNoise) {
+        Quantity modulationNoise,
+        Quantity residue) {
 
     /** Copies the list so that the record cannot change. */
     public Noise {
         hum = List.copyOf(hum);
+    }
+
+    /** Noise of a silence in which no earlier recording was looked for. */
+    public Noise(
+            String channel,
+            Quantity unweighted,
+            Quantity aWeighted,
+            Quantity itu468,
+            Quantity dynamicRange,
+            List<HumLine> hum,
+            NoiseSpectrum spectrum,
+            double[] unweightedBandHz,
+            Quantity mainsFrequency,
+            Quantity humThreshold,
+            Quantity modulationNoise) {
+        this(
+                channel,
+                unweighted,
+                aWeighted,
+                itu468,
+                dynamicRange,
+                hum,
+                spectrum,
+                unweightedBandHz,
+                mainsFrequency,
+                humThreshold,
+                modulationNoise,
+                null);
     }
 }

@@ -86,7 +86,8 @@ public final class NoiseWithout {
                 heard.unweightedBandHz(),
                 heard.mainsFrequency(),
                 heard.humThreshold(),
-                heard.modulationNoise());
+                heard.modulationNoise(),
+                heard.residue());
     }
 
     /**

@@ -97,7 +97,8 @@ public final class NoiseMeasure {
                 new double[] {LOWEST_HZ, top},
                 hum.mainsFrequency(),
                 hum.threshold(),
-                modulation.level(channel));
+                modulation.level(channel),
+                Residue.of(x, rate, density, hum, zero));
     }
 
     /**
@@ -144,7 +145,8 @@ public final class NoiseMeasure {
                 null,
                 hum.mainsFrequency(),
                 hum.threshold(),
-                modulation.level(channel));
+                modulation.level(channel),
+                Residue.of(noise.samples()[channel], rate, noise.densities()[channel], hum, zero));
     }
 
     private static double aWeighting(double hz) {
@@ -168,7 +170,7 @@ public final class NoiseMeasure {
 
     private static Noise unknown(String name, String reason) {
         Quantity q = Quantity.unknown(reason);
-        return new Noise(name, q, q, q, q, List.of(), null, null, q, q, q);
+        return new Noise(name, q, q, q, q, List.of(), null, null, q, q, q, q);
     }
 
     private static Quantity dynamicRange(

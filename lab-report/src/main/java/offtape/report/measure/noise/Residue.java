@@ -1,0 +1,167 @@
+package offtape.report.measure.noise;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import offtape.core.dsp.PowerDensity;
+import offtape.core.unit.Quantity;
+
+/**
+ * An earlier recording that is heard in silence: what changes from frame to frame by more than
+ * steady noise does, in third-octave bands, and steady lines that are no multiples of the mains.
+ * Noise that grows and shrinks in most bands together is hiss of another level and is taken out.
+ *
+ * <p>What is there all the time, without lines, is not told from hiss.
+ */
+final class Residue {
+
+    /** Chance that noise alone is taken for sound, half of it for lines and half for the rest. */
+    private static final double FALSE_ALARMS = 5e-5;
+
+    /** The floor of a band may have been found too low by so many deviations. */
+    private static final double DEVIATIONS = 4.5;
+
+    /** Where some band holds sound, others count from so many deviations. */
+    private static final double CLEAR = 3;
+
+    private static final int FEWEST_FRAMES = 20;
+
+    /** Bands of so many degrees of freedom tell how loud all noise is in a frame. */
+    private static final double TELLING_FREEDOM = 20;
+
+    /** Share of those bands that may lie lower than what is taken for the level of the noise. */
+    private static final double LOWER_BANDS = 0.25;
+
+    private static final int FEWEST_BANDS = 4;
+
+    /** What is fainter than this re reference is of no interest, nor to be trusted: −100 dB. */
+    private static final double LEAST = 1e-10;
+
+    /** What windows and the first and last frame may be wrong by, dB, k = 2. */
+    private static final double OWN_UNCERTAINTY_DB = 0.3;
+
+    private static final BandCourse.Excess NOTHING = new BandCourse.Excess(0, 0, 0);
+
+    private final double zero;
+    private final List<BandCourse> bands;
+    private final double share;
+    private final double[] levels;
+
+    private Residue(List<BandCourse> bands, int frames, double zero) {
+        this.zero = zero;
+        this.bands = bands;
+        this.share = FALSE_ALARMS / frames / bands.size();
+        this.levels = IntStream.range(0, frames).mapToDouble(this::level).toArray();
+    }
+
+    /**
+     * Looks through a silence.
+     *
+     * @param x samples
+     * @param density of the same
+     * @param hum mains lines found in it
+     * @param zero mean square of the reference tone
+     * @return its rms over the whole silence, dB re reference, or why there is none
+     */
+    static Quantity of(double[] x, double rateHz, PowerDensity density, Hum hum, double zero) {
+        ShortFrames frames = new ShortFrames(x, rateHz);
+        if (frames.count() < FEWEST_FRAMES) {
+            return Quantity.unknown(
+                    "The recorded silence is too short to look for an earlier recording in it: 1 s"
+                            + " is needed.");
+        }
+        List<BandCourse> bands = frames.bands().stream().filter(b -> b.floor() > 0).toList();
+        if (bands.isEmpty()) {
+            return Quantity.unknown("The silence of the recording is digital silence.");
+        }
+        OptionalDouble mains =
+                hum.mainsFrequency().isKnown()
+                        ? OptionalDouble.of(hum.mainsFrequency().value())
+                        : OptionalDouble.empty();
+        List<SteadyTones.Tone> tones =
+                new SteadyTones(density, x.length)
+                        .find(
+                                ShortFrames.lowestHz(),
+                                ShortFrames.highestHz(rateHz),
+                                FALSE_ALARMS,
+                                mains);
+        return new Residue(bands, frames.count(), zero).told(tones);
+    }
+
+    /** How much louder than usual all noise is in a frame, a ratio of powers, 1 at the least. */
+    private double level(int frame) {
+        double[] ratios =
+                bands.stream()
+                        .filter(b -> b.freedom() >= TELLING_FREEDOM)
+                        .mapToDouble(b -> b.power(frame) / b.floor())
+                        .sorted()
+                        .toArray();
+        return ratios.length < FEWEST_BANDS
+                ? 1
+                : Math.max(1, ratios[(int) (LOWER_BANDS * ratios.length)]);
+    }
+
+    private Quantity told(List<SteadyTones.Tone> tones) {
+        double power = 0;
+        double variance = 0;
+        double hidden = 0;
+        boolean changes = bands.stream().anyMatch(b -> stands(b, least(b)));
+        for (BandCourse band : bands) {
+            BandCourse.Excess excess = changes ? excess(band) : NOTHING;
+            BandCourse.Excess lines = lines(band, tones);
+            // A tone for a part of the time is also seen as a line, and counts once.
+            BandCourse.Excess more = lines.power() > excess.power() ? lines : excess;
+            power += more.power();
+            variance += more.variance();
+            hidden += more.hidden();
+        }
+        return power > 0 ? known(power, 2 * Math.sqrt(variance) + hidden) : none();
+    }
+
+    /** What a band has, now that some band has something: less would do to be sure of it. */
+    private BandCourse.Excess excess(BandCourse band) {
+        BandCourse.Excess excess = band.excess(levels);
+        boolean counts =
+                excess.power() > CLEAR * Math.sqrt(excess.variance()) || stands(band, least(band));
+        return counts ? excess : NOTHING;
+    }
+
+    private BandCourse.Excess lines(BandCourse band, List<SteadyTones.Tone> tones) {
+        double power = 0;
+        double variance = 0;
+        for (SteadyTones.Tone tone : tones) {
+            if (band.holds(tone.frequencyHz()) && tone.power() > LEAST * zero) {
+                power += tone.power();
+                variance += tone.variance();
+            }
+        }
+        return new BandCourse.Excess(power, variance, 0);
+    }
+
+    private double least(BandCourse band) {
+        double threshold = band.threshold(share, DEVIATIONS) * band.floor();
+        return Math.max(threshold, band.floor() + LEAST * zero);
+    }
+
+    private boolean stands(BandCourse band, double least) {
+        return IntStream.range(0, levels.length).anyMatch(f -> band.power(f) > levels[f] * least);
+    }
+
+    private Quantity known(double power, double doubt) {
+        return Quantity.known(
+                10 * Math.log10(power / zero),
+                "dB",
+                10 * Math.log10(1 + doubt / power) + OWN_UNCERTAINTY_DB);
+    }
+
+    private Quantity none() {
+        double seen = bands.stream().mapToDouble(b -> least(b) - b.floor()).max().orElseThrow();
+        return Quantity.unknown(
+                String.format(
+                        Locale.ROOT,
+                        "Nothing but hiss and hum is heard in the silence; an earlier recording would"
+                                + " have been seen from %.0f dB.",
+                        Math.ceil(10 * Math.log10(seen / zero))));
+    }
+}
