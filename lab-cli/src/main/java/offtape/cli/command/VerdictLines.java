@@ -42,8 +42,8 @@ final class VerdictLines {
     }
 
     private static String cause(Verdict.Fault fault) {
-        String channel = fault.channel() == null ? "" : ", " + fault.channel();
-        return fault.name() + channel + " (" + Likelihood.words(fault.likelihood()) + ")";
+        String channel = fault.channel() == null ? "" : " (" + fault.channel() + ")";
+        return fault.name() + channel + ", " + Likelihood.words(fault.likelihood());
     }
 
     private static List<String> limits(List<Verdict.Check> checks) {

@@ -1,6 +1,7 @@
 package offtape.report.cost;
 
 import offtape.core.fault.UnusableInputException;
+import offtape.core.json.Nearest;
 import offtape.core.json.Range;
 import offtape.reference.FaultFiles;
 
@@ -28,13 +29,7 @@ public record Repair(
      * @throws UnusableInputException in a plain sentence
      */
     public Repair {
-        Range.require(
-                FaultFiles.codes().contains(String.valueOf(fault)),
-                "\""
-                        + fault
-                        + "\" is no fault that is known. Known are "
-                        + String.join(", ", FaultFiles.codes())
-                        + ".");
+        Range.require(FaultFiles.codes().contains(String.valueOf(fault)), unknown(fault));
         Amounts.check("parts", partsLow, partsHigh, Amounts.MOST_MONEY, "in money");
         Amounts.check("hours", hoursLow, hoursHigh, Amounts.MOST_HOURS, "hours");
     }
@@ -42,5 +37,17 @@ public record Repair(
     /** Whether it can be mended at all. */
     boolean canBeMended() {
         return !Boolean.FALSE.equals(repairable);
+    }
+
+    private static String unknown(String fault) {
+        return "\""
+                + fault
+                + "\" is no fault that is known."
+                + Nearest.to(String.valueOf(fault), FaultFiles.codes())
+                        .map(n -> " Perhaps \"" + n + "\" is meant.")
+                        .orElse("")
+                + " Known are "
+                + String.join(", ", FaultFiles.codes())
+                + ".";
     }
 }

@@ -48,7 +48,7 @@ final class Grounds {
 
     private static String suspected(Suspect suspect) {
         return suspect.name()
-                + ": "
+                + " – "
                 + Likelihood.words(suspect.likelihood())
                 + "."
                 + (suspect.isOutside() ? " That lies outside the machine." : "")

@@ -81,7 +81,7 @@ final class NextSteps {
             mend(situation.suspects().stream().filter(NextSteps::isCheap).toList());
             situation.suspects().stream()
                     .filter(s -> !isCheap(s))
-                    .forEach(s -> step(s, "To be sure of " + s.name() + ": " + s.note().confirm()));
+                    .forEach(s -> step(s, s.name() + " – to be sure: " + s.note().confirm()));
         }
         situation.gaps().forEach(g -> steps.add(g.remedy()));
         if (!situation.sharedFails().isEmpty()) {
@@ -125,7 +125,7 @@ final class NextSteps {
 
     private String repair(Suspect suspect) {
         List<String> words = new ArrayList<>();
-        words.add(suspect.name() + ": " + suspect.note().first());
+        words.add(suspect.name() + " – " + suspect.note().first());
         if (course == Course.SERVICE && !isCheap(suspect)) {
             words.add("If that is not enough: " + suspect.note().repair());
         }

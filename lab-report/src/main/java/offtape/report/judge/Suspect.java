@@ -51,7 +51,7 @@ record Suspect(FaultNote note, List<String> channels, double likelihood, String 
     /** Whether it can be why a limit is failed. */
     boolean explains(Verdict.Check check) {
         return Judged.of(check)
-                .filter(j -> Explained.by(note.code()).contains(j))
+                .filter(j -> note.moves().contains(j.key()))
                 .map(j -> !j.isPerChannel() || isOn(check))
                 .orElse(false);
     }

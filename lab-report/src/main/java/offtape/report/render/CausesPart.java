@@ -38,7 +38,7 @@ final class CausesPart {
                 Words.isGiven(fault.name())
                         ? fault.name()
                         : Words.isGiven(fault.code()) ? fault.code() : "A cause without a name";
-        return Words.isGiven(fault.channel()) ? name + ", " + fault.channel() : name;
+        return Words.isGiven(fault.channel()) ? name + " (" + fault.channel() + ")" : name;
     }
 
     private static Markup labelled(String label, String text) {

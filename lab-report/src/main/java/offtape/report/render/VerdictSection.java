@@ -49,12 +49,12 @@ final class VerdictSection {
 
     private static List<String> check(Verdict.Check check) {
         return List.of(
-                text(check.quantity()),
+                Words.unbroken(text(check.quantity())),
                 value(check),
-                text(check.limit()),
+                Words.unbroken(text(check.limit())),
                 outcome(check.outcome()),
                 check.wrongPercent() == null ? DataTable.NOTHING : chance(check.wrongPercent()),
-                text(check.source()));
+                Words.unbroken(text(check.source())));
     }
 
     private static String value(Verdict.Check check) {
@@ -68,7 +68,9 @@ final class VerdictSection {
     }
 
     private static String chance(double percent) {
-        return percent < 0.1 ? "under 0.1 %" : Numbers.decimal(percent, 1) + " %";
+        return percent < 0.1
+                ? "under " + Numbers.withUnit("0.1", "%")
+                : Numbers.withUnit(Numbers.decimal(percent, 1), "%");
     }
 
     /** The outcome with a sign of its own, so that it needs no colour. */

@@ -40,6 +40,7 @@ class EconomicsTest {
                 "The " + code,
                 "machine",
                 List.of(),
+                List.of(),
                 "",
                 "",
                 List.of(),
@@ -175,12 +176,12 @@ class EconomicsTest {
                         () ->
                                 costs(
                                         "\"paid\": 5, \"valueOfAGoodOne\": 1, \"hourlyRate\": 1,"
-                                                + " \"repairs\": [{\"fault\": \"dust\"}]"));
+                                                + " \"repairs\": [{\"fault\": \"worn-haed\"}]"));
         assertTrue(
                 e.getMessage()
                         .contains(
-                                "repairs[0]: \"dust\" is no fault that is known. Known are"
-                                        + " dirty-head, worn-head, "),
+                                "repairs[0]: \"worn-haed\" is no fault that is known. Perhaps"
+                                        + " \"worn-head\" is meant. Known are dirty-head, worn-head,"),
                 e.getMessage());
     }
 }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import offtape.report.cost.Economics;
+import offtape.report.fault.FaultCatalogue;
 import offtape.report.fault.FaultNote;
 import offtape.report.result.Verdict;
 
@@ -86,7 +87,7 @@ final class Cases {
         return Gap.of(judged, mode, judged.words(), "It was not played.");
     }
 
-    /** What would stand in the catalogue, with efforts as the trade knows them. */
+    /** What would stand in the catalogue, in words of our own but for what it worsens. */
     static FaultNote note(String code) {
         String effort =
                 switch (code) {
@@ -101,6 +102,7 @@ final class Cases {
                 "The " + code,
                 "one-or-both",
                 List.of(),
+                FaultCatalogue.of(code).moves(),
                 "",
                 "made up",
                 List.of(),

@@ -128,7 +128,7 @@ class DecisionTest {
                                 0.01,
                                 ""));
         List<String> names =
-                verdict.next().stream().map(s -> s.replaceAll("[:(].*", "").strip()).toList();
+                verdict.next().stream().map(s -> s.replaceAll("[:(–].*", "").strip()).toList();
         assertEquals(
                 List.of(
                         "The ground-loop",
@@ -138,7 +138,7 @@ class DecisionTest {
                         "The pinch-roller",
                         "Measure again in the same way, and set both sessions side by side"),
                 names);
-        assertTrue(verdict.next().get(3).startsWith("The worn-head (left and right): "));
+        assertTrue(verdict.next().get(3).startsWith("The worn-head (left and right) – "));
         assertEquals(2, verdict.cautions().size(), "each caution once");
     }
 

@@ -88,7 +88,7 @@ class DecidedPageTest {
                         "class=\"headline\"",
                         "id=\"verdict\"",
                         "Figures against their limits",
-                        "Dirty head, or tape that does not lie against it, right</h3>",
+                        "Dirty head, or tape that does not lie against it (right)</h3>",
                         "very likely, 87\u00a0%",
                         "What speaks for it:",
                         "How it was told from what looks like it:",
