@@ -32,7 +32,12 @@ public final class Decider {
         if (Subject.of(results) == Subject.INTERFACE) {
             return limits == null ? results : Judge.judged(results, limits);
         }
-        FaultFinding finding = FaultFinder.find(results);
+        return decided(results, limits, economics, FaultFinder.find(results));
+    }
+
+    /** The same for a machine whose faults were looked for already. */
+    public static Results decided(
+            Results results, LimitSet limits, Economics economics, FaultFinding finding) {
         Situation situation =
                 new Situation(
                         results.session().mode(),

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.regex.Pattern;
+import offtape.report.fault.FaultFinding;
 import offtape.report.judge.Decider;
 import offtape.report.judge.LimitSet;
 import offtape.report.result.Results;
@@ -17,13 +18,15 @@ class DecidedPageTest {
 
     private static final LimitSet LIMITS = LimitSet.of("din45500-4");
 
+    private static final FaultFinding NONE = new FaultFinding(List.of(), null);
+
     private static int count(String text, String part) {
         return text.split(Pattern.quote(part), -1).length - 1;
     }
 
     /** What a decided session with faults looks like. */
     static Results served() {
-        Results judged = Decider.decided(Scenario.before(), LIMITS, null);
+        Results judged = Decider.decided(Scenario.before(), LIMITS, null, NONE);
         return judged.withVerdict(
                 new Verdict(
                         "service",
@@ -106,7 +109,7 @@ class DecidedPageTest {
 
     @Test
     void aReasonStandsOnThePageOnce() {
-        Results open = Decider.decided(Scenario.before(), null, null);
+        Results open = Decider.decided(Scenario.before(), null, null, NONE);
         String page = ReportWriter.html(open);
         assertEquals(1, count(page, "Not decided yet."));
         assertEquals(1, count(page, open.verdict().reason()), open.verdict().reason());
@@ -118,11 +121,11 @@ class DecidedPageTest {
     /** The invented session is off tape, which cannot show the mean speed that the norm limits. */
     @Test
     void aSessionIsDecidedFromItsFigures() {
-        Results decided = Decider.decided(Scenario.before(), LIMITS, null);
+        Results decided = Decider.decided(Scenario.before(), LIMITS, null, NONE);
         assertEquals("service", decided.verdict().decision());
         String page = ReportWriter.html(decided);
         decided.verdict().because().forEach(b -> assertEquals(1, count(page, escaped(b)), b));
-        Results empty = Decider.decided(Scenario.empty(null), null, null);
+        Results empty = Decider.decided(Scenario.empty(null), null, null, NONE);
         assertEquals(null, empty.verdict().decision());
         assertTrue(empty.verdict().next().size() > 3, empty.verdict().next().toString());
     }
