@@ -108,7 +108,8 @@ final class CaptureCommand implements Callable<Integer> {
                         programme,
                         sessionOptions,
                         mode.capture(terminal, 1),
-                        limits.set());
+                        limits.set(),
+                        limits.economics());
         try (OutputFolder folder = OutputFolder.open(session, force, SessionFiles.names())) {
             int code = run(terminal, pass, false);
             return code == ExitCodes.DONE

@@ -24,6 +24,8 @@ import offtape.core.standard.TrackSpacing;
 import offtape.core.transport.TransportDescription;
 import offtape.core.unit.TapeSpeed;
 import offtape.report.compare.Comparison;
+import offtape.report.judge.Decider;
+import offtape.report.judge.LimitSet;
 import offtape.report.measure.Measurement;
 import offtape.report.measure.mode.Capture;
 import offtape.report.render.ReportWriter;
@@ -48,6 +50,7 @@ final class Demo {
 
     private static final String PROGRAMME = "programme";
     private static final String TRANSPORT = "transport";
+    private static final String LIMITS = "din45500-4";
     private static final int STEPS = 6;
 
     private final OutputFolder folder;
@@ -126,7 +129,7 @@ final class Demo {
                             Version.text(),
                             Sha256.ofFile(recording),
                             TrackSpacing.named("two-track"));
-            Results results =
+            Results named =
                     Sessions.named(
                             Measurement.run(
                                     programme,
@@ -135,6 +138,7 @@ final class Demo {
                                     Capture.of(machine.mode()),
                                     sound.notes()),
                             TransportDescription.fromJson(description(TRANSPORT)));
+            Results results = Decider.decided(named, LimitSet.of(LIMITS), null);
             try (OutputFolder inner = OutputFolder.open(folder.path(name), false)) {
                 SessionFiles.write(results, inner);
                 inner.commit();

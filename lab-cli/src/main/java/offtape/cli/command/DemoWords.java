@@ -4,10 +4,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import offtape.core.unit.Quantity;
+import offtape.report.judge.DecisionWords;
 import offtape.report.result.Response;
 import offtape.report.result.Results;
 
-/** What the demo found, in five lines. */
+/** What the demo found, in a few lines. */
 final class DemoWords {
 
     private DemoWords() {}
@@ -18,7 +19,9 @@ final class DemoWords {
                 line(o, "Wow and flutter, weighted peak", "%.3f %%", r -> r.speed().weightedPeak()),
                 line(o, "Highs, left, -3 dB at", "%.0f Hz", DemoWords::upperEdge),
                 line(o, "Balance, right against left", "%+.2f dB", r -> r.channels().balance()),
-                line(o, "Noise, left, A-weighted", "%.1f dB", r -> r.noise().get(0).aWeighted()));
+                line(o, "Noise, left, A-weighted", "%.1f dB", r -> r.noise().get(0).aWeighted()),
+                "Decision as bought:     " + DecisionWords.of(o.before().verdict()),
+                "Decision after service: " + DecisionWords.of(o.after().verdict()));
     }
 
     private static Quantity upperEdge(Results results) {

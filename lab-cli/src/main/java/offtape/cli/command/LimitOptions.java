@@ -1,6 +1,8 @@
 package offtape.cli.command;
 
+import java.nio.file.Path;
 import offtape.cli.terminal.ExitCodes;
+import offtape.report.cost.Economics;
 import offtape.report.judge.Judge;
 import offtape.report.judge.LimitSet;
 import offtape.report.result.Results;
@@ -9,7 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
-/** Which limits figures are held against. */
+/** Which limits figures are held against, and what is said of money. */
 final class LimitOptions {
 
     @Spec(Spec.Target.MIXEE)
@@ -28,6 +30,20 @@ final class LimitOptions {
             names = "--fail-on-limit",
             description = "End with exit code 1 if a limit is failed beyond doubt.")
     private boolean failOnLimit;
+
+    @Option(
+            names = "--economics",
+            paramLabel = "FILE",
+            description =
+                    "Weigh the cost of mending against the value of a good machine, by a file of your"
+                            + " own; \"offtape prepare --economics-template FILE\" writes a form for"
+                            + " it.")
+    private Path economics;
+
+    /** What is said of money, read before anything is measured; null if nothing is. */
+    Economics economics() {
+        return economics == null ? null : Economics.of(economics);
+    }
 
     /** The limits, read before anything is measured; null if none were given. */
     LimitSet set() {

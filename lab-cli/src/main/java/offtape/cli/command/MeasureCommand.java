@@ -30,6 +30,10 @@ import picocli.CommandLine.Parameters;
             "  offtape measure first.wav second.wav third.wav --programme programme \\",
             "           --out session --mode two-pass",
             "",
+            "Keep it, have it serviced, or let it go:",
+            "  offtape measure return.wav --programme programme --out session \\",
+            "           --limits din45500-4 --economics costs.json",
+            "",
             "The machine on inputs 3 and 4 of eight:",
             "  offtape measure eight.flac --channels 3,4 --programme programme \\",
             "           --out session",
@@ -91,7 +95,8 @@ final class MeasureCommand implements Callable<Integer> {
                         programme,
                         session,
                         capture.capture(terminal, recordings.size()),
-                        limits.set());
+                        limits.set(),
+                        limits.economics());
         try (OutputFolder folder = OutputFolder.open(out, force, SessionFiles.names())) {
             Results results = run.measure(recordings, out, folder);
             if (json) {

@@ -13,6 +13,7 @@ import offtape.core.programme.ProgrammePlan;
 import offtape.core.programme.ProgrammeWriter;
 import offtape.core.transport.TransportDescription;
 import offtape.core.unit.TapeSpeed;
+import offtape.report.cost.Economics;
 import offtape.report.judge.LimitSet;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -61,6 +62,14 @@ final class PrepareCommand implements Callable<Integer> {
     private Path limitsTemplate;
 
     @Option(
+            names = "--economics-template",
+            paramLabel = "FILE",
+            description =
+                    "Write a form for what the machine costs and is worth, to be filled in and given to"
+                            + " measure with --economics. Goes with or without --out.")
+    private Path economicsTemplate;
+
+    @Option(
             names = "--tape-speed",
             paramLabel = "SPEED",
             converter = TapeSpeedConverter.class,
@@ -88,7 +97,10 @@ final class PrepareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (out == null && transportTemplate == null && limitsTemplate == null) {
+        if (out == null
+                && transportTemplate == null
+                && limitsTemplate == null
+                && economicsTemplate == null) {
             throw new CommandLine.ParameterException(
                     spec.commandLine(), "Missing required option: '--out=DIR'");
         }
@@ -100,6 +112,9 @@ final class PrepareCommand implements Callable<Integer> {
         }
         if (limitsTemplate != null) {
             write(limitsTemplate, LimitSet.template(), "--limits.");
+        }
+        if (economicsTemplate != null) {
+            write(economicsTemplate, Economics.template(), "--economics.");
         }
         if (out != null) {
             writeProgramme();

@@ -4,7 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import offtape.cli.terminal.Terminal;
 import offtape.core.output.OutputFolder;
-import offtape.report.judge.Judge;
+import offtape.report.cost.Economics;
+import offtape.report.judge.Decider;
 import offtape.report.judge.LimitSet;
 import offtape.report.measure.mode.Capture;
 import offtape.report.render.SessionFiles;
@@ -19,6 +20,7 @@ import offtape.report.result.Results;
  * @param session what the user says of it
  * @param capture what is said of how it came about
  * @param limits what its figures are held against, or null
+ * @param economics what the owner says of money, or null
  */
 record SessionRun(
         Terminal terminal,
@@ -26,7 +28,8 @@ record SessionRun(
         Path programme,
         SessionOptions session,
         Capture capture,
-        LimitSet limits) {
+        LimitSet limits,
+        Economics economics) {
 
     /**
      * Measures and writes.
@@ -48,7 +51,7 @@ record SessionRun(
                                         i + 1,
                                         steps,
                                         "Measuring " + recordings.get(i).getFileName()));
-        Results results = limits == null ? measured : Judge.judged(measured, limits);
+        Results results = Decider.decided(measured, limits, economics);
         terminal.progress(steps, steps, "Writing the report");
         SessionFiles.write(results, folder);
         folder.commit();

@@ -9,7 +9,6 @@ import offtape.report.result.Noise;
 import offtape.report.result.Response;
 import offtape.report.result.Results;
 import offtape.report.result.TransportSpeed;
-import offtape.report.result.Verdict;
 
 /** The headline figures of a session as lines for the terminal. */
 final class SessionWords {
@@ -65,7 +64,7 @@ final class SessionWords {
                 lines.add("Mind: " + n.message());
             }
         }
-        lines.addAll(limits(results));
+        lines.addAll(VerdictLines.of(results));
         return lines;
     }
 
@@ -76,29 +75,6 @@ final class SessionWords {
                 : Figures.text("%.0f", response.lowerEdge())
                         + " to "
                         + Figures.text("%.0f Hz (−3 dB)", response.upperEdge());
-    }
-
-    private static List<String> limits(Results results) {
-        List<Verdict.Check> checks = results.verdict().checks();
-        List<String> lines = new ArrayList<>();
-        for (String outcome : List.of("fail", "marginal", "unknown")) {
-            checks.stream()
-                    .filter(c -> c.outcome().equals(outcome))
-                    .forEach(c -> lines.add("Limit " + outcome + ": " + limit(c)));
-        }
-        long passed = checks.stream().filter(c -> c.outcome().equals("pass")).count();
-        if (!checks.isEmpty()) {
-            lines.add(passed + " of " + checks.size() + " limits are met beyond doubt.");
-        }
-        return lines;
-    }
-
-    private static String limit(Verdict.Check check) {
-        String value =
-                check.value() == null
-                        ? check.reason()
-                        : String.format(Locale.ROOT, "%.4g %s", check.value(), check.unit());
-        return check.quantity() + ", " + value + "; " + check.limit() + " (" + check.source() + ")";
     }
 
     private static List<Response> lowestLevel(Results results) {

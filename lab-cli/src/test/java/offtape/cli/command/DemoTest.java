@@ -63,9 +63,27 @@ class DemoTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"Speed ", "Wow and flutter", "Highs", "Balance", "Noise", "Open "})
+    @ValueSource(
+            strings = {
+                "Speed ",
+                "Wow and flutter",
+                "Highs",
+                "Balance",
+                "Noise",
+                "Decision ",
+                "Open "
+            })
     void tellsWhatItFound(String line) {
         assertTrue(outcome.out().lines().anyMatch(l -> l.startsWith(line)), outcome.out());
+    }
+
+    /** As bought it fails the norm; after its service it meets all of it. */
+    @Test
+    void itsMachineIsServicedAndThenKept() {
+        JsonNode before = json("before/results.json").get("verdict");
+        assertEquals("service", before.get("decision").asText(), before.toString());
+        JsonNode after = json("after/results.json").get("verdict");
+        assertEquals("keep", after.get("decision").asText(), after.toString());
     }
 
     /** The same page as the demo's, from the sessions it wrote. */

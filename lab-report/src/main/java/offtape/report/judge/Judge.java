@@ -20,7 +20,7 @@ public final class Judge {
 
     /** The same results with each limit that counts at their tape speed checked. */
     public static Results judged(Results results, LimitSet set) {
-        List<Verdict.Check> checks = new Judge(results, set).checks();
+        List<Verdict.Check> checks = checks(results, set);
         Verdict verdict = results.verdict();
         return results.withVerdict(
                 new Verdict(
@@ -34,6 +34,11 @@ public final class Judge {
                         verdict.soundLikelihood(),
                         verdict.next(),
                         verdict.cautions()));
+    }
+
+    /** Each limit that counts at the tape speed of the results, checked. */
+    static List<Verdict.Check> checks(Results results, LimitSet set) {
+        return new Judge(results, set).checks();
     }
 
     /** Whether a limit is failed beyond doubt. */

@@ -5,7 +5,7 @@ import offtape.report.headline.Subject;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Results;
 
-/** The first screen: which machine, what was found, what to beware of, the headline figures. */
+/** The first screen: which machine, what to do with it, what was found, what to beware of. */
 final class Opening {
 
     private Opening() {}
@@ -30,17 +30,16 @@ final class Opening {
                         .element("h1", Words.machine(results.session()))
                         .line()
                         .element("p", Words.description(results.session()), "class", "identity")
-                        .line()
-                        .element(
-                                "p",
-                                Words.unbroken(String.join(" ", Findings.of(results))),
-                                "class",
-                                "findings")
                         .line();
-        if (results.verdict() != null && Words.isGiven(results.verdict().reason())) {
-            out.element("p", results.verdict().reason(), "class", "verdict").line();
-        }
-        return out.close("header").line();
+        return out.add(DecisionPart.of(results))
+                .element(
+                        "p",
+                        Words.unbroken(String.join(" ", Findings.of(results))),
+                        "class",
+                        "findings")
+                .line()
+                .close("header")
+                .line();
     }
 
     /** What could spoil the figures, before anybody reads them; nothing if all is well. */

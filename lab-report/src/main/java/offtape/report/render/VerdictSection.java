@@ -5,7 +5,7 @@ import offtape.core.unit.Quantity;
 import offtape.report.result.Results;
 import offtape.report.result.Verdict;
 
-/** What to do with the machine, where that was decided. */
+/** What a verdict rests on: figures against limits, and likely causes. */
 final class VerdictSection {
 
     private static final String ZONES =
@@ -18,42 +18,26 @@ final class VerdictSection {
     /** Whether there is anything to tell. */
     static boolean hasContent(Results results) {
         Verdict verdict = results.verdict();
-        return verdict != null
-                && (verdict.decision() != null
-                        || !verdict.checks().isEmpty()
-                        || !verdict.faults().isEmpty());
+        return verdict != null && !(verdict.checks().isEmpty() && verdict.faults().isEmpty());
     }
 
     /** The section. */
     static Section of(Results results) {
         Verdict verdict = results.verdict();
         Markup body = new Markup();
-        if (verdict.decision() != null) {
-            body.add(Section.paragraph(decision(verdict.decision())));
-        }
-        if (verdict.decision() == null && verdict.reason() != null) {
-            body.add(Section.paragraph(verdict.reason()));
-        }
-        if (!verdict.because().isEmpty()) {
-            body.open("ul");
-            verdict.because().forEach(ground -> body.element("li", ground));
-            body.close("ul").line();
-        }
         if (!verdict.checks().isEmpty()) {
             body.add(checks(verdict).open());
             body.add(Section.paragraph(ZONES));
         }
-        verdict.faults().forEach(fault -> body.add(fault(fault)));
-        return new Section("verdict", "Verdict", body);
+        body.add(CausesPart.of(verdict.faults()));
+        return new Section("verdict", heading(verdict), body);
     }
 
-    private static String decision(String decision) {
-        return switch (decision) {
-            case "keep" -> "Keep it.";
-            case "service" -> "Have it serviced.";
-            case "let-go" -> "Let it go.";
-            default -> decision;
-        };
+    private static String heading(Verdict verdict) {
+        if (verdict.faults().isEmpty()) {
+            return "Limits";
+        }
+        return verdict.checks().isEmpty() ? "Likely causes" : "Limits and likely causes";
     }
 
     private static DataTable checks(Verdict verdict) {
@@ -65,12 +49,12 @@ final class VerdictSection {
 
     private static List<String> check(Verdict.Check check) {
         return List.of(
-                text(check.quantity()),
+                Words.unbroken(text(check.quantity())),
                 value(check),
-                text(check.limit()),
+                Words.unbroken(text(check.limit())),
                 outcome(check.outcome()),
                 check.wrongPercent() == null ? DataTable.NOTHING : chance(check.wrongPercent()),
-                text(check.source()));
+                Words.unbroken(text(check.source())));
     }
 
     private static String value(Verdict.Check check) {
@@ -84,7 +68,9 @@ final class VerdictSection {
     }
 
     private static String chance(double percent) {
-        return percent < 0.1 ? "under 0.1 %" : Numbers.decimal(percent, 1) + " %";
+        return percent < 0.1
+                ? "under " + Numbers.withUnit("0.1", "%")
+                : Numbers.withUnit(Numbers.decimal(percent, 1), "%");
     }
 
     /** The outcome with a sign of its own, so that it needs no colour. */
@@ -95,27 +81,6 @@ final class VerdictSection {
             case "fail" -> "✕ fail";
             default -> "? unknown";
         };
-    }
-
-    private static Markup fault(Verdict.Fault fault) {
-        Markup out =
-                new Markup()
-                        .element("h3", "Likely cause: " + text(fault.code()))
-                        .element(
-                                "p",
-                                "Likelihood "
-                                        + Numbers.decimal(100 * fault.likelihood(), 0)
-                                        + " %. First thing to try: "
-                                        + text(fault.remedy()));
-        if (Words.isGiven(fault.caution())) {
-            out.element("p", "▲ Caution: " + fault.caution());
-        }
-        if (fault.evidence() != null && !fault.evidence().isEmpty()) {
-            out.open("ul");
-            fault.evidence().forEach(line -> out.element("li", line));
-            out.close("ul");
-        }
-        return out.line();
     }
 
     private static String text(String text) {
