@@ -25,11 +25,18 @@ final class NoiseSymptoms {
     private static final Symptom ROUGHNESS =
             Symptom.level("modulation-noise", "Modulation noise, worse channel", 1.5);
 
+    private static final Symptom RESIDUE =
+            Symptom.level("residue", "Earlier recording heard in the silence", 2);
+
     /** All of them. */
-    static final List<Symptom> ALL = List.of(HISS, HISS_DIFFERENCE, DARKNESS, HUM, BUZZ, ROUGHNESS);
+    static final List<Symptom> ALL =
+            List.of(HISS, HISS_DIFFERENCE, DARKNESS, HUM, BUZZ, ROUGHNESS, RESIDUE);
 
     /** Hum below this nobody asks for, dB re reference. */
     private static final double LEAST_HUM_DB = -75;
+
+    /** An earlier recording that is not heard is no louder than this, dB re reference. */
+    private static final double LEAST_RESIDUE_DB = -75;
 
     private NoiseSymptoms() {}
 
@@ -40,6 +47,15 @@ final class NoiseSymptoms {
         Pair.of(c -> Find.noise(results, c).flatMap(n -> hum(n, 1))).putLarger(to, HUM);
         Pair.of(c -> Find.noise(results, c).flatMap(n -> hum(n, 0))).putLarger(to, BUZZ);
         figure(results, Noise::modulationNoise).putLarger(to, ROUGHNESS);
+        Pair.of(c -> Find.noise(results, c).flatMap(NoiseSymptoms::residue)).putLarger(to, RESIDUE);
+    }
+
+    private static Optional<Quantity> residue(Noise noise) {
+        if (noise.residue() == null) {
+            return Optional.empty();
+        }
+        double db = Find.value(noise.residue()).orElse(LEAST_RESIDUE_DB);
+        return Optional.of(Quantity.known(Math.max(LEAST_RESIDUE_DB, db), "dB", 1));
     }
 
     private static Pair figure(Results results, Function<Noise, Quantity> figure) {
