@@ -16,9 +16,9 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class ConfusionTest {
 
-    private static final int SOUND = 120;
-    private static final int SINGLE = 220;
-    private static final int PAIRS = 100;
+    private static final int SOUND = 100;
+    private static final int SINGLE = 216;
+    private static final int PAIRS = 90;
 
     /** Chosen before anything was learned, and left. */
     private static final long SEED = 3_150_000;

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 class SignatureLearningTest {
 
     private static final int SOUND = 110;
-    private static final int EACH = 10;
+    private static final int EACH = 7;
     private static final long SEED = 45_507;
 
     @TempDir private static Path folder;
