@@ -17,6 +17,7 @@ final class SteadyTones {
     private static final int BESIDE_FROM = 4;
     private static final int BESIDE_TO = 24;
     private static final int REACH = 3;
+    private static final int[] BESIDE_ORDERS = {-2, -1, 1, 2};
 
     /** A median of normal values scatters by so much more than their mean. */
     private static final double MEDIAN_OF_MEAN = 1.2533;
@@ -101,7 +102,7 @@ final class SteadyTones {
             double noise = isHighest(k) ? noise(k) : Double.POSITIVE_INFINITY;
             if (density.at(k) > threshold * noise) {
                 Tone tone = tone(k, noise);
-                if (!isHum(tone, mainsHz)) {
+                if (!isHum(tone, mainsHz, threshold)) {
                     tones.add(tone);
                 }
             }
@@ -145,9 +146,10 @@ final class SteadyTones {
 
     /**
      * Whether a line belongs to the mains. Low orders are left to the search for hum; a high one
-     * must lie in its place and be as steady, since usual test tones lie near multiples, too.
+     * must lie in its place and be as steady, or have others of its kind beside it, since usual
+     * test tones lie near multiples, too.
      */
-    private boolean isHum(Tone tone, OptionalDouble mainsHz) {
+    private boolean isHum(Tone tone, OptionalDouble mainsHz, double threshold) {
         double hz = tone.frequencyHz();
         double wide = (REACH + 0.5) * density.binHz();
         if (mainsHz.isEmpty()) {
@@ -156,7 +158,26 @@ final class SteadyTones {
         double mains = mainsHz.getAsDouble();
         double order = Math.rint(hz / mains);
         return Math.abs(hz - order * mains) < wide + order * KNOWN_REACH_HZ
-                && (order <= UNKNOWN_MULTIPLES || isSteady(tone, order * mains));
+                && (order <= UNKNOWN_MULTIPLES
+                        || isInComb(order, mains, threshold)
+                        || isSteady(tone, order * mains));
+    }
+
+    /**
+     * Whether lines stand at two or more of the four nearest orders, as in the buzz of rectifiers.
+     */
+    private boolean isInComb(double order, double mains, double threshold) {
+        int lines = 0;
+        for (int d : BESIDE_ORDERS) {
+            int place = (int) Math.round((order + d) * mains / density.binHz());
+            double most = 0;
+            for (int k = place - 2; k <= place + 2; k++) {
+                boolean inside = k >= BESIDE_TO && k < density.bins() - BESIDE_TO;
+                most = inside ? Math.max(most, density.at(k) / noise(k)) : most;
+            }
+            lines += most > threshold ? 1 : 0;
+        }
+        return lines >= 2;
     }
 
     /** Whether a tone lies exactly there and neither moves nor comes and goes. */

@@ -206,6 +206,8 @@ class ResidueTest {
         assertHolds(-60, residue(beside), 1);
         double[] mains = add(hiss(-58, 0, SECONDS, 17), hum(50.02, 0, -40, 70));
         assertNothing(mains, "buzz");
+        double[] drifting = add(hiss(-58, 0, SECONDS, 18), hum(50.02, 0.004, -40, 70));
+        assertNothing(drifting, "drifting buzz");
     }
 
     @Test
