@@ -80,7 +80,7 @@ final class Residue {
                         ? OptionalDouble.of(hum.mainsFrequency().value())
                         : OptionalDouble.empty();
         List<SteadyTones.Tone> tones =
-                new SteadyTones(density, x.length)
+                new SteadyTones(x, rateHz, density)
                         .find(
                                 ShortFrames.lowestHz(),
                                 ShortFrames.highestHz(rateHz),

@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.function.DoublePredicate;
+import offtape.core.audio.MemoryAudio;
+import offtape.core.dsp.Baseband;
+import offtape.core.dsp.Downconverter;
+import offtape.core.dsp.PhaseLaw;
 import offtape.core.dsp.PowerDensity;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 
@@ -14,6 +17,7 @@ final class SteadyTones {
     private static final int BESIDE_FROM = 4;
     private static final int BESIDE_TO = 24;
     private static final int REACH = 3;
+    private static final int[] BESIDE_ORDERS = {-2, -1, 1, 2};
 
     /** A median of normal values scatters by so much more than their mean. */
     private static final double MEDIAN_OF_MEAN = 1.2533;
@@ -32,18 +36,37 @@ final class SteadyTones {
     /** How far found mains may wander through the silence. */
     private static final double KNOWN_REACH_HZ = 0.03;
 
+    /**
+     * Where a line is brought to be looked at closely; its neighbours 50 or 60 Hz off fit beside.
+     */
+    private static final double SHIFTED_HZ = 90;
+
+    private static final double PASS_HZ = 115;
+    private static final double STOP_HZ = 200;
+    private static final double OFF_PLACE_LINES = 2;
+
+    /** Half the amplitude of a sine is on either side of 0 Hz. */
+    private static final double SIDES = 4;
+
+    /** A line of the mains holds so much of the power that was found around it. */
+    private static final double MOST_OF_IT = 0.5;
+
+    private final double[] samples;
+    private final int rateHz;
     private final PowerDensity density;
     private final double freedom;
 
     /**
-     * Lines of a density.
+     * Lines of a stretch of sound.
      *
-     * @param samples length of the stretch that it was made of, by transforms of half their overlap
+     * @param density of the same, by transforms that overlap by half
      */
-    SteadyTones(PowerDensity density, int samples) {
+    SteadyTones(double[] samples, double rateHz, PowerDensity density) {
+        this.samples = samples;
+        this.rateHz = (int) Math.round(rateHz);
         this.density = density;
         int transform = 2 * (density.bins() - 1);
-        double pieces = 2.0 * (samples - transform) / transform + 1;
+        double pieces = 2.0 * (samples.length - transform) / transform + 1;
         // Pieces that overlap by half are alike by 1/36 (Welch 1967).
         this.freedom = 36 * pieces * pieces / (19 * pieces - 1);
     }
@@ -74,13 +97,13 @@ final class SteadyTones {
                 new ChiSquaredDistribution(freedom).inverseCumulativeProbability(1 - share)
                         / freedom
                         * (1 + DEVIATIONS * scatter);
-        DoublePredicate hum = hum(mainsHz);
         List<Tone> tones = new ArrayList<>();
         for (int k = first; k <= last; k++) {
-            if (isHighest(k) && !hum.test(k * density.binHz())) {
-                double noise = noise(k);
-                if (density.at(k) > threshold * noise) {
-                    tones.add(tone(k, noise));
+            double noise = isHighest(k) ? noise(k) : Double.POSITIVE_INFINITY;
+            if (density.at(k) > threshold * noise) {
+                Tone tone = tone(k, noise);
+                if (!isHum(tone, mainsHz, threshold)) {
+                    tones.add(tone);
                 }
             }
         }
@@ -121,17 +144,58 @@ final class SteadyTones {
         return new Tone(bin * density.binHz(), Math.max(0, power), variance);
     }
 
-    /** Whether a frequency is so near to a multiple of the mains that it is taken for hum. */
-    private DoublePredicate hum(OptionalDouble mainsHz) {
+    /**
+     * Whether a line belongs to the mains. Low orders are left to the search for hum; a high one
+     * must lie in its place and be as steady, or have others of its kind beside it, since usual
+     * test tones lie near multiples, too.
+     */
+    private boolean isHum(Tone tone, OptionalDouble mainsHz, double threshold) {
+        double hz = tone.frequencyHz();
         double wide = (REACH + 0.5) * density.binHz();
-        if (mainsHz.isPresent()) {
-            double mains = mainsHz.getAsDouble();
-            return hz -> {
-                double order = Math.rint(hz / mains);
-                return Math.abs(hz - order * mains) < wide + order * KNOWN_REACH_HZ;
-            };
+        if (mainsHz.isEmpty()) {
+            return isNear(hz, 50, wide) || isNear(hz, 60, wide);
         }
-        return hz -> isNear(hz, 50, wide) || isNear(hz, 60, wide);
+        double mains = mainsHz.getAsDouble();
+        double order = Math.rint(hz / mains);
+        return Math.abs(hz - order * mains) < wide + order * KNOWN_REACH_HZ
+                && (order <= UNKNOWN_MULTIPLES
+                        || isInComb(order, mains, threshold)
+                        || isSteady(tone, order * mains));
+    }
+
+    /**
+     * Whether lines stand at two or more of the four nearest orders, as in the buzz of rectifiers.
+     */
+    private boolean isInComb(double order, double mains, double threshold) {
+        int lines = 0;
+        for (int d : BESIDE_ORDERS) {
+            int place = (int) Math.round((order + d) * mains / density.binHz());
+            double most = 0;
+            for (int k = place - 2; k <= place + 2; k++) {
+                boolean inside = k >= BESIDE_TO && k < density.bins() - BESIDE_TO;
+                most = inside ? Math.max(most, density.at(k) / noise(k)) : most;
+            }
+            lines += most > threshold ? 1 : 0;
+        }
+        return lines >= 2;
+    }
+
+    /** Whether a tone lies exactly there and neither moves nor comes and goes. */
+    private boolean isSteady(Tone tone, double hz) {
+        Baseband lows =
+                Downconverter.of(PASS_HZ, STOP_HZ, rateHz)
+                        .convert(
+                                new MemoryAudio("silence", rateHz, samples),
+                                0,
+                                (double) samples.length / rateHz,
+                                PhaseLaw.steady(hz - SHIFTED_HZ))
+                        .get(0);
+        LineSpectrum spectrum = new LineSpectrum(lows.re(), lows.rateHz());
+        // The mains frequency is known to a few hundredths of a line, which a high order
+        // multiplies.
+        double place = spectrum.highest(SHIFTED_HZ, OFF_PLACE_LINES);
+        return SIDES * spectrum.power(place) > MOST_OF_IT * tone.power()
+                && SteadyLine.is(spectrum, place, spectrum.noise(place));
     }
 
     private static boolean isNear(double hz, double mains, double wide) {

@@ -29,7 +29,7 @@ final class ScrapeFlutter {
 
     private static final double SHORTEST_S = 2;
     private static final double PIECE_S = 2;
-    private static final int MOST_PIECES = 10;
+    private static final int MOST_PIECES = 6;
     private static final int FEWEST_BLOCKS = 8;
 
     /** A block in which the tone falls below this share of its level is left out. */
@@ -51,6 +51,9 @@ final class ScrapeFlutter {
     private static final double OWN_PERCENT = 0.001;
 
     private static final double SHORTEST_SILENCE_S = 0.5;
+
+    /** So much of the silence is enough. */
+    private static final double LONGEST_SILENCE_S = 6;
 
     private final ToneStream tone;
     private final ProgrammeReturn.Span silence;
@@ -174,7 +177,8 @@ final class ScrapeFlutter {
         if (silence == null || silence.seconds() < SHORTEST_SILENCE_S) {
             return quiet;
         }
-        List<Baseband> bases = convert(silence.from(), silence.seconds());
+        List<Baseband> bases =
+                convert(silence.from(), Math.min(LONGEST_SILENCE_S, silence.seconds()));
         for (int c = 0; c < levels.length; c++) {
             FastBlocks blocks = new FastBlocks(band, converter.rateHz());
             double[] re = slope(scaled(bases.get(c).re(), levels[c]));

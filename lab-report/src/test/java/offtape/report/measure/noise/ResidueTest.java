@@ -186,6 +186,30 @@ class ResidueTest {
         assertHolds(-70, residue(x), 1);
     }
 
+    /**
+     * A test tone all the time whose 3150 Hz are 63 times 50 Hz: it wavers by 0.05 %, as tape does,
+     * or lies beside the mains' multiple. A line of the mains at that place does neither.
+     */
+    @Test
+    void aTestToneIsToldFromHighOrdersOfTheMains() {
+        DoubleUnaryOperator wavering =
+                t -> {
+                    double wow = 0.0005 / (2 * Math.PI * 0.7) * Math.cos(2 * Math.PI * 0.7 * t);
+                    return amplitude(-60) * Math.sin(2 * Math.PI * 3150 * (t - wow));
+                };
+        double[] moving = add(add(hiss(-58, 0, SECONDS, 15), hum(50, 0, -50, 12)), wavering);
+        assertHolds(-60, residue(moving), 1);
+        double[] beside =
+                add(
+                        add(hiss(-58, 0, SECONDS, 16), hum(50.02, 0, -50, 12)),
+                        t -> amplitude(-60) * Math.sin(2 * Math.PI * 3150 * t));
+        assertHolds(-60, residue(beside), 1);
+        double[] mains = add(hiss(-58, 0, SECONDS, 17), hum(50.02, 0, -40, 70));
+        assertNothing(mains, "buzz");
+        double[] drifting = add(hiss(-58, 0, SECONDS, 18), hum(50.02, 0.004, -40, 70));
+        assertNothing(drifting, "drifting buzz");
+    }
+
     @Test
     void reasonsAreGiven() {
         assertEquals(
