@@ -22,6 +22,9 @@ final class VerdictLines {
         verdict.faults().stream()
                 .limit(MOST_CAUSES)
                 .forEach(f -> lines.add("Likely cause: " + cause(f)));
+        verdict.faults().stream()
+                .findFirst()
+                .ifPresent(f -> lines.add("More of the first: offtape faults " + f.code()));
         if (Subject.of(results) == Subject.MACHINE) {
             lines.addAll(decision(verdict));
         }

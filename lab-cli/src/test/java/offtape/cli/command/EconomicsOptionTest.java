@@ -1,18 +1,15 @@
 package offtape.cli.command;
 
 import static offtape.cli.command.Lab.Case.of;
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What is said of money on the command line, good and bad. */
+/** What is said of money on the command line and makes no sense. */
 class EconomicsOptionTest {
 
     @TempDir private static Path folder;
@@ -66,21 +63,6 @@ class EconomicsOptionTest {
                                                 "hours.json",
                                                 "\"paid\": 1, \"repairs\": [{\"fault\": \"belt\","
                                                         + " \"hoursLow\": 3, \"hoursHigh\": 2}]"))));
-    }
-
-    @Test
-    void theFormCanBeGivenAsItIs() {
-        Path form = folder.resolve("costs.json");
-        Tool.Outcome written = Tool.run("prepare", "--economics-template", form);
-        assertEquals(0, written.code(), written.err());
-        assertTrue(written.err().contains("--economics"), written.err());
-        Path played = lab.programme().resolve("programme.wav");
-        Object[] line = Lab.line(costs(lab, form), "--mode", "reference-tape");
-        line[1] = played;
-        Tool.Outcome measured = Tool.run(line);
-        assertEquals(0, measured.code(), measured.err());
-        assertEquals(1, measured.err().lines().filter(l -> l.startsWith("Decision: ")).count());
-        assertTrue(measured.err().contains("\nNext: "), measured.err());
     }
 
     private static Object[] costs(Lab l, Path file) {

@@ -20,12 +20,17 @@ class LimitsTest {
         Tool.Outcome written = Tool.run("prepare", "--limits-template", form);
         assertEquals(0, written.code(), written.err());
         assertTrue(written.err().contains("--limits"), written.err());
+        Path costs = folder.resolve("costs.json");
+        Tool.Outcome money = Tool.run("prepare", "--economics-template", costs);
+        assertEquals(0, money.code(), money.err());
+        assertTrue(money.err().contains("--economics"), money.err());
         Path programme = lab.programme().resolve("programme.wav");
         Object[] line =
                 Lab.line(lab.measure(programme), "--mode", "reference-tape", "--limits", form);
-        Tool.Outcome met = Tool.run(Lab.line(line, "--fail-on-limit"));
+        Tool.Outcome met = Tool.run(Lab.line(line, "--economics", costs, "--fail-on-limit"));
         assertEquals(0, met.code(), met.err());
         assertTrue(met.err().contains("limits are met beyond doubt"), met.err());
+        assertEquals(1, met.err().lines().filter(l -> l.startsWith("Decision: ")).count());
         Path strict = folder.resolve("strict.json");
         lab.file(
                 "strict.json",

@@ -59,6 +59,14 @@ final class NextSteps {
 
     private void service() {
         mend(situation.suspects());
+        List<Verdict.Check> tapes =
+                situation.unexplained().stream().filter(Situation::hangsOnTape).toList();
+        if (!tapes.isEmpty()) {
+            steps.add(
+                    "Measure again with another tape, of a kind that the machine is set for: "
+                            + CheckWords.names(tapes)
+                            + " may be the tape's.");
+        }
         if (!situation.unexplained().isEmpty()) {
             steps.add(
                     "Have a technician look for the cause of: "

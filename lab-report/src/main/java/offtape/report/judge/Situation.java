@@ -63,8 +63,12 @@ record Situation(
     }
 
     private boolean isShared(Verdict.Check check) {
-        return CaptureMode.REFERENCE_TAPE.key().equals(mode)
-                && Judged.of(check).map(OF_THE_RECORDING::contains).orElse(false);
+        return isReplayOnly() && hangsOnTape(check);
+    }
+
+    /** Whether a tape alone can be why a limit is failed. */
+    static boolean hangsOnTape(Verdict.Check check) {
+        return Judged.of(check).map(OF_THE_RECORDING::contains).orElse(false);
     }
 
     /** Whether this recording shows how the machine replays, and not how it records. */

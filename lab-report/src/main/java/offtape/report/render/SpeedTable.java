@@ -132,6 +132,10 @@ final class SpeedTable {
         double[] band = s.scrapeBandHz();
         return band == null || band.length != 2
                 ? "Scrape flutter rms, above 200 Hz"
-                : "Scrape flutter rms, %.0f to %.0f Hz".formatted(band[0], band[1]);
+                : "Scrape flutter rms, "
+                        + Numbers.decimal(band[0], 0)
+                        + " to "
+                        + Numbers.decimal(band[1], 0)
+                        + " Hz";
     }
 }

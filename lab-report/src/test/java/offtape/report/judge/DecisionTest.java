@@ -64,6 +64,7 @@ class DecisionTest {
                 "reference-tape|level-at-3-percent/left=fail balance=fail|''|0.9|''|service|Not good"
                         + " enough: how equally loud",
                 "two-pass|level-at-3-percent/left=fail|''|0.9|''|service|have a technician",
+                "two-pass|level-at-3-percent/left=fail|''|0.9|''|service|with another tape",
                 // figures that are not known
                 "two-pass|balance=pass response/left=unknown|''|0.97|''|-|too much is not known",
                 "two-pass|balance=pass response/left=unknown|dirty-head/left=0.6|0.2|''|-|Look at the"
