@@ -16,7 +16,7 @@ final class MotionFaults {
                             (w, s, d) ->
                                     w.with(
                                             "transport.speedDeviationPercent",
-                                            20 + 0.4 * d.gaussian())),
+                                            Math.min(20, 19.7 + 0.3 * d.gaussian()))),
                     FaultForm.both(
                             "wrong-mains",
                             "made for 60 Hz, run at 50 Hz",

@@ -13,19 +13,19 @@ final class RecordingFaults {
                     FaultForm.both(
                             "bias-low",
                             "both channels",
-                            (w, s, d) -> w.with("bias.overDb", at(s, -1.5, -4))),
+                            (w, s, d) -> w.with("bias.overDb", -under(w, s))),
                     FaultForm.right(
                             "bias-low",
                             "one channel",
-                            (w, s, d) -> w.with("bias.rightDb", at(s, -1.5, -4))),
+                            (w, s, d) -> w.with("bias.rightDb", -under(w, s))),
                     FaultForm.both(
                             "bias-high",
                             "both channels",
-                            (w, s, d) -> w.with("bias.overDb", at(s, 2, 6))),
+                            (w, s, d) -> w.with("bias.overDb", over(w, s))),
                     FaultForm.right(
                             "bias-high",
                             "one channel",
-                            (w, s, d) -> w.with("bias.rightDb", at(s, 2, 6))),
+                            (w, s, d) -> w.with("bias.rightDb", over(w, s))),
                     FaultForm.both(
                             "wrong-equalisation",
                             "too bright",
@@ -50,7 +50,22 @@ final class RecordingFaults {
                                             size(s, 1.5, 6))),
                     FaultForm.both("erasure", "earlier recording", RecordingFaults::residue));
 
+    /** Wavelength at which a decibel of bias moves the highs by a decibel (common practice), µm. */
+    private static final double BIAS_UM = 19.05;
+
     private RecordingFaults() {}
+
+    /**
+     * Too little bias that lifts 10 kHz by so much if it went on evenly; short waves feel it first.
+     */
+    private static double under(Workshop w, double s) {
+        return Math.min(4, size(s, 2, 7) * w.waveUm() / BIAS_UM);
+    }
+
+    /** Too much bias that takes so much of 10 kHz. */
+    private static double over(Workshop w, double s) {
+        return Math.min(6, size(s, 2.5, 14) * w.waveUm() / BIAS_UM);
+    }
 
     /** Two time constants of a ratio, as of 50 µs against 90 µs or 70 µs against 120 µs. */
     private static Workshop equalisation(Workshop w, double ratio, boolean bright, Draws d) {
