@@ -34,4 +34,14 @@ public final class Schemas {
     public static String transfer() {
         return Resources.text("schemas/transfer.schema.json");
     }
+
+    /** Text of the schema of {@code comparison.json}. */
+    public static String comparison() {
+        return Resources.text("schemas/comparison.schema.json");
+    }
+
+    /** Text of the schema of {@code history.json}. */
+    public static String history() {
+        return Resources.text("schemas/history.schema.json");
+    }
 }

@@ -75,7 +75,15 @@ class SchemasTest {
                     .replace("UNKNOWN", "{\"value\":null,\"reason\":\"not in this recording\"}");
 
     @ParameterizedTest
-    @CsvSource({"programme", "results", "transport", "tones", "toneReadings"})
+    @CsvSource({
+        "programme",
+        "results",
+        "transport",
+        "tones",
+        "toneReadings",
+        "comparison",
+        "history"
+    })
     void areSchemasOfDraft202012(String name) {
         JsonSchema meta =
                 JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
@@ -143,6 +151,8 @@ class SchemasTest {
             case "transport" -> Schemas.transport();
             case "tones" -> Schemas.tones();
             case "toneReadings" -> Schemas.toneReadings();
+            case "comparison" -> Schemas.comparison();
+            case "history" -> Schemas.history();
             default -> Schemas.results();
         };
     }

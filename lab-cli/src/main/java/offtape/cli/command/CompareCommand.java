@@ -8,6 +8,7 @@ import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
 import offtape.core.output.OutputFolder;
 import offtape.report.compare.Comparison;
+import offtape.report.compare.Pairing;
 import offtape.report.render.ReportWriter;
 import offtape.report.result.Results;
 import offtape.report.result.ResultsJson;
@@ -21,13 +22,16 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "compare",
         description =
-                "Sets two sessions against each other, such as before and after a service: what is"
-                        + " better, what is worse, and whether the difference is real.",
+                "Sets two sessions against each other, before and after a service or of two machines:"
+                        + " what is better, whether the difference is real, and which faults there"
+                        + " are.",
         footer = {
             "",
             "Example: offtape compare before after --out comparison",
             "With measurings of the machine between which nothing was done:",
             "  offtape compare before after --repeat before before-again --out comparison",
+            "Two machines, where their names do not tell them apart:",
+            "  offtape compare one other --as machines --out comparison",
         })
 final class CompareCommand implements Callable<Integer> {
 
@@ -58,6 +62,15 @@ final class CompareCommand implements Callable<Integer> {
     private List<Path> repeats = List.of();
 
     @Option(
+            names = "--as",
+            paramLabel = "machines|service",
+            converter = PairingConverter.class,
+            description =
+                    "Two machines, or one before and after. Without it, sessions that name different"
+                            + " machines are of two and all others of one.")
+    private Pairing pairing;
+
+    @Option(
             names = "--out",
             required = true,
             paramLabel = "DIR",
@@ -76,7 +89,11 @@ final class CompareCommand implements Callable<Integer> {
         Results first = ResultsReader.read(before);
         Results second = ResultsReader.read(after);
         Comparison comparison =
-                Comparison.of(first, second, repeats.stream().map(ResultsReader::read).toList());
+                Comparison.of(
+                        first,
+                        second,
+                        repeats.stream().map(ResultsReader::read).toList(),
+                        pairing == null ? Pairing.of(first.session(), second.session()) : pairing);
         String figures = ResultsJson.write(comparison);
         try (OutputFolder folder = OutputFolder.open(out, force, PAGE, JSON)) {
             folder.write(
@@ -87,6 +104,11 @@ final class CompareCommand implements Callable<Integer> {
         }
         if (json) {
             terminal.raw(figures);
+        }
+        if (pairing == null && comparison.pairing() == Pairing.MACHINES) {
+            terminal.message(
+                    "Taken for two machines, since the names differ. Add --as service if it is one"
+                            + " under two names.");
         }
         CompareWords.lines(comparison).forEach(terminal::message);
         terminal.message("Page: " + out.resolve(PAGE));

@@ -7,38 +7,86 @@ import offtape.core.unit.Quantity;
 import offtape.report.compare.Change;
 import offtape.report.compare.Change.Direction;
 import offtape.report.compare.Comparison;
+import offtape.report.compare.FaultChange;
+import offtape.report.compare.PairWords;
 
 /** A comparison as lines for the terminal. */
 final class CompareWords {
 
     private CompareWords() {}
 
-    /** What is better, what is worse, and what should be known beside. */
+    /** Decision, figures, faults, and what should be known beside. */
     static List<String> lines(Comparison comparison) {
+        PairWords words = PairWords.of(comparison);
         List<String> lines = new ArrayList<>();
-        for (Direction direction : List.of(Direction.BETTER, Direction.WORSE)) {
-            for (Change c : comparison.gone(direction)) {
-                lines.add(line(c, direction == Direction.BETTER ? "better" : "worse"));
-            }
+        if (words.areMachines()) {
+            lines.add("Two machines: " + words.first() + " and " + words.second() + ".");
         }
-        if (lines.isEmpty()) {
-            lines.add("No headline figure changed by more than the uncertainty of the difference.");
+        if (comparison.decision().differ()) {
+            lines.add(words.decisions(comparison.decision()));
         }
+        lines.addAll(figures(comparison, words));
+        if (comparison.faults().isEmpty()) {
+            lines.add(words.noFaults(comparison.decision()));
+        }
+        comparison.faults().forEach(f -> lines.add(line(f, words)));
         comparison.notes().forEach(n -> lines.add("Mind: " + n));
         return lines;
     }
 
-    private static String line(Change c, String word) {
+    private static List<String> figures(Comparison comparison, PairWords words) {
+        List<String> lines = new ArrayList<>();
+        for (Direction direction : List.of(Direction.BETTER, Direction.WORSE)) {
+            comparison.gone(direction).forEach(c -> lines.add(line(c, words)));
+        }
+        if (lines.isEmpty()) {
+            lines.add(
+                    "No headline figure "
+                            + (words.areMachines() ? "differs" : "changed")
+                            + " by more than the uncertainty of the difference.");
+        }
+        return lines;
+    }
+
+    private static String line(Change c, PairWords words) {
         Quantity d = c.difference();
+        String before = PlainNumber.of(c.before().value(), 4);
+        String after = PlainNumber.of(c.after().value(), 4) + " " + d.unit();
+        String figures =
+                words.areMachines()
+                        ? before
+                                + " "
+                                + d.unit()
+                                + " "
+                                + words.onFirst()
+                                + ", "
+                                + after
+                                + " "
+                                + words.onSecond()
+                        : before + " to " + after;
         return String.format(
                 Locale.ROOT,
-                "%-7s %s: %s to %s %s, a difference of %s ± %s",
-                word,
+                "%s %s: %s, a difference of %s ± %s",
+                words.areMachines()
+                        ? words.better(c.direction()) + ":"
+                        : String.format(Locale.ROOT, "%-7s", words.better(c.direction())),
                 c.label(),
-                PlainNumber.of(c.before().value(), 4),
-                PlainNumber.of(c.after().value(), 4),
-                d.unit(),
+                figures,
                 PlainNumber.signed(d.value(), 3),
                 PlainNumber.of(d.uncertainty(), 2));
+    }
+
+    private static String line(FaultChange f, PairWords words) {
+        String reason = f.reason() == null ? "" : ". " + f.reason();
+        return String.format(
+                Locale.ROOT,
+                "Fault, %s: %s; %s %s, %s %s%s",
+                words.outcome(f),
+                f.label(),
+                PairWords.likelihood(f, f.before()),
+                words.onFirst(),
+                PairWords.likelihood(f, f.after()),
+                words.onSecond(),
+                reason);
     }
 }

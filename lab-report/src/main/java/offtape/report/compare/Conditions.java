@@ -21,11 +21,11 @@ final class Conditions {
     private Conditions() {}
 
     /**
-     * What differs and can be lived with, as sentences.
+     * Refuses sessions that differ in what every figure hangs on.
      *
-     * @throws UnusableInputException if they differ in what every figure hangs on
+     * @throws UnusableInputException if they do
      */
-    static List<String> notes(Session before, Session after) {
+    static void requireAlike(Session before, Session after) {
         requireSame("mode", before.mode(), after.mode());
         if (!near(before.tapeSpeedMmPerS(), after.tapeSpeedMmPerS())) {
             throw unlike(
@@ -36,6 +36,11 @@ final class Conditions {
         if (first != null && second != null && Math.abs(first - second) > SAME_LEVEL_DB) {
             throw unlike("reference level", level(first), level(second));
         }
+    }
+
+    /** What differs beside what is to be compared and can be lived with, as sentences. */
+    static List<String> notes(Session before, Session after, Pairing pairing) {
+        boolean service = pairing == Pairing.SERVICE;
         List<String> notes = new ArrayList<>();
         if (!Objects.equals(before.programmeSha256(), after.programmeSha256())) {
             notes.add(
@@ -44,11 +49,12 @@ final class Conditions {
         }
         if (!Objects.equals(before.tape(), after.tape())) {
             notes.add(
-                    "The tapes are not named alike: what changed may be the tape and not the"
-                            + " machine.");
+                    "The tapes are not named alike: what "
+                            + (service ? "changed" : "differs")
+                            + " may be the tape and not the machine.");
         }
-        if (!Objects.equals(before.machineName(), after.machineName())) {
-            notes.add("These are two machines, or one under two names.");
+        if (service && !Objects.equals(before.machineName(), after.machineName())) {
+            notes.add("The machines are not named alike: these may be two.");
         }
         return notes;
     }

@@ -102,7 +102,7 @@ public record History(
         for (Dated d : dated) {
             Session latest = dated.get(dated.size() - 1).results().session();
             try {
-                Conditions.notes(d.results().session(), latest);
+                Conditions.requireAlike(d.results().session(), latest);
                 alike.add(d);
             } catch (UnusableInputException e) {
                 leftOut.add("Left out: that of " + d.moment() + ". " + e.getMessage());

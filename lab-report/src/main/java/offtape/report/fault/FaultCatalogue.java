@@ -26,6 +26,11 @@ public final class FaultCatalogue {
         return JSON.read(FaultFiles.text(code), code);
     }
 
+    /** Whether there is a fault of that code. */
+    public static boolean isKnown(String code) {
+        return FaultFiles.codes().contains(code);
+    }
+
     /** Codes of the faults that a capture mode can show; all if the mode is not known. */
     public static List<String> codesOf(String mode) {
         return all().stream().filter(n -> n.showsIn(mode)).map(FaultNote::code).toList();

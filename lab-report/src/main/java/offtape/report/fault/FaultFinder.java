@@ -17,9 +17,6 @@ import offtape.report.result.Verdict;
  */
 public final class FaultFinder {
 
-    /** Less likely causes are not worth a reader's time. */
-    private static final double LEAST_LIKELIHOOD = 0.15;
-
     /** Causes from this likelihood on are taken as there when another one is told from others. */
     private static final double THERE = 0.5;
 
@@ -46,7 +43,7 @@ public final class FaultFinder {
                 diagnosis.faults().stream().filter(f -> f.likelihood() >= THERE).toList();
         return new FaultFinding(
                 diagnosis.faults().stream()
-                        .filter(f -> f.likelihood() >= LEAST_LIKELIHOOD)
+                        .filter(f -> f.likelihood() >= Likelihood.TOLD)
                         .map(f -> told(f, there, diagnosis, evidence))
                         .toList(),
                 diagnosis.sound());

@@ -9,6 +9,9 @@ public final class Likelihood {
     /** From here on a fault alone is ground enough to act. */
     public static final double DECISIVE = 0.8;
 
+    /** What is less likely is not told: it is not worth a reader's time. */
+    public static final double TOLD = 0.15;
+
     private static final double POSSIBLE = 0.2;
 
     private static final double ALMOST_CERTAIN = 0.95;

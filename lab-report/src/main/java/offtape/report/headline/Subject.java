@@ -19,6 +19,18 @@ public enum Subject {
         return CaptureMode.LOOPBACK.key().equals(session.mode()) ? INTERFACE : MACHINE;
     }
 
+    /** The user's name for what was measured, or words that stand for it. */
+    public static String nameOf(Session session) {
+        return isNamed(session)
+                ? session.machineName()
+                : of(session).words("Unnamed machine", "The interface");
+    }
+
+    /** Whether the user gave it a name. */
+    public static boolean isNamed(Session session) {
+        return session.machineName() != null && !session.machineName().isBlank();
+    }
+
     /** The words that fit. */
     public String words(String ofMachine, String ofInterface) {
         return this == MACHINE ? ofMachine : ofInterface;

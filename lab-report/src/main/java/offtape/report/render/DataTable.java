@@ -75,7 +75,7 @@ record DataTable(String caption, List<String> heads, List<List<String>> rows) {
         }
         return new Markup()
                 .open("details")
-                .element("summary", "The numbers: " + caption)
+                .element("summary", "The numbers: " + Words.unbroken(caption))
                 .add(open())
                 .close("details")
                 .line();

@@ -2,10 +2,12 @@ package offtape.report.render;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import offtape.core.unit.Quantity;
+import offtape.report.compare.PairWords;
 import offtape.report.headline.Find;
 import offtape.report.headline.Headline;
 import offtape.report.result.Distortion;
@@ -13,23 +15,36 @@ import offtape.report.result.LadderStep;
 import offtape.report.result.Response;
 import offtape.report.result.Results;
 
-/** The curves of two sessions on top of each other. */
-final class PairCharts {
+/**
+ * The curves of two sessions on top of each other.
+ *
+ * @param words for the two
+ * @param before the first session
+ * @param after the second session
+ */
+record PairCharts(PairWords words, Results before, Results after) {
 
-    private PairCharts() {}
+    /** Longer names are cut where a curve is labelled. */
+    static final int MOST_LETTERS = 16;
 
     /** A curve and the session it belongs to. */
-    private record Dated<T>(T curve, boolean isBefore) {
+    private record Dated<T>(T curve, boolean isBefore) {}
 
-        String label(String channel) {
-            return Words.sentence(channel) + (isBefore ? " before" : " after");
-        }
+    private String label(String channel, boolean isBefore) {
+        PairWords brief = words.brief(MOST_LETTERS);
+        String which = isBefore ? brief.first() : brief.second();
+        return Words.sentence(channel)
+                + (words.areMachines() ? ", " + which : " " + which.toLowerCase(Locale.ROOT));
+    }
+
+    private String title(String what) {
+        return what + (words.areMachines() ? " of both machines" : " before and after");
     }
 
     /** The response at the lowest sweep level of each session. */
-    static Section response(Results before, Results after) {
+    Section response() {
         List<Dated<Response>> curves =
-                both(before, after, Find::quietResponse).stream()
+                both(Find::quietResponse).stream()
                         .filter(d -> d.curve().frequencyHz().length > 0)
                         .toList();
         List<Response> bare = curves.stream().map(Dated::curve).toList();
@@ -39,35 +54,36 @@ final class PairCharts {
         String caption =
                 "The response of both sessions at their lowest sweep level; the line at −3 dB marks"
                         + " the edges. "
-                        + moved(before, after, Headline.UPPER_EDGE);
+                        + moved(Headline.UPPER_EDGE);
         Chart chart =
                 Chart.of(
                                 "response-pair",
-                                "Frequency response before and after",
+                                title("Frequency response"),
                                 caption,
                                 ResponseSection.frequencyAxis(bare),
                                 ResponseSection.levelAxis(bare),
-                                curves.stream().map(PairCharts::series).toList())
+                                curves.stream().map(this::series).toList())
                         .withRules(List.of(new Chart.Rule(-3, "−3 dB")));
         Markup body = Section.figure(caption, List.of(chart));
-        List<String> heads = curves.stream().map(d -> d.label(d.curve().channel())).toList();
+        List<String> heads =
+                curves.stream().map(d -> label(d.curve().channel(), d.isBefore())).toList();
         body.add(ResponseTable.of(bare, heads).folded());
         return new Section("response", "Frequency response", body);
     }
 
-    private static Series series(Dated<Response> dated) {
+    private Series series(Dated<Response> dated) {
         Response r = dated.curve();
         return new Series(
-                dated.label(r.channel()),
+                label(r.channel(), dated.isBefore()),
                 Look.of(r.channel(), dated.isBefore()),
                 r.frequencyHz(),
                 r.magnitudeDb());
     }
 
     /** K3 against record level. */
-    static Section distortion(Results before, Results after) {
+    Section distortion() {
         List<Dated<Distortion>> ladders =
-                both(before, after, Find::toneLadder).stream()
+                both(Find::toneLadder).stream()
                         .filter(d -> DistortionCharts.hasSteps(d.curve()))
                         .toList();
         List<Distortion> bare = ladders.stream().map(Dated::curve).toList();
@@ -80,11 +96,11 @@ final class PairCharts {
         String caption =
                 "The third harmonic against record level; further right is louder before the tape"
                         + " distorts. "
-                        + moved(before, after, Headline.LEVEL_AT_K3);
+                        + moved(Headline.LEVEL_AT_K3);
         Chart chart =
                 Chart.of(
                                 "k3-pair",
-                                "Third harmonic (K3) before and after",
+                                title("Third harmonic (K3)"),
                                 caption,
                                 DistortionCharts.recordAxis(bare),
                                 DistortionCharts.k3Axis(bare),
@@ -93,7 +109,9 @@ final class PairCharts {
                                                 d ->
                                                         DistortionCharts.k3Series(
                                                                 d.curve(),
-                                                                d.label(d.curve().channel()),
+                                                                label(
+                                                                        d.curve().channel(),
+                                                                        d.isBefore()),
                                                                 d.isBefore()))
                                         .toList())
                         .withRules(DistortionCharts.k3Rules());
@@ -101,9 +119,9 @@ final class PairCharts {
         return new Section("distortion", "Distortion and level", body);
     }
 
-    private static DataTable k3Table(List<Dated<Distortion>> ladders) {
+    private DataTable k3Table(List<Dated<Distortion>> ladders) {
         List<String> heads = new ArrayList<>(List.of("Record level, dB"));
-        ladders.forEach(d -> heads.add(d.label(d.curve().channel()) + ", %"));
+        ladders.forEach(d -> heads.add(label(d.curve().channel(), d.isBefore()) + ", %"));
         List<List<String>> rows =
                 ladders.stream()
                         .flatMap(d -> d.curve().steps().stream())
@@ -132,8 +150,7 @@ final class PairCharts {
         return new Section(id, heading, Section.paragraph(text));
     }
 
-    private static <T> List<Dated<T>> both(
-            Results before, Results after, BiFunction<Results, String, Optional<T>> find) {
+    private <T> List<Dated<T>> both(BiFunction<Results, String, Optional<T>> find) {
         return Stream.of(true, false)
                 .flatMap(
                         isBefore ->
@@ -144,8 +161,8 @@ final class PairCharts {
                 .toList();
     }
 
-    /** How one headline figure moved, channel by channel. */
-    private static String moved(Results before, Results after, String name) {
+    /** One headline figure in both, channel by channel. */
+    private String moved(String name) {
         Headline first = Headline.named(before, name);
         Headline second = Headline.named(after, name);
         List<String> parts = new ArrayList<>();
@@ -154,15 +171,18 @@ final class PairCharts {
             Quantity to = second.figures().get(c);
             if (from.isKnown() && to.isKnown()) {
                 parts.add(
-                        "from "
-                                + Numbers.value(from, first.signed())
-                                + " to "
-                                + Numbers.value(to, first.signed())
-                                + " on the "
-                                + Find.CHANNELS.get(c)
-                                + " channel");
+                        moved(
+                                Numbers.value(from, first.signed()),
+                                Numbers.value(to, first.signed()),
+                                Find.CHANNELS.get(c)));
             }
         }
-        return parts.isEmpty() ? "" : name + ": " + Words.list(parts) + ".";
+        String of = words.areMachines() ? ", " + words.first() + " against " + words.second() : "";
+        return parts.isEmpty() ? "" : name + of + ": " + Words.list(parts) + ".";
+    }
+
+    private String moved(String from, String to, String channel) {
+        String both = words.areMachines() ? from + " against " + to : "from " + from + " to " + to;
+        return both + " on the " + channel + " channel";
     }
 }

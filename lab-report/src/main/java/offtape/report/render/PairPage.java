@@ -1,108 +1,80 @@
 package offtape.report.render;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import offtape.report.compare.Change;
-import offtape.report.compare.Change.Direction;
 import offtape.report.compare.Comparison;
+import offtape.report.compare.PairWords;
+import offtape.report.headline.Subject;
 import offtape.report.result.Results;
+import offtape.report.result.Session;
 
 /**
- * Two sessions side by side: headline figures with their difference, curves on top of each other.
+ * Two sessions side by side: headline figures with their difference, faults, curves on top of each
+ * other.
  */
 final class PairPage {
+
+    /** Longer names are cut where they head a column or stand in a cell. */
+    static final int MOST_LETTERS = 24;
 
     private PairPage() {}
 
     /** The page. */
     static String of(Comparison comparison, Results before, Results after) {
-        String title = title(comparison);
+        PairWords words = PairWords.of(comparison);
         Markup opening =
                 new Markup()
                         .open("header")
                         .line()
-                        .element("p", "Two measurements side by side", "class", "sheet")
+                        .element("p", subject(words, before), "class", "sheet")
                         .line()
-                        .element("h1", title)
+                        .element("h1", words.title())
                         .line()
-                        .element("p", session("Before", before), "class", "identity")
+                        .element("p", identity(words, true, before), "class", "identity")
                         .line()
-                        .element("p", session("After", after), "class", "identity")
+                        .element("p", identity(words, false, after), "class", "identity")
                         .line();
-        findings(comparison).forEach(f -> opening.element("p", f, "class", "findings").line());
-        opening.close("header").line().add(table(comparison).open());
+        PairFindings.of(comparison)
+                .forEach(f -> opening.element("p", Words.unbroken(f), "class", "findings").line());
+        opening.close("header").line().add(table(comparison, words.brief(MOST_LETTERS)).open());
+        PairCharts charts = new PairCharts(words, before, after);
         return Page.of(
-                title + " – Offtape report",
+                words.title() + " – Offtape report",
                 opening,
-                List.of(PairCharts.response(before, after), PairCharts.distortion(before, after)),
+                List.of(PairFaults.of(comparison), charts.response(), charts.distortion()),
                 List.of(before.session(), after.session()));
     }
 
-    private static String title(Comparison comparison) {
-        String first = Words.machine(comparison.before());
-        String second = Words.machine(comparison.after());
-        return first.equals(second) ? first + ": before and after" : first + " and " + second;
-    }
-
-    private static String session(String which, Results results) {
-        return which
-                + ": "
-                + Words.machine(results.session())
-                + ", "
-                + Words.moment(results.session().madeAt())
-                + ". "
-                + Words.description(results.session());
-    }
-
-    /** What is better, what is worse, and how far that can be told; one sentence each. */
-    private static List<String> findings(Comparison comparison) {
-        List<String> lines = new ArrayList<>();
-        List<Change> better = comparison.gone(Direction.BETTER);
-        List<Change> worse = comparison.gone(Direction.WORSE);
-        long known = comparison.changes().stream().filter(Change::isKnown).count();
-        if (known == 0) {
-            lines.add("No headline figure is known in both sessions.");
-        } else if (better.isEmpty() && worse.isEmpty()) {
-            lines.add(
-                    "None of the "
-                            + known
-                            + " headline figures known in both sessions changed by more than the"
-                            + " uncertainty of the difference.");
+    private static String subject(PairWords words, Results results) {
+        if (!words.areMachines()) {
+            return "Two measurements side by side";
         }
-        lines.addAll(named("Better: ", better));
-        lines.addAll(named("Worse: ", worse));
-        lines.addAll(comparison.notes());
-        lines.add(
-                comparison.repeats() < 2
-                        ? "How much the figures scatter from one measuring to the next is not known:"
-                                + " measure twice with nothing done in between."
-                        : "How much the figures scatter is taken from "
-                                + comparison.repeats()
-                                + " measurings with nothing done in between.");
-        return lines;
+        return Subject.of(results)
+                .words("Two machines side by side", "Two interfaces side by side");
     }
 
-    /** Each figure once; the channel where it is one of them only. */
-    private static List<String> named(String head, List<Change> changes) {
-        Map<String, List<Change>> byName =
-                changes.stream()
-                        .collect(
-                                Collectors.groupingBy(
-                                        Change::name, LinkedHashMap::new, Collectors.toList()));
-        String names =
-                byName.values().stream()
-                        .map(all -> all.size() > 1 ? all.get(0).name() : all.get(0).label())
-                        .collect(Collectors.joining("; "));
-        return changes.isEmpty() ? List.of() : List.of(head + names + ".");
+    private static String identity(PairWords words, boolean isFirst, Results results) {
+        Session session = results.session();
+        boolean isNumbered = words.areNumbered(PairCharts.MOST_LETTERS);
+        String number = isFirst ? "First: " : "Second: ";
+        String name = isFirst ? words.first() : words.second();
+        String who =
+                words.areMachines()
+                        ? (isNumbered ? number : "") + name
+                        : name + ": " + Words.machine(session);
+        return who + ", " + Words.moment(session.madeAt()) + ". " + Words.description(session);
     }
 
-    private static DataTable table(Comparison comparison) {
+    private static DataTable table(Comparison comparison, PairWords words) {
+        boolean machines = words.areMachines();
         return new DataTable(
                 "Headline figures of both sessions",
-                List.of("Figure", "Before", "After", "Difference", "Change"),
+                List.of(
+                        "Figure",
+                        words.first(),
+                        words.second(),
+                        "Difference",
+                        machines ? "Which is better" : "Change"),
                 comparison.changes().stream()
                         .map(
                                 c ->
@@ -111,7 +83,7 @@ final class PairPage {
                                                 Numbers.full(c.before(), c.signed()),
                                                 Numbers.full(c.after(), c.signed()),
                                                 difference(c),
-                                                DirectionWords.of(c.direction(), "change")))
+                                                DirectionWords.of(c.direction(), words)))
                         .toList());
     }
 

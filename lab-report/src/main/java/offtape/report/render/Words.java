@@ -43,9 +43,7 @@ final class Words {
 
     /** The user's name for the machine, or words that stand for it. */
     static String machine(Session session) {
-        return isGiven(session.machineName())
-                ? session.machineName()
-                : Subject.of(session).words("Unnamed machine", "The interface");
+        return Subject.nameOf(session);
     }
 
     /** Tape, tape speed, mode and day in one sentence. */

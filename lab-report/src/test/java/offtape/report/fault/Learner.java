@@ -86,7 +86,7 @@ final class Learner {
                 .filter(m -> m.readings().containsKey(s.key()))
                 .mapToDouble(m -> m.readings().get(s.key()).scaled())
                 .average()
-                .orElseThrow();
+                .orElse(0);
     }
 
     private static double covariance(
@@ -124,9 +124,8 @@ final class Learner {
         double moved = 0;
         for (FaultSession s : of) {
             Reading now = s.readings().get(symptom.key());
-            Reading before = soundByNumber.get(s.sound()).readings().get(symptom.key());
-            if (now != null && before != null) {
-                double change = now.scaled() - before.scaled();
+            if (now != null) {
+                double change = now.scaled() - before(s, symptom);
                 moved += change * change;
                 boolean adds = symptom.joining() == Joining.SUM;
                 points.add(new double[] {s.severity(), adds ? change : now.scaled()});
@@ -136,6 +135,17 @@ final class Learner {
             return Optional.empty();
         }
         return Optional.of(fitted(symptom, points));
+    }
+
+    /** What the machine showed without the fault, or machines like it where it showed nothing. */
+    private double before(FaultSession s, Symptom symptom) {
+        Reading own = soundByNumber.get(s.sound()).readings().get(symptom.key());
+        if (own != null) {
+            return own.scaled();
+        }
+        return mean(
+                sound.stream().filter(m -> (m.mmPerS() < 60) == (s.mmPerS() < 60)).toList(),
+                symptom);
     }
 
     private static Course.Move fitted(Symptom symptom, List<double[]> points) {

@@ -11,17 +11,18 @@ final class PairSymptoms {
 
     private static final Symptom BALANCE =
             Symptom.decibels("balance", "Balance, right re left", true, 0.3);
-    private static final Symptom PATH =
+    private static final Symptom DELAY =
             new Symptom(
-                    "path-difference",
-                    "Right track late against left, along the tape",
-                    "µm",
-                    Scale.SIGNED,
+                    "delay-difference",
+                    "Delay of the right channel against the left",
+                    "µs",
+                    Scale.SIGNED_WIDE,
                     Joining.SUM,
                     true,
-                    0.3);
+                    0.1);
     private static final Symptom WANDER =
-            Symptom.size("path-wander", "Wander of that, rms", "µm", 0.15);
+            Symptom.size(
+                    "path-wander", "Wander between the channels along the tape, rms", "µm", 0.15);
     private static final Symptom LEAK =
             Symptom.level("crosstalk", "Crosstalk at 1 kHz, worse direction", 2);
     private static final Symptom INVERTED =
@@ -37,7 +38,7 @@ final class PairSymptoms {
 
     /** All of them. */
     static final List<Symptom> ALL =
-            List.of(BALANCE, PATH, WANDER, LEAK, INVERTED, SWAPPED, CLIPPED, DEAD);
+            List.of(BALANCE, DELAY, WANDER, LEAK, INVERTED, SWAPPED, CLIPPED, DEAD);
 
     private static final double LEAST_WANDER_UM = 0.01;
 
@@ -48,9 +49,13 @@ final class PairSymptoms {
         to.put(BALANCE, channels.balance());
         new Pair(known(channels.crosstalkLeftToRight()), known(channels.crosstalkRightToLeft()))
                 .putLarger(to, LEAK);
+        to.put(DELAY, channels.interchannelDelay());
         Double speed = results.session().tapeSpeedMmPerS();
-        if (speed != null) {
-            path(channels, speed / 1000, to);
+        Quantity wander = channels.interchannelDelayWander();
+        if (speed != null && wander != null && wander.isKnown()) {
+            double perUs = speed / 1000;
+            double um = Math.max(LEAST_WANDER_UM, wander.value() * perUs);
+            to.put(WANDER, um, Math.min(um, wander.uncertainty() / 2 * perUs));
         }
         if (Find.CHANNELS.stream().allMatch(c -> Find.noise(results, c).isPresent())) {
             to.put(INVERTED, has(results, "opposite-channels"), 0);
@@ -58,21 +63,6 @@ final class PairSymptoms {
             to.put(DEAD, dead(results), 0);
         }
         to.put(CLIPPED, has(results, "clipping"), 0);
-    }
-
-    private static void path(Channels channels, double micrometresPerUs, Symptoms to) {
-        Quantity delay = channels.interchannelDelay();
-        if (delay.isKnown()) {
-            to.put(
-                    PATH,
-                    delay.value() * micrometresPerUs,
-                    delay.uncertainty() / 2 * micrometresPerUs);
-        }
-        Quantity wander = channels.interchannelDelayWander();
-        if (wander != null && wander.isKnown()) {
-            double um = Math.max(LEAST_WANDER_UM, wander.value() * micrometresPerUs);
-            to.put(WANDER, um, Math.min(um, wander.uncertainty() / 2 * micrometresPerUs));
-        }
     }
 
     private static Quantity known(Quantity figure) {

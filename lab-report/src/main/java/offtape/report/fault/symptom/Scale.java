@@ -40,8 +40,7 @@ public enum Scale {
     SIGNED {
         @Override
         double on(double value) {
-            double x = value / KNEE;
-            return Math.signum(x) * Math.log(Math.abs(x) + Math.hypot(x, 1));
+            return asinh(value / KNEE);
         }
 
         @Override
@@ -53,9 +52,31 @@ public enum Scale {
         double slope(double value) {
             return 1 / Math.hypot(value, KNEE);
         }
+    },
+    /** The same with its knee at 20. */
+    SIGNED_WIDE {
+        @Override
+        double on(double value) {
+            return asinh(value / WIDE_KNEE);
+        }
+
+        @Override
+        public double back(double scaled) {
+            return WIDE_KNEE * Math.sinh(scaled);
+        }
+
+        @Override
+        double slope(double value) {
+            return 1 / Math.hypot(value, WIDE_KNEE);
+        }
     };
 
     private static final double KNEE = 0.2;
+    private static final double WIDE_KNEE = 20;
+
+    private static double asinh(double x) {
+        return Math.signum(x) * Math.log(Math.abs(x) + Math.hypot(x, 1));
+    }
 
     /** The place of a value on the scale. */
     abstract double on(double value);
