@@ -44,6 +44,9 @@ final class FaultSessions {
         for (int k = 0; k < each; k++) {
             Draws draw = new Draws(seeds.split());
             int sound = draw.oneOf(count);
+            while (!form.suits(soundMachine(seed, sound))) {
+                sound = draw.oneOf(count);
+            }
             double severity = (k + draw.between(0, 1)) / each;
             plans.add(plan(soundMachine(seed, sound), sound, form, severity, draw));
         }
@@ -76,7 +79,7 @@ final class FaultSessions {
                     FaultForms.all().stream().filter(f -> f.code().equals(code)).toList();
             FaultForm form = of.get(draw.oneOf(of.size()));
             boolean other = forms.stream().noneMatch(f -> Clashes.clash(f, form));
-            if (other) {
+            if (other && form.suits(sound)) {
                 forms.add(form);
             }
             next = draw.oneOf(codes.size());

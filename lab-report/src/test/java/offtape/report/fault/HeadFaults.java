@@ -14,7 +14,8 @@ final class HeadFaults {
                     FaultForm.right("dirty-head", "one channel", (w, s, d) -> dirt(w, "right.", s)),
                     FaultForm.both("worn-head", "both channels", (w, s, d) -> gap(w, "", s)),
                     FaultForm.right("worn-head", "one channel", (w, s, d) -> gap(w, "right.", s)),
-                    new FaultForm("azimuth", "tilted", "both", true, HeadFaults::azimuth),
+                    new FaultForm(
+                            "azimuth", "tilted", "both", true, FaultForm.ANY, HeadFaults::azimuth),
                     FaultForm.both("azimuth-wander", "wandering", HeadFaults::wander),
                     FaultForm.both(
                             "magnetised-head",

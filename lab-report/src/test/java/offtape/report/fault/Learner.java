@@ -19,7 +19,7 @@ import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
 final class Learner {
 
     /** A symptom that fewer of the sound machines show is left out. */
-    private static final double LEAST_SHARE = 0.6;
+    private static final double LEAST_SHARE = 0.2;
 
     /** Correlations of few machines are drawn towards none by this share. */
     private static final double SHRINK = 0.15;

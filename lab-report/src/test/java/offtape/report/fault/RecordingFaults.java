@@ -11,21 +11,25 @@ final class RecordingFaults {
     static final List<FaultForm> ALL =
             List.of(
                     FaultForm.both(
-                            "bias-low",
-                            "both channels",
-                            (w, s, d) -> w.with("bias.overDb", -under(w, s))),
+                                    "bias-low",
+                                    "both channels",
+                                    (w, s, d) -> w.with("bias.overDb", -under(w, s)))
+                            .upTo(200),
                     FaultForm.right(
-                            "bias-low",
-                            "one channel",
-                            (w, s, d) -> w.with("bias.rightDb", -under(w, s))),
+                                    "bias-low",
+                                    "one channel",
+                                    (w, s, d) -> w.with("bias.rightDb", -under(w, s)))
+                            .upTo(200),
                     FaultForm.both(
-                            "bias-high",
-                            "both channels",
-                            (w, s, d) -> w.with("bias.overDb", over(w, s))),
+                                    "bias-high",
+                                    "both channels",
+                                    (w, s, d) -> w.with("bias.overDb", over(w, s)))
+                            .upTo(200),
                     FaultForm.right(
-                            "bias-high",
-                            "one channel",
-                            (w, s, d) -> w.with("bias.rightDb", over(w, s))),
+                                    "bias-high",
+                                    "one channel",
+                                    (w, s, d) -> w.with("bias.rightDb", over(w, s)))
+                            .upTo(200),
                     FaultForm.both(
                             "wrong-equalisation",
                             "too bright",
