@@ -20,8 +20,8 @@ import offtape.report.fault.symptom.Reading;
  */
 public record Diagnosis(List<Ranked> faults, double sound, double strange, List<Ranked> sole) {
 
-    /** Each fault is there in about one machine of so many (an assumption). */
-    private static final double PRIOR = 0.03;
+    /** Each fault is there in about so large a share of machines (an assumption). */
+    private static final double PRIOR = 0.05;
 
     /** Fewer symptoms tell nothing. */
     private static final int FEWEST = 12;

@@ -16,13 +16,13 @@ import offtape.report.fault.symptom.Symptoms;
  * <p>Symptoms that add are taken as those of a sound machine, normally distributed about their mean
  * with their covariance, plus the change that each fault makes; so they are turned by the Cholesky
  * factor of the covariance into ones that are independent. Of the others the largest change counts
- * alone. Each is judged with tails heavier than normal (Student's t with six degrees of freedom):
- * one odd figure must not outvote all others.
+ * alone. Each is judged with tails heavier than normal (Student's t with sixteen degrees of
+ * freedom): one odd figure must not outvote all others.
  */
 final class Likelihood {
 
     /** Degrees of freedom of the tails. */
-    private static final double FREEDOM = 6;
+    private static final double FREEDOM = 16;
 
     /** A fault's course is trusted within this share of the change it makes. */
     private static final double COURSE_ERROR = 0.12;

@@ -36,7 +36,7 @@ public enum Scale {
             return 1 / (value * Math.log(10));
         }
     },
-    /** Of either sign: straight below 0.2, then by its logarithm (inverse hyperbolic sine). */
+    /** Of either sign: straight below 2, then by its logarithm (inverse hyperbolic sine). */
     SIGNED {
         @Override
         double on(double value) {
@@ -71,7 +71,7 @@ public enum Scale {
         }
     };
 
-    private static final double KNEE = 0.2;
+    private static final double KNEE = 2;
     private static final double WIDE_KNEE = 20;
 
     private static double asinh(double x) {
