@@ -35,17 +35,15 @@ final class LookAlikes {
      */
     List<String> of(FaultNote note, Ranked fault, List<Ranked> beside) {
         List<String> told = new ArrayList<>();
-        others(note, fault).limit(MOST).forEach(o -> told.add(told(o, fault, beside)));
+        others(note, beside).limit(MOST).forEach(o -> told.add(told(o, fault, beside)));
         return told;
     }
 
-    /** What the catalogue names, then what explains the session nearly as well. */
-    private Stream<Ranked> others(FaultNote note, Ranked fault) {
-        Stream<String> named = note.unlike().stream().map(FaultNote.LookAlike::code);
-        Stream<String> near = sole.stream().limit(3).map(Ranked::code);
-        return Stream.concat(named, near)
-                .distinct()
-                .filter(c -> !c.equals(fault.code()))
+    /** What the catalogue names and is not there itself. */
+    private Stream<Ranked> others(FaultNote note, List<Ranked> beside) {
+        return note.unlike().stream()
+                .map(FaultNote.LookAlike::code)
+                .filter(c -> beside.stream().noneMatch(b -> b.code().equals(c)))
                 .flatMap(c -> sole.stream().filter(s -> s.code().equals(c)).limit(1));
     }
 

@@ -26,6 +26,11 @@ record FaultForm(
         return new FaultForm(code, variant, side, mirrored, mmPerS, giver);
     }
 
+    /** Whether it can be had in its whole range of severity at a machine's tape speed. */
+    boolean suitsWholly(Workshop machine) {
+        return machine.mmPerS() <= fastestMmPerS / 2;
+    }
+
     /** Whether it is a fault at a machine's tape speed. */
     boolean suits(Workshop machine) {
         return machine.mmPerS() <= fastestMmPerS;

@@ -44,7 +44,7 @@ final class FaultSessions {
         for (int k = 0; k < each; k++) {
             Draws draw = new Draws(seeds.split());
             int sound = draw.oneOf(count);
-            while (!form.suits(soundMachine(seed, sound))) {
+            while (!form.suitsWholly(soundMachine(seed, sound))) {
                 sound = draw.oneOf(count);
             }
             double severity = (k + draw.between(0, 1)) / each;

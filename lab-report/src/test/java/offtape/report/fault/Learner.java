@@ -27,6 +27,9 @@ final class Learner {
     /** A symptom counts as moved by so many of its grains. */
     private static final double MOVED = 0.6;
 
+    /** What moves either way as much as one way, in spreads, is no sign of a fault. */
+    private static final double STEADY = 0.5;
+
     private final List<FaultSession> sound;
     private final Map<Integer, FaultSession> soundByNumber;
     private final List<FaultSession> faulty;
@@ -134,7 +137,14 @@ final class Learner {
         if (points.size() < 6 || Math.sqrt(moved / points.size()) < MOVED * symptom.grain()) {
             return Optional.empty();
         }
-        return Optional.of(fitted(symptom, points));
+        Course.Move move = fitted(symptom, points);
+        boolean drifts = symptom.joining() == Joining.SUM && middle(move) < STEADY * move.spread();
+        return drifts ? Optional.empty() : Optional.of(move);
+    }
+
+    /** How far a symptom moves over all severities. */
+    private static double middle(Course.Move move) {
+        return Math.abs(move.at(0.2) + move.at(0.5) + move.at(0.8)) / 3;
     }
 
     /** What the machine showed without the fault, or machines like it where it showed nothing. */

@@ -11,6 +11,11 @@ package offtape.report.fault.rank;
  */
 record Candidate(Course course, boolean mirrored, String code, double prior, Effect[] effects) {
 
+    /** Which form of which fault, on which side. */
+    String name() {
+        return code + "/" + course.variant() + "/" + mirrored;
+    }
+
     /** The channel that has it, or null. */
     String channel() {
         return course.side().equals("right") ? mirrored ? "left" : "right" : null;

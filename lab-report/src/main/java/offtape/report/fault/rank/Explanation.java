@@ -1,6 +1,8 @@
 package offtape.report.fault.rank;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * A set of faults as the cause of what a session shows.
@@ -14,5 +16,17 @@ record Explanation(List<Candidate> faults, int[] severity, double log, double be
 
     boolean holds(String code) {
         return faults.stream().anyMatch(f -> f.code().equals(code));
+    }
+
+    /** What the faults do at these severities. */
+    Effect[] effects() {
+        return IntStream.range(0, severity.length)
+                .mapToObj(i -> faults.get(i).effects()[severity[i]])
+                .toArray(Effect[]::new);
+    }
+
+    /** The same for the same faults in whatever order. */
+    String name() {
+        return faults.stream().map(Candidate::name).sorted().collect(Collectors.joining("|"));
     }
 }

@@ -3,24 +3,28 @@ package offtape.report.fault.rank;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /**
- * Weighs sets of up to three faults against each other and against a sound machine: the likelihood
- * averaged over all severities times how likely the set is beforehand.
+ * Weighs sets of up to four faults against each other and against a sound machine: the likelihood
+ * averaged over all severities times how likely the set is beforehand. Sets grow fault by fault
+ * from those that explain most; whenever one is added, the severities of all are sought anew.
  */
 final class Ranking {
 
     /** Severities that are tried. */
     static final int SEVERITIES = 9;
 
-    /** Forms of faults that explain most, alone or beside the best, are tried together. */
-    private static final int PAIRED = 10;
+    private static final int MOST_FAULTS = 4;
 
-    /** Pairs to which a third fault is tried. */
-    private static final int TRIED_PAIRS = 12;
+    /** Sets of one size that are tried with one more fault. */
+    private static final int GROWN = 14;
+
+    /** Faults that are tried in earnest beside a set, of all that are looked at. */
+    private static final int ADDED = 6;
 
     /** How likely a machine is strange in no known way, beforehand. */
     private static final double STRANGE = 0.005;
@@ -40,100 +44,94 @@ final class Ranking {
 
     /** All explanations that were tried; the first is that of a sound machine. */
     List<Explanation> explanations() {
-        double sound = likelihood.log();
-        List<Explanation> all = new ArrayList<>();
-        all.add(new Explanation(List.of(), new int[0], sound, sound));
-        List<Explanation> singles = candidates.stream().map(this::single).toList();
-        List<Candidate> paired = paired(singles);
-        List<Explanation> pairs = pairs(paired);
-        all.addAll(singles);
-        all.addAll(pairs);
-        pairs.stream()
-                .sorted(Comparator.comparingDouble(Explanation::log).reversed())
-                .limit(TRIED_PAIRS)
-                .flatMap(p -> paired.stream().filter(c -> !p.holds(c.code())).map(c -> third(p, c)))
-                .forEach(all::add);
+        double log = likelihood.log();
+        Explanation sound = new Explanation(List.of(), new int[0], log, log);
+        List<Explanation> all = new ArrayList<>(List.of(sound));
+        List<Explanation> grown = candidates.stream().map(c -> with(sound, c)).toList();
+        all.addAll(grown);
+        for (int size = 2; size <= MOST_FAULTS; size++) {
+            Map<String, Explanation> next = new LinkedHashMap<>();
+            best(grown).flatMap(this::grown).forEach(e -> next.putIfAbsent(e.name(), e));
+            grown = List.copyOf(next.values());
+            all.addAll(grown);
+        }
         return all;
     }
 
-    /** What explains most alone, and what explains most of the rest beside the best of all. */
-    private List<Candidate> paired(List<Explanation> singles) {
-        Comparator<Explanation> byBest = Comparator.comparingDouble(Explanation::best);
-        Explanation first = singles.stream().max(byBest).orElseThrow();
-        Effect best = first.faults().get(0).effects()[first.severity()[0]];
-        return Stream.concat(
-                        singles.stream().sorted(byBest.reversed()).limit(PAIRED),
-                        singles.stream()
-                                .map(Explanation::faults)
-                                .map(f -> beside(best, f.get(0)))
-                                .sorted(byBest.reversed())
-                                .limit(PAIRED))
-                .map(e -> e.faults().get(0))
-                .distinct()
-                .toList();
+    private static Stream<Explanation> best(List<Explanation> sets) {
+        return sets.stream()
+                .sorted(Comparator.comparingDouble(Explanation::log).reversed())
+                .limit(GROWN);
     }
 
-    /** A fault beside a given effect, at its most likely severity. */
-    private Explanation beside(Effect other, Candidate c) {
-        double[] logs =
-                Arrays.stream(c.effects()).mapToDouble(e -> likelihood.log(other, e)).toArray();
-        int best = largest(logs);
-        return new Explanation(List.of(c), new int[] {best}, mean(logs), logs[best]);
+    /** A set with each fault that explains most of the rest. */
+    private Stream<Explanation> grown(Explanation set) {
+        return candidates.stream()
+                .filter(c -> !set.holds(c.code()))
+                .sorted(Comparator.comparingDouble((Candidate c) -> beside(set, c)).reversed())
+                .limit(ADDED)
+                .map(c -> with(set, c));
     }
 
-    private Explanation single(Candidate candidate) {
-        double[] logs = Arrays.stream(candidate.effects()).mapToDouble(likelihood::log).toArray();
-        int best = largest(logs);
-        return new Explanation(
-                List.of(candidate), new int[] {best}, candidate.prior() + mean(logs), logs[best]);
+    /** Prior and likelihood of a further fault at its best, the others left as they are. */
+    private double beside(Explanation set, Candidate c) {
+        Effect[] effects = Arrays.copyOf(set.effects(), set.faults().size() + 1);
+        double[] logs = logs(effects, effects.length - 1, c);
+        return c.prior() + logs[largest(logs)];
     }
 
-    private List<Explanation> pairs(List<Candidate> paired) {
-        return IntStream.range(0, paired.size())
-                .boxed()
-                .flatMap(
-                        i ->
-                                paired.subList(0, i).stream()
-                                        .filter(b -> !b.code().equals(paired.get(i).code()))
-                                        .map(b -> pair(paired.get(i), b)))
-                .toList();
+    private Explanation with(Explanation set, Candidate c) {
+        List<Candidate> faults = Stream.concat(set.faults().stream(), Stream.of(c)).toList();
+        int[] severity = Arrays.copyOf(set.severity(), faults.size());
+        Effect[] effects = Arrays.copyOf(set.effects(), faults.size());
+        int last = faults.size() - 1;
+        severity[last] = largest(logs(effects, last, c));
+        effects[last] = c.effects()[severity[last]];
+        while (improved(faults, severity, effects)) {
+            // until no severity alone can be better
+        }
+        return explained(faults, severity, effects);
     }
 
-    private Explanation pair(Candidate a, Candidate b) {
-        double[] logs =
-                Arrays.stream(a.effects())
-                        .flatMapToDouble(
-                                x ->
-                                        Arrays.stream(b.effects())
-                                                .mapToDouble(y -> likelihood.log(x, y)))
-                        .toArray();
-        int best = largest(logs);
-        return new Explanation(
-                List.of(a, b),
-                new int[] {best / b.effects().length, best % b.effects().length},
-                a.prior() + b.prior() + mean(logs),
-                logs[best]);
+    /** Sets each severity to the best beside the others; false if all were. */
+    private boolean improved(List<Candidate> faults, int[] severity, Effect[] effects) {
+        double before = likelihood.log(effects);
+        for (int i = 0; i < severity.length; i++) {
+            Candidate c = faults.get(i);
+            severity[i] = largest(logs(effects, i, c));
+            effects[i] = c.effects()[severity[i]];
+        }
+        return likelihood.log(effects) > before;
     }
 
-    /** A third fault, tried at the most likely severities of the other two. */
-    private Explanation third(Explanation pair, Candidate c) {
-        Effect a = pair.faults().get(0).effects()[pair.severity()[0]];
-        Effect b = pair.faults().get(1).effects()[pair.severity()[1]];
-        double[] logs =
-                Arrays.stream(c.effects()).mapToDouble(e -> likelihood.log(a, b, e)).toArray();
-        int best = largest(logs);
-        return new Explanation(
-                Stream.concat(pair.faults().stream(), Stream.of(c)).toList(),
-                new int[] {pair.severity()[0], pair.severity()[1], best},
-                pair.log() + c.prior() + mean(logs) - pair.best(),
-                logs[best]);
+    /** The likelihood is averaged over the severity of each fault beside the best of the others. */
+    private Explanation explained(List<Candidate> faults, int[] severity, Effect[] effects) {
+        double best = likelihood.log(effects);
+        double log = best;
+        for (int i = 0; i < severity.length; i++) {
+            Candidate c = faults.get(i);
+            log += c.prior() + mean(logs(effects, i, c)) - best;
+        }
+        return new Explanation(faults, severity, log, best);
+    }
+
+    /** Likelihoods over the severities of one fault of a set. */
+    private double[] logs(Effect[] effects, int index, Candidate c) {
+        Effect[] tried = effects.clone();
+        double[] logs = new double[c.effects().length];
+        for (int k = 0; k < logs.length; k++) {
+            tried[index] = c.effects()[k];
+            logs[k] = likelihood.log(tried);
+        }
+        return logs;
     }
 
     private static int largest(double[] logs) {
-        return IntStream.range(0, logs.length)
-                .boxed()
-                .max(Comparator.comparingDouble(i -> logs[i]))
-                .orElseThrow();
+        int best = 0;
+        for (int k = 1; k < logs.length; k++) {
+            best = logs[k] > logs[best] ? k : best;
+        }
+        return best;
     }
 
     /** Logarithm of the mean of what these are logarithms of. */

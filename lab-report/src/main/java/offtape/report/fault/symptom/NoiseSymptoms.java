@@ -19,9 +19,9 @@ final class NoiseSymptoms {
             Symptom.decibels(
                     "noise-darkness", "Unweighted noise over A-weighted noise", false, 0.7);
     private static final Symptom HUM =
-            Symptom.level("hum-odd", "Hum at the mains frequency and its odd multiples", 2);
+            Symptom.level("hum-odd", "Hum at the mains frequency and its odd multiples", 4);
     private static final Symptom BUZZ =
-            Symptom.level("hum-even", "Hum at twice the mains frequency and its multiples", 2);
+            Symptom.level("hum-even", "Hum at twice the mains frequency and its multiples", 4);
     private static final Symptom ROUGHNESS =
             Symptom.level("modulation-noise", "Modulation noise, worse channel", 1.5);
 

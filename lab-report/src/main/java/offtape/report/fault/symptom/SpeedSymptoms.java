@@ -20,26 +20,26 @@ final class SpeedSymptoms {
                     Scale.SIGNED,
                     Joining.SUM,
                     false,
-                    0.3);
+                    0.06);
     private static final Symptom DRIFT = Symptom.size("drift", "Drift of the speed", "%", 0.15);
     private static final Symptom WOW =
             Symptom.size("irregular-wow", "Wow that is no steady line, rms", "%", 0.1);
     private static final Symptom FLUTTER =
             Symptom.size("irregular-flutter", "Flutter that is no steady line, rms", "%", 0.1);
     private static final Symptom CAPSTAN =
-            Symptom.size("capstan-line", "Strongest steady line of a capstan's rate", "%", 0.12);
+            Symptom.size("capstan-line", "Strongest steady line of a capstan's rate", "%", 0.08);
     private static final Symptom ROLLER =
             Symptom.size(
                     "roller-line",
                     "Strongest line of a roller's rate or with multiples",
                     "%",
-                    0.12);
+                    0.08);
     private static final Symptom REEL =
-            Symptom.size("reel-line", "Strongest line of a reel's rate", "%", 0.12);
+            Symptom.size("reel-line", "Strongest line of a reel's rate", "%", 0.08);
     private static final Symptom MOTOR =
-            Symptom.size("motor-line", "Strongest line above 22 Hz", "%", 0.12);
+            Symptom.size("motor-line", "Strongest line above 22 Hz", "%", 0.08);
     private static final Symptom SCRAPE =
-            Symptom.size("scrape-flutter", "Scrape flutter, rms", "%", 0.12);
+            Symptom.size("scrape-flutter", "Scrape flutter, rms", "%", 0.08);
     private static final Symptom DROPOUTS = Symptom.size("dropouts", "Dropouts", "a minute", 0.15);
 
     /** All of them. */
