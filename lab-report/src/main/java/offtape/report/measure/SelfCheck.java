@@ -156,6 +156,11 @@ final class SelfCheck {
     private record Difference(double hz, double db, double allowedDb) {}
 
     private List<Difference> differences(Response response, int channel, Leakage leakage) {
+        double[] hz = response.frequencyHz();
+        if (hz.length == 0) {
+            // all of the sweep lies below the noise or what leaks in
+            return List.of();
+        }
         List<Heard> same =
                 tones.stream()
                         .filter(
@@ -170,7 +175,6 @@ final class SelfCheck {
                         .mapToDouble(h -> h.levelDb(channel, leakage))
                         .findFirst();
         List<Difference> result = new ArrayList<>();
-        double[] hz = response.frequencyHz();
         for (Heard h : same) {
             double f = h.tone().frequencyHz();
             if (zero.isPresent() && f > hz[0] && f < hz[hz.length - 1]) {

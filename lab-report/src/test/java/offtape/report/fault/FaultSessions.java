@@ -23,10 +23,10 @@ final class FaultSessions {
     private record Plan(
             Workshop machine, List<FaultSession.Given> faults, double severity, int sound) {}
 
-    /** Sound machines. */
-    List<FaultSession> sound(int count, long seed) {
+    /** Sound machines, from one number to behind another. */
+    List<FaultSession> sound(int from, int to, long seed) {
         return measured(
-                IntStream.range(0, count)
+                IntStream.range(from, to)
                         .mapToObj(i -> new Plan(soundMachine(seed, i), List.of(), 0, i))
                         .toList());
     }
@@ -56,15 +56,18 @@ final class FaultSessions {
     /**
      * Machines with faults drawn at random.
      *
+     * @param from number of the first to be measured
+     * @param to number behind the last
+     * @param count how many there are in all
      * @param faults how many each has, 1 or 2
      */
-    List<FaultSession> faulty(int count, int faults, long seed) {
+    List<FaultSession> faulty(int from, int to, int count, int faults, long seed) {
         SplittableRandom seeds = new SplittableRandom(seed + 2);
         List<Plan> plans = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             plans.add(drawn(i, count, faults, new Draws(seeds.split()), seed + 3));
         }
-        return measured(plans);
+        return measured(plans.subList(from, to));
     }
 
     private static Plan drawn(int number, int count, int faults, Draws draw, long seed) {

@@ -58,7 +58,7 @@ final class MotionFaults {
                 Draws.json(
                         "{\"slipPercent\": %.3f, \"wowPercent\": %.4f,"
                                 + " \"driftPercentPerMinute\": %.3f}",
-                        size(s, 0.8, 5), size(s, 0.25, 1.2), -size(s, 0.15, 0.8)));
+                        size(s, 0.8, 4), size(s, 0.2, 0.6), -size(s, 0.15, 0.6)));
     }
 
     private static Workshop capstan(Workshop w, double s, Draws d) {

@@ -26,7 +26,7 @@ class SignatureLearningTest {
     void learnsSignatures() throws IOException {
         FaultSessions sessions = new FaultSessions(folder);
         List<FaultSession> sound =
-                SessionStore.of("learning-sound", () -> sessions.sound(SOUND, SEED));
+                SessionStore.of("learning-sound", () -> sessions.sound(0, SOUND, SEED));
         List<FaultSession> faulty = new ArrayList<>();
         for (FaultForm form : FaultForms.all()) {
             faulty.addAll(
