@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import offtape.report.fault.rank.Signatures;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
