@@ -9,6 +9,7 @@ import offtape.reference.FaultFiles;
 import offtape.report.fault.FaultCatalogue;
 import offtape.report.fault.FaultNote;
 import offtape.report.fault.FaultPage;
+import offtape.report.fault.LearnedRows;
 import offtape.report.result.ResultsJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -66,7 +67,8 @@ final class FaultsCommand implements Callable<Integer> {
             terminal.raw(ResultsJson.write(note));
         } else {
             int columns = spec.usageMessage().width();
-            FaultPageWords.page(FaultPage.of(note), columns).forEach(terminal::result);
+            FaultPageWords.page(FaultPage.of(note, LearnedRows.of(note.code())), columns)
+                    .forEach(terminal::result);
         }
     }
 

@@ -1,6 +1,9 @@
 package offtape.report.fault;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import offtape.core.json.StrictJson;
 import offtape.reference.FaultFiles;
 
@@ -10,11 +13,22 @@ public final class FaultCatalogue {
     private static final StrictJson<FaultNote> JSON =
             new StrictJson<>(FaultNote.class, "what is known of a fault");
 
+    /** Read once, when first asked for, and never changed. */
+    private static final class Notes {
+        static final Map<String, FaultNote> BY_CODE = read();
+
+        private static Map<String, FaultNote> read() {
+            Map<String, FaultNote> notes = new LinkedHashMap<>();
+            FaultFiles.codes().forEach(c -> notes.put(c, JSON.read(FaultFiles.text(c), c)));
+            return Collections.unmodifiableMap(notes);
+        }
+    }
+
     private FaultCatalogue() {}
 
     /** All faults, heads first. */
     public static List<FaultNote> all() {
-        return FaultFiles.codes().stream().map(FaultCatalogue::of).toList();
+        return List.copyOf(Notes.BY_CODE.values());
     }
 
     /**
@@ -23,7 +37,11 @@ public final class FaultCatalogue {
      * @throws IllegalArgumentException if there is none
      */
     public static FaultNote of(String code) {
-        return JSON.read(FaultFiles.text(code), code);
+        FaultNote note = Notes.BY_CODE.get(code);
+        if (note == null) {
+            throw new IllegalArgumentException("no fault \"" + code + "\"");
+        }
+        return note;
     }
 
     /** Whether there is a fault of that code. */

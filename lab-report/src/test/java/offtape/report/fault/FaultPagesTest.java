@@ -35,7 +35,9 @@ class FaultPagesTest {
         Map<String, String> pages = new TreeMap<>();
         pages.put("README.md", FaultMarkdown.index(FaultCatalogue.all()));
         for (FaultNote note : FaultCatalogue.all()) {
-            pages.put(note.code() + ".md", FaultMarkdown.page(FaultPage.of(note)));
+            pages.put(
+                    note.code() + ".md",
+                    FaultMarkdown.page(FaultPage.of(note, LearnedRows.of(note.code()))));
         }
         return pages;
     }

@@ -21,10 +21,13 @@ final class Ranking {
     private static final int MOST_FAULTS = 4;
 
     /** Sets of one size that are tried with one more fault. */
-    private static final int GROWN = 14;
+    private static final int GROWN = 8;
 
     /** Faults that are tried in earnest beside a set, of all that are looked at. */
     private static final int ADDED = 6;
+
+    /** Sets that are less likely than the best by this factor are grown no further; a logarithm. */
+    private static final double HOPELESS = 9;
 
     /** How likely a machine is strange in no known way, beforehand. */
     private static final double STRANGE = 0.005;
@@ -49,16 +52,22 @@ final class Ranking {
         List<Explanation> all = new ArrayList<>(List.of(sound));
         List<Explanation> grown = candidates.stream().map(c -> with(sound, c)).toList();
         all.addAll(grown);
-        for (int size = 2; size <= MOST_FAULTS; size++) {
+        double best = top(all);
+        for (int size = 2; size <= MOST_FAULTS && top(grown) > best - HOPELESS; size++) {
             Map<String, Explanation> next = new LinkedHashMap<>();
-            best(grown).flatMap(this::grown).forEach(e -> next.putIfAbsent(e.name(), e));
+            likeliest(grown).flatMap(this::grown).forEach(e -> next.putIfAbsent(e.name(), e));
             grown = List.copyOf(next.values());
             all.addAll(grown);
+            best = top(all);
         }
         return all;
     }
 
-    private static Stream<Explanation> best(List<Explanation> sets) {
+    private static double top(List<Explanation> sets) {
+        return sets.stream().mapToDouble(Explanation::log).max().orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    private static Stream<Explanation> likeliest(List<Explanation> sets) {
         return sets.stream()
                 .sorted(Comparator.comparingDouble(Explanation::log).reversed())
                 .limit(GROWN);

@@ -30,6 +30,12 @@ public record Signatures(
     private static final StrictJson<Signatures> JSON =
             new StrictJson<>(Signatures.class, "the signatures of faults", MOST_MEBIBYTES);
 
+    /** Read once, when first asked for, and never changed. */
+    private static final class Release {
+        static final Signatures SIGNATURES =
+                JSON.read(FaultFiles.signatures(), "the signatures of faults");
+    }
+
     /** Copies the lists so that the record cannot change. */
     public Signatures {
         sound = List.copyOf(sound);
@@ -38,7 +44,7 @@ public record Signatures(
 
     /** Those of this release. */
     public static Signatures load() {
-        return JSON.read(FaultFiles.signatures(), "the signatures of faults");
+        return Release.SIGNATURES;
     }
 
     /** As text. */
