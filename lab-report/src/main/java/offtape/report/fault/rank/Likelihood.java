@@ -21,9 +21,6 @@ import offtape.report.fault.symptom.Symptoms;
  */
 final class Likelihood {
 
-    /** Degrees of freedom of the tails. */
-    private static final double FREEDOM = 16;
-
     /** A fault's course is trusted within this share of the change it makes. */
     private static final double COURSE_ERROR = 0.12;
 
@@ -183,7 +180,7 @@ final class Likelihood {
 
     /** Logarithm of the likelihood under faults together; none for a sound machine. */
     double log(Effect... faults) {
-        double sum = 0;
+        Tails tails = new Tails();
         for (int i = 0; i < residual.length; i++) {
             double z = residual[i];
             double variance = 1;
@@ -191,43 +188,33 @@ final class Likelihood {
                 z -= f.shift()[i];
                 variance += f.extra()[i];
             }
-            sum += tails(z * z / variance) - Math.log(variance) / 2;
+            tails.add(z * z, variance);
         }
         for (int j = 0; j < reading.length; j++) {
-            sum += covered(j, faults);
-        }
-        return sum;
-    }
-
-    private double covered(int j, Effect... faults) {
-        double at = place[j];
-        double variance = spread[j];
-        for (Effect f : faults) {
-            if (f.place()[j] > at) {
-                at = f.place()[j];
-                variance = f.spread()[j];
+            double at = place[j];
+            double variance = spread[j];
+            for (Effect f : faults) {
+                if (f.place()[j] > at) {
+                    at = f.place()[j];
+                    variance = f.spread()[j];
+                }
             }
+            tails.add((reading[j] - at) * (reading[j] - at), variance);
         }
-        double d = reading[j] - at;
-        return tails(d * d / variance) - Math.log(variance) / 2;
+        return tails.log();
     }
 
     /** The same of a machine that is strange in no known way. */
     double logStrange() {
         double wide = STRANGE * STRANGE;
-        double sum = 0;
+        Tails tails = new Tails();
         for (double z : residual) {
-            sum += tails(z * z / wide) - Math.log(STRANGE);
+            tails.add(z * z, wide);
         }
         for (int j = 0; j < reading.length; j++) {
             double d = reading[j] - place[j];
-            double variance = wide * spread[j];
-            sum += tails(d * d / variance) - Math.log(variance) / 2;
+            tails.add(d * d, wide * spread[j]);
         }
-        return sum;
-    }
-
-    private static double tails(double squared) {
-        return -(FREEDOM + 1) / 2 * Math.log1p(squared / FREEDOM);
+        return tails.log();
     }
 }

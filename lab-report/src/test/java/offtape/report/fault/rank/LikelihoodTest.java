@@ -14,8 +14,8 @@ class LikelihoodTest {
      * −½·17·ln(1 + z²/16) − ½·ln s² (Student's t with sixteen degrees of freedom, its constant left
      * out).
      */
-    private static double tails(double z, double variance) {
-        return -8.5 * Math.log(1 + z * z / 16) - Math.log(variance) / 2;
+    private static double tails(double d, double variance) {
+        return -8.5 * Math.log(1 + d * d / (16 * variance)) - Math.log(variance) / 2;
     }
 
     /** Grain of 10 kHz is 0.4 dB; with a spread of 0.3 dB that makes one of 0.5 dB. */
@@ -52,7 +52,7 @@ class LikelihoodTest {
                         sound(List.of("capstan-line"), new double[] {-2}, 0.0036),
                         Map.of("capstan-line", new Reading(-1, 0)));
         // grain 0.08, spread 0.06: together 0.1
-        assertEquals(tails(1 / 0.1, 0.01), one.log(), 1e-12);
+        assertEquals(tails(1, 0.01), one.log(), 1e-12);
         Effect line = one.effect(course("capstan-line", -1, 0), false, 0.5);
         assertEquals(tails(0, 0.0064), one.log(line), 1e-12);
         assertEquals(tails(0, 0.0064), one.log(line, line), 1e-12);
