@@ -9,6 +9,9 @@ import offtape.report.fault.Likelihood;
 /** Why something is decided, or is not, in plain sentences. */
 final class Grounds {
 
+    /** Less likely sound than this, a machine is out of the ordinary. */
+    private static final double STRANGE = 0.1;
+
     private static final String SHARED =
             "The tape, the machine that recorded it or this one is not good enough: ";
 
@@ -65,16 +68,23 @@ final class Grounds {
                 + (passed == all ? "." : ", and none is failed.");
     }
 
+    private static String soundness(double sound) {
+        if (sound >= Likelihood.DECISIVE) {
+            return "No known fault stands out (" + Likelihood.percent(sound) + ").";
+        }
+        return sound >= STRANGE
+                ? "No single fault is likely, but that there is none is no more than "
+                        + Likelihood.percent(sound)
+                        + " likely."
+                : "Something is not as in sound machines, and no single known fault explains it:"
+                        + " look at the figures below one by one.";
+    }
+
     private List<String> doubts() {
         List<String> doubts = new ArrayList<>();
         Double sound = situation.soundLikelihood();
         if (situation.suspects().isEmpty() && sound != null) {
-            doubts.add(
-                    sound >= Likelihood.DECISIVE
-                            ? "No known fault stands out (" + Likelihood.percent(sound) + ")."
-                            : "No single fault is likely, but that there is none is no more than "
-                                    + Likelihood.percent(sound)
-                                    + " likely.");
+            doubts.add(soundness(sound));
         }
         if (!situation.isSearched()) {
             doubts.add("Known faults could not be looked for in this recording.");
