@@ -83,6 +83,9 @@ public final class LearnedRows {
         }
         String slight = SymptomWords.value(symptom, move.at(SLIGHT));
         String strong = SymptomWords.value(symptom, move.at(STRONG));
+        if (slight.equals(strong)) {
+            return slight + " " + symptom.unit();
+        }
         return symptom.joining() == Joining.SUM && symptom.unit().equals("dB")
                 ? signed(slight) + " to " + signed(strong) + " dB against a sound machine"
                 : slight + " to " + strong + " " + symptom.unit();

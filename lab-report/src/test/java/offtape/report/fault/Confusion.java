@@ -42,9 +42,24 @@ final class Confusion {
             return said.faults().stream().noneMatch(f -> f.likelihood() >= 0.5);
         }
 
+        /** Whether all that was given is among the likeliest faults. */
         boolean among(int count) {
             List<String> named = said.faults().stream().limit(count).map(Ranked::code).toList();
             return !calledSound() && named.containsAll(given());
+        }
+
+        /** Whether the fault is the first or second answer that is told, "sound" being one. */
+        boolean firstOrSecond() {
+            double likelihood =
+                    said.faults().stream()
+                            .filter(f -> given().contains(f.code()))
+                            .mapToDouble(Ranked::likelihood)
+                            .max()
+                            .orElse(0);
+            long before =
+                    said.faults().stream().filter(f -> f.likelihood() > likelihood).count()
+                            + (said.sound() > likelihood ? 1 : 0);
+            return likelihood >= Likelihood.TOLD && before < 2;
         }
     }
 
@@ -71,7 +86,7 @@ final class Confusion {
     }
 
     double secondShare() {
-        return share(1, 2);
+        return cases(1).stream().filter(Case::firstOrSecond).count() / (double) cases(1).size();
     }
 
     private double share(int faults, int among) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import offtape.report.fault.rank.Course;
 import offtape.report.fault.rank.Signatures;
@@ -123,23 +124,29 @@ final class Learner {
 
     /** How a symptom moves over severity: a parabola through the machines, and what scatters. */
     private Optional<Course.Move> move(List<FaultSession> of, Symptom symptom) {
-        List<double[]> points = new ArrayList<>();
-        double moved = 0;
-        for (FaultSession s : of) {
-            Reading now = s.readings().get(symptom.key());
-            if (now != null) {
-                double change = now.scaled() - before(s, symptom);
-                moved += change * change;
-                boolean adds = symptom.joining() == Joining.SUM;
-                points.add(new double[] {s.severity(), adds ? change : now.scaled()});
-            }
-        }
-        if (points.size() < 6 || Math.sqrt(moved / points.size()) < MOVED * symptom.grain()) {
+        List<FaultSession> shown =
+                of.stream().filter(s -> s.readings().containsKey(symptom.key())).toList();
+        double moved =
+                shown.stream()
+                        .mapToDouble(s -> scaled(s, symptom) - own(s, symptom))
+                        .map(change -> change * change)
+                        .average()
+                        .orElse(0);
+        if (shown.size() < 6 || Math.sqrt(moved) < MOVED * symptom.grain()) {
             return Optional.empty();
         }
-        Course.Move move = fitted(symptom, points);
-        boolean drifts = symptom.joining() == Joining.SUM && middle(move) < STEADY * move.spread();
-        return drifts ? Optional.empty() : Optional.of(move);
+        if (symptom.joining() == Joining.LARGEST) {
+            return Optional.of(fitted(symptom, shown, s -> 0));
+        }
+        // a fault adds to what the machine did, or comes in its place, as a wrong speed does
+        Course.Move added = fitted(symptom, shown, s -> own(s, symptom));
+        Course.Move instead = fitted(symptom, shown, s -> usual(s, symptom));
+        Course.Move move = added.spread() <= instead.spread() ? added : instead;
+        return middle(move) < STEADY * move.spread() ? Optional.empty() : Optional.of(move);
+    }
+
+    private static double scaled(FaultSession s, Symptom symptom) {
+        return s.readings().get(symptom.key()).scaled();
     }
 
     /** How far a symptom moves over all severities. */
@@ -147,23 +154,28 @@ final class Learner {
         return Math.abs(move.at(0.2) + move.at(0.5) + move.at(0.8)) / 3;
     }
 
-    /** What the machine showed without the fault, or machines like it where it showed nothing. */
-    private double before(FaultSession s, Symptom symptom) {
+    /**
+     * What the machine showed without the fault, or what machines like it do if it showed nothing.
+     */
+    private double own(FaultSession s, Symptom symptom) {
         Reading own = soundByNumber.get(s.sound()).readings().get(symptom.key());
-        if (own != null) {
-            return own.scaled();
-        }
+        return own == null ? usual(s, symptom) : own.scaled();
+    }
+
+    /** What sound machines show on average at that tape speed. */
+    private double usual(FaultSession s, Symptom symptom) {
         return mean(
                 sound.stream().filter(m -> (m.mmPerS() < 60) == (s.mmPerS() < 60)).toList(),
                 symptom);
     }
 
-    private static Course.Move fitted(Symptom symptom, List<double[]> points) {
+    private static Course.Move fitted(
+            Symptom symptom, List<FaultSession> of, ToDoubleFunction<FaultSession> from) {
         OLSMultipleLinearRegression fit = new OLSMultipleLinearRegression();
         fit.newSampleData(
-                points.stream().mapToDouble(p -> p[1]).toArray(),
-                points.stream()
-                        .map(p -> new double[] {p[0], p[0] * p[0]})
+                of.stream().mapToDouble(s -> scaled(s, symptom) - from.applyAsDouble(s)).toArray(),
+                of.stream()
+                        .map(s -> new double[] {s.severity(), s.severity() * s.severity()})
                         .toArray(double[][]::new));
         double[] course =
                 Arrays.stream(fit.estimateRegressionParameters()).map(Learner::rounded).toArray();

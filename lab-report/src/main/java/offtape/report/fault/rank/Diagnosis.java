@@ -46,7 +46,8 @@ public record Diagnosis(List<Ranked> faults, double sound, double strange, List<
             Double tapeSpeedMmPerS,
             List<String> codes,
             Map<String, Reading> readings) {
-        Likelihood likelihood = new Likelihood(signatures.soundAt(tapeSpeedMmPerS), readings);
+        SymptomLikelihood likelihood =
+                new SymptomLikelihood(signatures.soundAt(tapeSpeedMmPerS), readings);
         if (likelihood.symptoms() < FEWEST) {
             return Optional.empty();
         }
@@ -58,7 +59,7 @@ public record Diagnosis(List<Ranked> faults, double sound, double strange, List<
     }
 
     private static List<Candidate> candidates(
-            String code, Signatures signatures, Likelihood likelihood) {
+            String code, Signatures signatures, SymptomLikelihood likelihood) {
         String course = SAME_COURSE.getOrDefault(code, code);
         List<Course> courses =
                 signatures.courses().stream().filter(c -> c.code().equals(course)).toList();
@@ -75,7 +76,11 @@ public record Diagnosis(List<Ranked> faults, double sound, double strange, List<
     }
 
     private static Candidate candidate(
-            Course course, boolean mirrored, String code, double prior, Likelihood likelihood) {
+            Course course,
+            boolean mirrored,
+            String code,
+            double prior,
+            SymptomLikelihood likelihood) {
         Effect[] effects =
                 IntStream.range(0, Ranking.SEVERITIES)
                         .mapToObj(

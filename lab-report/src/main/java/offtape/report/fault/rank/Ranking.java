@@ -32,10 +32,10 @@ final class Ranking {
     /** How likely a machine is strange in no known way, beforehand. */
     private static final double STRANGE = 0.005;
 
-    private final Likelihood likelihood;
+    private final SymptomLikelihood likelihood;
     private final List<Candidate> candidates;
 
-    Ranking(Likelihood likelihood, List<Candidate> candidates) {
+    Ranking(SymptomLikelihood likelihood, List<Candidate> candidates) {
         this.likelihood = likelihood;
         this.candidates = candidates;
     }

@@ -15,7 +15,10 @@ final class DistortionSymptoms {
 
     private static final Symptom LEVEL =
             Symptom.decibels(
-                    "level-at-3-percent", "Record level at 3 % K3, both channels", false, 0.5);
+                    "level-at-3-percent",
+                    "Record level at 3 % K3, mean of both channels",
+                    false,
+                    0.5);
     private static final Symptom LEVEL_DIFFERENCE =
             Symptom.decibels(
                     "level-at-3-percent-difference",
@@ -38,7 +41,10 @@ final class DistortionSymptoms {
             Symptom.decibels("k3-slope", "Rise of K3 with level", false, 0.3);
     private static final Symptom TREBLE_TOP =
             Symptom.decibels(
-                    "treble-saturation", "Highest level of 10 kHz, both channels", false, 0.7);
+                    "treble-saturation",
+                    "Highest level of 10 kHz, mean of both channels",
+                    false,
+                    0.7);
 
     /** All of them. */
     static final List<Symptom> ALL =

@@ -12,7 +12,8 @@ import offtape.report.result.Results;
 final class NoiseSymptoms {
 
     private static final Symptom HISS =
-            Symptom.decibels("hiss", "A-weighted noise re reference, both channels", false, 0.7);
+            Symptom.decibels(
+                    "hiss", "A-weighted noise re reference, mean of both channels", false, 0.7);
     private static final Symptom HISS_DIFFERENCE =
             Symptom.decibels("hiss-difference", "A-weighted noise, right less left", true, 0.5);
     private static final Symptom DARKNESS =

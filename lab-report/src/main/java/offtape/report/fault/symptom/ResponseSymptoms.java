@@ -55,7 +55,9 @@ final class ResponseSymptoms {
                             "Response at "
                                     + hz
                                     + " Hz"
-                                    + (difference ? ", right less left" : ", both channels"),
+                                    + (difference
+                                            ? ", right less left"
+                                            : ", mean of both channels"),
                             difference,
                             GRAIN_DB[i]));
         }

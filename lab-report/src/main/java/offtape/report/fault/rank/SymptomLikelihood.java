@@ -19,7 +19,7 @@ import offtape.report.fault.symptom.Symptoms;
  * alone. Each is judged with tails heavier than normal (Student's t with sixteen degrees of
  * freedom): one odd figure must not outvote all others.
  */
-final class Likelihood {
+final class SymptomLikelihood {
 
     /** A fault's course is trusted within this share of the change it makes. */
     private static final double COURSE_ERROR = 0.12;
@@ -35,7 +35,7 @@ final class Likelihood {
     private final double[] place;
     private final double[] spread;
 
-    Likelihood(Sound sound, Map<String, Reading> readings) {
+    SymptomLikelihood(Sound sound, Map<String, Reading> readings) {
         Map<String, Integer> rows = new HashMap<>();
         for (int i = 0; i < sound.symptoms().size(); i++) {
             rows.put(sound.symptoms().get(i), i);

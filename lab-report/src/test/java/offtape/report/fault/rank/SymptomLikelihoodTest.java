@@ -8,7 +8,7 @@ import offtape.report.fault.symptom.Reading;
 import org.junit.jupiter.api.Test;
 
 /** Likelihoods against their formula, worked out by hand on one or two symptoms. */
-class LikelihoodTest {
+class SymptomLikelihoodTest {
 
     /**
      * −½·17·ln(1 + z²/16) − ½·ln s² (Student's t with sixteen degrees of freedom, its constant left
@@ -21,8 +21,8 @@ class LikelihoodTest {
     /** Grain of 10 kHz is 0.4 dB; with a spread of 0.3 dB that makes one of 0.5 dB. */
     @Test
     void oneSymptomThatAdds() {
-        Likelihood one =
-                new Likelihood(
+        SymptomLikelihood one =
+                new SymptomLikelihood(
                         sound(List.of("response-10000"), new double[] {-1}, 0.09),
                         Map.of("response-10000", new Reading(-3, 0)));
         assertEquals(tails(-4, 1), one.log(), 1e-12);
@@ -36,8 +36,8 @@ class LikelihoodTest {
     @Test
     void aMirrorImageTurnsDifferences() {
         String key = "response-10000-difference";
-        Likelihood one =
-                new Likelihood(
+        SymptomLikelihood one =
+                new SymptomLikelihood(
                         sound(List.of(key), new double[] {0}, 0.09),
                         Map.of(key, new Reading(2, 0)));
         Effect left = one.effect(course(key, -2, 0), true, 0.5);
@@ -47,8 +47,8 @@ class LikelihoodTest {
     /** The largest counts alone: two lines of 0.1 % are no line of 0.2 %. */
     @Test
     void oneSymptomOfWhichTheLargestCounts() {
-        Likelihood one =
-                new Likelihood(
+        SymptomLikelihood one =
+                new SymptomLikelihood(
                         sound(List.of("capstan-line"), new double[] {-2}, 0.0036),
                         Map.of("capstan-line", new Reading(-1, 0)));
         // grain 0.08, spread 0.06: together 0.1
@@ -71,8 +71,8 @@ class LikelihoodTest {
                         List.of("loud-treble", "loud-treble-difference"),
                         new double[] {0, 0},
                         new double[][] {{0}, {0.15, 0}});
-        Likelihood two =
-                new Likelihood(
+        SymptomLikelihood two =
+                new SymptomLikelihood(
                         sound,
                         Map.of(
                                 "loud-treble", new Reading(0.5, 0),
@@ -82,8 +82,9 @@ class LikelihoodTest {
 
     @Test
     void whatIsNotShownTellsNothing() {
-        Likelihood none =
-                new Likelihood(sound(List.of("response-10000"), new double[] {-1}, 0.09), Map.of());
+        SymptomLikelihood none =
+                new SymptomLikelihood(
+                        sound(List.of("response-10000"), new double[] {-1}, 0.09), Map.of());
         assertEquals(0, none.symptoms());
         assertEquals(0, none.log(), 0);
     }
