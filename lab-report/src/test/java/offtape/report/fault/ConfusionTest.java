@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * How often the right fault is named, on machines of a seed that nothing was learned from. Runs
- * with {@code -Pstudies}.
+ * with {@code -Pfault-studies}.
  */
 class ConfusionTest {
 
@@ -31,7 +31,7 @@ class ConfusionTest {
     @TempDir private static Path folder;
 
     @Test
-    @Tag("study")
+    @Tag("fault-study")
     void namesFaults() throws IOException {
         FaultSessions sessions = new FaultSessions(folder);
         Signatures signatures = Signatures.load();

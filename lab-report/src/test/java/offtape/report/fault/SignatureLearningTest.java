@@ -11,7 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Learns the signatures of faults anew and writes them below {@code target}, to be looked at and
- * then copied to reference-data. Runs with {@code -Pstudies}.
+ * then copied to reference-data. Runs with {@code -Pfault-studies}.
  */
 class SignatureLearningTest {
 
@@ -22,7 +22,7 @@ class SignatureLearningTest {
     @TempDir private static Path folder;
 
     @Test
-    @Tag("study")
+    @Tag("fault-study")
     void learnsSignatures() throws IOException {
         FaultSessions sessions = new FaultSessions(folder);
         List<FaultSession> sound =
