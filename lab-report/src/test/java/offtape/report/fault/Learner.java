@@ -28,8 +28,11 @@ final class Learner {
     /** A symptom counts as moved by so many of its grains. */
     private static final double MOVED = 0.6;
 
-    /** What moves either way as much as one way, in spreads, is no sign of a fault. */
-    private static final double STEADY = 0.5;
+    /**
+     * A change is believed if it lies so many spreads from none over all severities: three standard
+     * deviations of the mean of seven machines.
+     */
+    private static final double STEADY = 1.1;
 
     private final List<FaultSession> sound;
     private final Map<Integer, FaultSession> soundByNumber;
@@ -116,9 +119,11 @@ final class Learner {
                                                         .equals(form.variant()))
                         .toList();
         List<Course.Move> moves = new ArrayList<>();
-        for (Symptom s : Symptoms.all()) {
-            move(of, s).ifPresent(moves::add);
-        }
+        // what both channels have alike can prefer neither
+        boolean even = form.side().equals("both") && !form.mirrored();
+        Symptoms.all().stream()
+                .filter(s -> !(even && s.mirrored()))
+                .forEach(s -> move(of, s).ifPresent(moves::add));
         return new Course(form.code(), form.variant(), form.side(), form.mirrored(), moves);
     }
 

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /**
- * Weighs sets of up to four faults against each other and against a sound machine: the likelihood
+ * Weighs sets of up to six faults against each other and against a sound machine: the likelihood
  * averaged over all severities times how likely the set is beforehand. Sets grow fault by fault
  * from those that explain most; whenever one is added, the severities of all are sought anew.
  */
@@ -18,7 +18,7 @@ final class Ranking {
     /** Severities that are tried. */
     static final int SEVERITIES = 9;
 
-    private static final int MOST_FAULTS = 4;
+    private static final int MOST_FAULTS = 6;
 
     /** Sets of one size that are tried with one more fault. */
     private static final int GROWN = 8;

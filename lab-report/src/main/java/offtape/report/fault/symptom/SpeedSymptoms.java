@@ -20,7 +20,7 @@ final class SpeedSymptoms {
                     Scale.SIGNED,
                     Joining.SUM,
                     false,
-                    0.06);
+                    0.15);
     private static final Symptom DRIFT = Symptom.size("drift", "Drift of the speed", "%", 0.15);
     private static final Symptom WOW =
             Symptom.size("irregular-wow", "Wow that is no steady line, rms", "%", 0.1);
