@@ -24,7 +24,7 @@ final class VerdictLines {
                 .forEach(f -> lines.add("Likely cause: " + cause(f)));
         verdict.faults().stream()
                 .findFirst()
-                .ifPresent(f -> lines.add("More of the first: offtape faults " + f.code()));
+                .ifPresent(f -> lines.add("About the likeliest: offtape faults " + f.code()));
         if (Subject.of(results) == Subject.MACHINE) {
             lines.addAll(decision(verdict));
         }

@@ -82,9 +82,9 @@ class BadMachineTest {
                         "unknown member",
                         3,
                         "{lab}/odd.json: the member \"colour\" is not known. Known "
-                                + "here: crosstalk, dropouts, electronics, format, heads, hiss, "
-                                + "hum, mode, modulationNoise, name, note, recorder, replay, saturation, seed, "
-                                + "tapeSpeedMmPerS, transport, version.",
+                                + "here: bias, crosstalk, dropouts, electronics, format, heads, hiss, "
+                                + "hum, mode, modulationNoise, name, note, recorder, replay, residue, saturation, "
+                                + "seed, swapped, tapeSpeedMmPerS, transport, version.",
                         l -> with("odd", MACHINE + ", \"colour\": \"red\"}")),
                 of(
                         "a member twice",

@@ -46,7 +46,7 @@ final class HeadFaults {
     /** Turns the head so far that the wave at 10 kHz falls by a share of itself over the track. */
     private static Workshop azimuth(Workshop w, double s, Draws d) {
         double widthMm = w.isCassette() ? 0.6 : 2;
-        double share = at(s, 0.3, 0.85);
+        double share = at(s, 0.12, 0.85);
         double tangent = share * w.waveUm() / 1000 / widthMm;
         return w.with("heads.azimuthArcMinutes", Math.toDegrees(Math.atan(tangent)) * 60);
     }

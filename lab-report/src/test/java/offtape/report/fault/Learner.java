@@ -14,6 +14,7 @@ import offtape.report.fault.symptom.Joining;
 import offtape.report.fault.symptom.Reading;
 import offtape.report.fault.symptom.Symptom;
 import offtape.report.fault.symptom.Symptoms;
+import org.apache.commons.math3.stat.StatUtils;
 import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
 
 /** Learns signatures from simulated machines. */
@@ -141,7 +142,11 @@ final class Learner {
             return Optional.empty();
         }
         if (symptom.joining() == Joining.LARGEST) {
-            return Optional.of(fitted(symptom, shown, s -> 0));
+            double[] changes =
+                    shown.stream().mapToDouble(s -> scaled(s, symptom) - own(s, symptom)).toArray();
+            boolean steady =
+                    StatUtils.mean(changes) > STEADY * Math.sqrt(StatUtils.variance(changes));
+            return steady ? Optional.of(fitted(symptom, shown, s -> 0)) : Optional.empty();
         }
         // a fault adds to what the machine did, or comes in its place, as a wrong speed does
         Course.Move added = fitted(symptom, shown, s -> own(s, symptom));
