@@ -1,15 +1,16 @@
 package offtape.cli.command;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Map;
+import offtape.core.audio.AudioFile;
+import offtape.core.audio.AudioFiles;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -19,7 +20,15 @@ class WavFormsTest {
 
     @TempDir private static Path folder;
 
+    /** Forms that hold the same samples in another wrapping. */
+    private static final Map<Wav, Wav> SAME =
+            Map.of(
+                    Wav.EXTENSIBLE_24, Wav.PCM_24,
+                    Wav.RF64_24, Wav.PCM_24,
+                    Wav.BW64_FLOAT, Wav.FLOAT_32);
+
     private static final Map<Wav, JsonNode> RESULTS = new EnumMap<>(Wav.class);
+    private static final Map<Wav, Path> FILES = new EnumMap<>(Wav.class);
 
     @BeforeAll
     static void measureAll() {
@@ -33,7 +42,10 @@ class WavFormsTest {
         }
         for (Wav form : Wav.values()) {
             Path file = lab.file(form + "/return.wav", form.of(Mini.RATE, sound));
-            RESULTS.put(form, lab.results(file));
+            FILES.put(form, file);
+            if (!SAME.containsKey(form)) {
+                RESULTS.put(form, lab.results(file));
+            }
         }
     }
 
@@ -49,7 +61,7 @@ class WavFormsTest {
      * 0.01 % a sample, and a figure takes the mean of 10⁴ samples or more: 10⁻⁴ % and 10⁻⁵ dB.
      */
     @ParameterizedTest
-    @EnumSource(Wav.class)
+    @EnumSource(names = {"PCM_16", "PCM_24", "PCM_32", "FLOAT_32"})
     void figuresAgreeWithinTheQuantisation(Wav form) {
         JsonNode exact = RESULTS.get(Wav.FLOAT_64);
         JsonNode found = RESULTS.get(form);
@@ -68,17 +80,16 @@ class WavFormsTest {
         }
     }
 
-    @Test
-    void theSameSamplesGiveTheSameResults() {
-        assertEquals(figures(Wav.PCM_24), figures(Wav.EXTENSIBLE_24));
-        assertEquals(figures(Wav.PCM_24), figures(Wav.RF64_24));
-        assertEquals(figures(Wav.FLOAT_32), figures(Wav.BW64_FLOAT));
+    /** The same samples give the same results, so it is enough that they are the same. */
+    @ParameterizedTest
+    @EnumSource(names = {"EXTENSIBLE_24", "RF64_24", "BW64_FLOAT"})
+    void anotherWrappingHoldsTheSameSamples(Wav form) {
+        assertArrayEquals(samples(SAME.get(form)), samples(form));
     }
 
-    /** Everything but the digest and time stamp of the file. */
-    private static JsonNode figures(Wav form) {
-        ObjectNode figures = RESULTS.get(form).deepCopy();
-        figures.remove("session");
-        return figures;
+    private static double[][] samples(Wav form) {
+        try (AudioFile sound = AudioFiles.open(FILES.get(form))) {
+            return sound.read(0, (int) sound.frames());
+        }
     }
 }

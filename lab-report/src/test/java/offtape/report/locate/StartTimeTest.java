@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import offtape.core.audio.MemoryAudio;
 import offtape.core.machine.MachineRun;
 import offtape.core.machine.SimulatedMachine;
@@ -97,10 +98,11 @@ class StartTimeTest {
             transports.add("\"motion\": {\"recorded\": \"" + motion + "\"}");
         }
         transports.add(components(4, 0.1, 0) + ", \"speedDeviationPercent\": -16.7");
-        List<double[]> errors = new ArrayList<>();
-        for (int i = 0; i < transports.size(); i++) {
-            errors.add(trial(returns, transports.get(i), -58, i + 1));
-        }
+        List<double[]> errors =
+                IntStream.range(0, transports.size())
+                        .parallel()
+                        .mapToObj(i -> trial(returns, transports.get(i), -58, i + 1))
+                        .toList();
         double worst = errors.stream().mapToDouble(e -> Math.abs(e[0])).max().orElseThrow();
         double widest = errors.stream().mapToDouble(e -> e[1]).max().orElseThrow();
         long within = errors.stream().filter(e -> Math.abs(e[0]) <= e[1]).count();
