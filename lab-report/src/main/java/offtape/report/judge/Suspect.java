@@ -52,8 +52,13 @@ record Suspect(FaultNote note, List<String> channels, double likelihood, String 
     boolean explains(Verdict.Check check) {
         return Judged.of(check)
                 .filter(j -> note.moves().contains(j.key()))
-                .map(j -> !j.isPerChannel() || isOn(check))
+                .map(j -> j == Judged.BALANCE ? tips() : !j.isPerChannel() || isOn(check))
                 .orElse(false);
+    }
+
+    /** Whether it makes the channels unequal: what both have alike does not. */
+    private boolean tips() {
+        return note.channels().equals("machine") || channels.size() == 1;
     }
 
     private boolean isOn(Verdict.Check check) {

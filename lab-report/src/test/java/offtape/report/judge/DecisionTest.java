@@ -54,6 +54,8 @@ class DecisionTest {
                 "two-pass|wow-and-flutter=fail|''|0.9|''|service|No known fault explains what fails",
                 "two-pass|wow-and-flutter=fail|pinch-roller=0.7|0.1|''|service|It would explain what"
                         + " fails: Wow and flutter, weighted peak.",
+                "two-pass|balance=fail|dirty-head=0.9|0.1|''|service|No known fault explains what fails",
+                "two-pass|balance=fail|dirty-head/left=0.9|0.1|''|service|explain what fails: Balance",
                 "two-pass|wow-and-flutter=fail response/left=unknown|''|-|response|service|Not known:"
                         + " Frequency response, left. It was not heard.",
                 "two-pass|noise-distance/left=fail|ground-loop=0.9|0.1|''|-|What fails likely has its"
