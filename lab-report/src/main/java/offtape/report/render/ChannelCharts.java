@@ -16,6 +16,9 @@ final class ChannelCharts {
     private static final int TRACE_HEIGHT = 300;
     private static final double LEAST_REACH_US = 0.05;
 
+    /** What leaks less is of no interest, dB. */
+    private static final double LOWEST_DB = -100;
+
     private ChannelCharts() {}
 
     /** Whether there is a delay over time to draw. */
@@ -60,8 +63,10 @@ final class ChannelCharts {
                                         DoubleStream.concat(
                                                 known(curve), Arrays.stream(curve.floorDb())))
                         .toArray();
-        double low = Math.max(-100, DoubleStream.of(levels).min().orElseThrow());
         double high = DoubleStream.of(levels).max().orElseThrow();
+        // a path without crosstalk or noise has nothing above the lowest level of interest
+        double lowest = Math.min(LOWEST_DB, high - 20);
+        double low = Math.max(lowest, DoubleStream.of(levels).min().orElseThrow());
         List<Series> series = new ArrayList<>();
         for (CrosstalkCurve curve : c.crosstalk()) {
             series.addAll(runs(curve));

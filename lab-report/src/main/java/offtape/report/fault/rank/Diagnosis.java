@@ -23,6 +23,9 @@ public record Diagnosis(List<Ranked> faults, double sound, double strange, List<
     /** Each fault is there in about so large a share of machines (an assumption). */
     private static final double PRIOR = 0.05;
 
+    /** Dirt is the commonest of all by far, and cheap to rule out (common practice, no source). */
+    private static final Map<String, Double> COMMON = Map.of("dirty-head", 0.15);
+
     /** Fewer symptoms tell nothing. */
     private static final int FEWEST = 12;
 
@@ -64,7 +67,8 @@ public record Diagnosis(List<Ranked> faults, double sound, double strange, List<
         List<Course> courses =
                 signatures.courses().stream().filter(c -> c.code().equals(course)).toList();
         int forms = courses.stream().mapToInt(c -> c.hasMirror() ? 2 : 1).sum();
-        double prior = Math.log(PRIOR / (1 - PRIOR) / forms);
+        double share = COMMON.getOrDefault(code, PRIOR);
+        double prior = Math.log(share / (1 - share) / forms);
         List<Candidate> candidates = new ArrayList<>();
         for (Course c : courses) {
             candidates.add(candidate(c, false, code, prior, likelihood));
