@@ -1,6 +1,7 @@
 package offtape.report.fault;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -54,9 +55,7 @@ final class LookAlikes {
         Optional<Evidence.Shown> telling =
                 Symptoms.all().stream()
                         .flatMap(s -> evidence.shown(s).stream())
-                        .max(
-                                java.util.Comparator.comparingDouble(
-                                        s -> gain(s, withOther, withFault)));
+                        .max(Comparator.comparingDouble(s -> gain(s, withOther, withFault)));
         return telling.filter(s -> gain(s, withOther, withFault) >= TELLS)
                 .map(
                         s ->

@@ -1,5 +1,6 @@
 package offtape.report.fault;
 
+import java.util.List;
 import java.util.Map;
 import offtape.report.fault.symptom.Reading;
 
@@ -14,7 +15,7 @@ import offtape.report.fault.symptom.Reading;
  * @param readings its symptoms
  */
 record FaultSession(
-        java.util.List<Given> faults,
+        List<Given> faults,
         double severity,
         int sound,
         String mode,

@@ -1,5 +1,7 @@
 package offtape.report.fault;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -194,6 +196,6 @@ final class Learner {
     }
 
     private static double rounded(double x) {
-        return new java.math.BigDecimal(x).round(new java.math.MathContext(5)).doubleValue();
+        return new BigDecimal(x).round(new MathContext(5)).doubleValue();
     }
 }
