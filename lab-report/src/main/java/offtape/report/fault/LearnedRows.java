@@ -3,7 +3,6 @@ package offtape.report.fault;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import offtape.report.fault.rank.Course;
 import offtape.report.fault.rank.Signatures;
@@ -25,9 +24,6 @@ public final class LearnedRows {
 
     private static final int MOST = 8;
 
-    /** Faults that share a signature and are told by how they were recorded. */
-    private static final Map<String, String> SAME = Map.of("record-azimuth", "azimuth");
-
     private final Signatures signatures;
 
     private LearnedRows(Signatures signatures) {
@@ -36,13 +32,12 @@ public final class LearnedRows {
 
     /** Those of a fault; empty if it moves no figure that is looked at. */
     public static List<SignatureRow> of(String code) {
-        return new LearnedRows(Signatures.load()).rows(SAME.getOrDefault(code, code));
+        return new LearnedRows(Signatures.load()).rows(code);
     }
 
     private List<SignatureRow> rows(String code) {
         List<SignatureRow> rows = new ArrayList<>();
-        List<Course> courses =
-                signatures.courses().stream().filter(c -> c.code().equals(code)).toList();
+        List<Course> courses = signatures.courses(code);
         for (Course course : courses) {
             String form = courses.size() > 1 ? " (" + course.variant() + ")" : "";
             Symptoms.all().stream()

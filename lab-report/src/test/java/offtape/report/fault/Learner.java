@@ -16,6 +16,7 @@ import offtape.report.fault.symptom.Joining;
 import offtape.report.fault.symptom.Reading;
 import offtape.report.fault.symptom.Symptom;
 import offtape.report.fault.symptom.Symptoms;
+import offtape.report.fault.symptom.TapeKind;
 import org.apache.commons.math3.stat.StatUtils;
 import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
 
@@ -59,7 +60,12 @@ final class Learner {
     private Sound sound(String tape) {
         List<FaultSession> of =
                 sound.stream()
-                        .filter(s -> tape.equals(s.mmPerS() < 60 ? "cassette" : "reel"))
+                        .filter(
+                                s ->
+                                        tape.equals(
+                                                TapeKind.isCassette(s.mmPerS())
+                                                        ? "cassette"
+                                                        : "reel"))
                         .toList();
         List<Symptom> shown =
                 Symptoms.all().stream()
@@ -177,7 +183,12 @@ final class Learner {
     /** What sound machines show on average at that tape speed. */
     private double usual(FaultSession s, Symptom symptom) {
         return mean(
-                sound.stream().filter(m -> (m.mmPerS() < 60) == (s.mmPerS() < 60)).toList(),
+                sound.stream()
+                        .filter(
+                                m ->
+                                        TapeKind.isCassette(m.mmPerS())
+                                                == TapeKind.isCassette(s.mmPerS()))
+                        .toList(),
                 symptom);
     }
 

@@ -1,6 +1,7 @@
 package offtape.report.fault;
 
 import offtape.core.machine.spec.MachineSpec;
+import offtape.report.fault.symptom.TapeKind;
 import offtape.report.measure.MachineDraft;
 
 /**
@@ -12,11 +13,8 @@ import offtape.report.measure.MachineDraft;
  */
 record Workshop(MachineDraft draft, double mmPerS, boolean full) {
 
-    /** Slower tape than this runs in cassettes, mm/s. */
-    private static final double CASSETTE_MM_PER_S = 60;
-
     boolean isCassette() {
-        return mmPerS < CASSETTE_MM_PER_S;
+        return TapeKind.isCassette(mmPerS);
     }
 
     Workshop with(String path, double value) {

@@ -29,9 +29,6 @@ public record Diagnosis(List<Ranked> faults, double sound, double strange, List<
     /** Fewer symptoms tell nothing. */
     private static final int FEWEST = 12;
 
-    /** Faults that look alike in one session and are told by how it was recorded. */
-    private static final Map<String, String> SAME_COURSE = Map.of("record-azimuth", "azimuth");
-
     /** Copies the lists so that the record cannot change. */
     public Diagnosis {
         faults = List.copyOf(faults);
@@ -63,9 +60,7 @@ public record Diagnosis(List<Ranked> faults, double sound, double strange, List<
 
     private static List<Candidate> candidates(
             String code, Signatures signatures, SymptomLikelihood likelihood) {
-        String course = SAME_COURSE.getOrDefault(code, code);
-        List<Course> courses =
-                signatures.courses().stream().filter(c -> c.code().equals(course)).toList();
+        List<Course> courses = signatures.courses(code);
         int forms = courses.stream().mapToInt(c -> c.hasMirror() ? 2 : 1).sum();
         double share = COMMON.getOrDefault(code, PRIOR);
         double prior = Math.log(share / (1 - share) / forms);

@@ -1,8 +1,10 @@
 package offtape.report.fault.rank;
 
 import java.util.List;
+import java.util.Map;
 import offtape.core.json.StrictJson;
 import offtape.reference.FaultFiles;
+import offtape.report.fault.symptom.TapeKind;
 
 /**
  * What sound machines look like, and how each fault moves that: learned from simulated machines.
@@ -22,8 +24,8 @@ public record Signatures(
     /** The version read here. */
     public static final int VERSION = 1;
 
-    /** Slower tape than this runs in cassettes, mm/s. */
-    private static final double CASSETTE_MM_PER_S = 60;
+    /** Faults that look alike in one session and are told by how it was recorded. */
+    private static final Map<String, String> SAME = Map.of("record-azimuth", "azimuth");
 
     private static final int MOST_MEBIBYTES = 4;
 
@@ -47,6 +49,12 @@ public record Signatures(
         return Release.SIGNATURES;
     }
 
+    /** The courses of a fault, one for each of its forms. */
+    public List<Course> courses(String code) {
+        String same = SAME.getOrDefault(code, code);
+        return courses.stream().filter(c -> c.code().equals(same)).toList();
+    }
+
     /** As text. */
     public String json() {
         return JSON.write(this);
@@ -54,7 +62,7 @@ public record Signatures(
 
     /** Sound machines of a tape speed in mm/s; that of reels where it is not known. */
     public Sound soundAt(Double tapeSpeedMmPerS) {
-        boolean slow = tapeSpeedMmPerS != null && tapeSpeedMmPerS < CASSETTE_MM_PER_S;
+        boolean slow = tapeSpeedMmPerS != null && TapeKind.isCassette(tapeSpeedMmPerS);
         String tape = slow ? "cassette" : "reel";
         return sound.stream().filter(s -> s.tape().equals(tape)).findFirst().orElseThrow();
     }

@@ -28,9 +28,6 @@ final class SpeedLineKinds {
     /** Motors and mains lie above this, hertz (common practice, no source). */
     private static final double MOTOR_HZ = 22;
 
-    /** Slower tape than this runs in cassettes, mm/s. */
-    private static final double CASSETTE_MM_PER_S = 60;
-
     /** A multiple is one within this share of the rate. */
     private static final double MULTIPLE_SHARE = 0.03;
 
@@ -51,8 +48,8 @@ final class SpeedLineKinds {
         this.lines = lines;
         this.mmPerS = mmPerS;
         // widest capstan and roller in use (common practice, no source)
-        capstanMm = mmPerS < CASSETTE_MM_PER_S ? 5 : 16;
-        rollerMm = mmPerS < CASSETTE_MM_PER_S ? 15 : 55;
+        capstanMm = TapeKind.isCassette(mmPerS) ? 5 : 16;
+        rollerMm = TapeKind.isCassette(mmPerS) ? 15 : 55;
     }
 
     /** The peak deviation of the strongest line of each kind, percent. */
