@@ -18,8 +18,13 @@ final class ExpectedTime {
 
     private final List<HeardTone> tones;
 
+    /** How much the speed of one tone differs from that of another, one standard deviation. */
+    private final double unsteadiness;
+
     ExpectedTime(List<HeardTone> tones) {
         this.tones = tones;
+        double[] all = tones.stream().mapToDouble(HeardTone::stretch).toArray();
+        this.unsteadiness = all.length == 0 ? 0 : scatter(all, new Median().evaluate(all));
     }
 
     /**
@@ -45,8 +50,10 @@ final class ExpectedTime {
         }
         double first = new Median().evaluate(before);
         double last = new Median().evaluate(after);
+        // few tones may be alike by chance where a slow wow swings all the same
         double scatter = Math.max(scatter(before, first), scatter(after, last));
-        double doubt = length * Math.hypot(scatter, (last - first) / 2);
+        double swing = Math.max(scatter, unsteadiness);
+        double doubt = length * Math.hypot(swing, (last - first) / 2);
         return Optional.of(new Later(((first + last) / 2 - 1) * length, doubt));
     }
 
