@@ -1,2 +1,2 @@
-/** Sound passed through filters that are given by their impulse response. */
+/** Filters: designed for a wanted magnitude, and sound passed through them. */
 package offtape.core.filter;

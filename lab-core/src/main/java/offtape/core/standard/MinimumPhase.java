@@ -8,7 +8,7 @@ import offtape.core.dsp.Spectrum;
  * Impulse responses of minimum phase from a magnitude alone, by folding the real cepstrum
  * (Oppenheim and Schafer, Discrete-Time Signal Processing, section on the complex cepstrum).
  */
-final class MinimumPhase {
+public final class MinimumPhase {
 
     private static final double NEPER_PER_DB = Math.log(10) / 20;
 
@@ -22,7 +22,7 @@ final class MinimumPhase {
      * @param n points of the transform, even, large against the length of the response
      * @param taps length of the result, at most n; its last quarter fades out
      */
-    static double[] impulseResponse(
+    public static double[] impulseResponse(
             DoubleUnaryOperator levelDb, double sampleRateHz, int n, int taps) {
         RealFft fft = RealFft.ofSize(n);
         double[] cepstrum = fft.inverse(logMagnitude(levelDb, sampleRateHz / n, n));

@@ -1,0 +1,128 @@
+package offtape.report.apply.correct;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import offtape.core.filter.EqualiserBand;
+import offtape.core.filter.EqualiserBand.Kind;
+import org.apache.commons.math3.exception.MathIllegalStateException;
+import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
+import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
+import org.apache.commons.math3.util.Pair;
+
+/**
+ * Bands moved until their gain comes nearest to a wanted one (Levenberg-Marquardt). Each number
+ * stays within sane limits, since it is the logistic function of what is searched.
+ *
+ * @param hz frequencies at which both are compared
+ * @param wanted gain wanted there, dB, 0 at 1 kHz
+ * @param weight how much each counts
+ * @param limit of gains
+ */
+record BandSearch(double[] hz, double[] wanted, double[] weight, BoostLimit limit) {
+
+    private static final double LEAST_Q = 0.3;
+    private static final double MOST_Q = 6;
+    private static final double LEAST_HZ = 30;
+    private static final double MOST_HZ = 18_000;
+    private static final double STEP = 1e-5;
+    private static final int MOST_ITERATIONS = 60;
+    private static final int MOST_EVALUATIONS = 300;
+
+    /** Starts keep this share of a range off its ends, where nothing would move any more. */
+    private static final double OFF_END = 0.02;
+
+    /** The bands that fit best from a start; only their gains are moved if so asked. */
+    List<EqualiserBand> improved(List<EqualiserBand> start, boolean gainsOnly) {
+        double[] first = theta(start, gainsOnly);
+        try {
+            RealVector best =
+                    new LevenbergMarquardtOptimizer()
+                            .optimize(
+                                    new LeastSquaresBuilder()
+                                            .start(first)
+                                            .target(new double[hz.length])
+                                            .model(p -> evaluated(p, start, gainsOnly))
+                                            .maxIterations(MOST_ITERATIONS)
+                                            .maxEvaluations(MOST_EVALUATIONS)
+                                            .lazyEvaluation(false)
+                                            .build())
+                            .getPoint();
+            return bands(best.toArray(), start, gainsOnly);
+        } catch (MathIllegalStateException e) {
+            // no end within the steps allowed: other starts are tried besides
+            return start;
+        }
+    }
+
+    private Pair<RealVector, RealMatrix> evaluated(
+            RealVector point, List<EqualiserBand> start, boolean gainsOnly) {
+        double[] theta = point.toArray();
+        double[] here = residuals(bands(theta, start, gainsOnly));
+        double[][] slopes = new double[hz.length][theta.length];
+        for (int k = 0; k < theta.length; k++) {
+            double[] moved = theta.clone();
+            moved[k] += STEP;
+            double[] there = residuals(bands(moved, start, gainsOnly));
+            for (int i = 0; i < hz.length; i++) {
+                slopes[i][k] = (there[i] - here[i]) / STEP;
+            }
+        }
+        return new Pair<>(new ArrayRealVector(here), new Array2DRowRealMatrix(slopes));
+    }
+
+    private double[] residuals(List<EqualiserBand> bands) {
+        double[] off = new double[hz.length];
+        Arrays.setAll(off, i -> weight[i] * (EqualiserSettings.gainDb(bands, hz[i]) - wanted[i]));
+        return off;
+    }
+
+    private double[] theta(List<EqualiserBand> bands, boolean gainsOnly) {
+        List<Double> all = new ArrayList<>();
+        for (EqualiserBand b : bands) {
+            all.add(free(b.gainDb(), -limit.cutDb(), limit.boostDb()));
+            if (!gainsOnly) {
+                all.add(free(Math.log(b.frequencyHz()), Math.log(LEAST_HZ), Math.log(MOST_HZ)));
+                if (b.kind() == Kind.PEAK) {
+                    all.add(free(Math.log(b.q()), Math.log(LEAST_Q), Math.log(MOST_Q)));
+                }
+            }
+        }
+        return all.stream().mapToDouble(x -> x).toArray();
+    }
+
+    private List<EqualiserBand> bands(double[] t, List<EqualiserBand> start, boolean gainsOnly) {
+        List<EqualiserBand> bands = new ArrayList<>();
+        int k = 0;
+        for (EqualiserBand b : start) {
+            double gain = bounded(t[k++], -limit.cutDb(), limit.boostDb());
+            double at = b.frequencyHz();
+            double q = b.q();
+            if (!gainsOnly) {
+                at = Math.exp(bounded(t[k++], Math.log(LEAST_HZ), Math.log(MOST_HZ)));
+                if (b.kind() == Kind.PEAK) {
+                    q = Math.exp(bounded(t[k++], Math.log(LEAST_Q), Math.log(MOST_Q)));
+                }
+            }
+            bands.add(new EqualiserBand(b.kind(), at, gain, q));
+        }
+        return bands;
+    }
+
+    private static double bounded(double free, double low, double high) {
+        return low + (high - low) / (1 + Math.exp(-free));
+    }
+
+    private static double free(double value, double low, double high) {
+        if (!(high > low)) {
+            return 0;
+        }
+        double share = (value - low) / (high - low);
+        double inside = Math.max(OFF_END, Math.min(1 - OFF_END, share));
+        return Math.log(inside / (1 - inside));
+    }
+}

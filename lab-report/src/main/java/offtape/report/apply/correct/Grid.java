@@ -1,0 +1,21 @@
+package offtape.report.apply.correct;
+
+import java.util.stream.IntStream;
+
+/** Frequencies that are spaced evenly over the logarithm. */
+final class Grid {
+
+    /** As many an octave as the response has points. */
+    private static final int PER_OCTAVE = 24;
+
+    private Grid() {}
+
+    /** From the first to the last, both included. */
+    static double[] over(double fromHz, double toHz) {
+        int steps =
+                Math.max(1, (int) Math.ceil(PER_OCTAVE * Math.log(toHz / fromHz) / Math.log(2)));
+        return IntStream.rangeClosed(0, steps)
+                .mapToDouble(i -> fromHz * Math.pow(toHz / fromHz, (double) i / steps))
+                .toArray();
+    }
+}

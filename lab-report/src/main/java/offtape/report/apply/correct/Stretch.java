@@ -1,0 +1,9 @@
+package offtape.report.apply.correct;
+
+/**
+ * A stretch of frequencies.
+ *
+ * @param fromHz where it begins
+ * @param toHz where it ends
+ */
+public record Stretch(double fromHz, double toHz) {}
