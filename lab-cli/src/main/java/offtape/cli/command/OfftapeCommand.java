@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
             DevicesCommand.class,
             LineupCommand.class,
             CaptureCommand.class,
+            CorrectCommand.class,
             TransferCommand.class,
             ErasureCommand.class,
             MeasureCommand.class,

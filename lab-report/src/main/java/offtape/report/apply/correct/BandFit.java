@@ -30,6 +30,7 @@ final class BandFit {
     /** A band of less does nothing that is heard, dB. */
     private static final double LEAST_GAIN_DB = 0.05;
 
+    private static final int PER_OCTAVE = 12;
     private static final int STARTS = 3;
 
     private final double[] hz;
@@ -43,7 +44,7 @@ final class BandFit {
         this.limit = limit;
         fromHz = Math.max(COUNTS_FROM_HZ, usable.fromHz());
         toHz = Math.min(COUNTS_TO_HZ, usable.toHz());
-        hz = Grid.over(LOWEST_HZ, HIGHEST_HZ);
+        hz = Grid.over(LOWEST_HZ, HIGHEST_HZ, PER_OCTAVE);
         wanted = Arrays.stream(hz).map(gain::at).toArray();
         weight = Arrays.stream(hz).map(f -> f >= fromHz && f <= toHz ? 1 : LESS).toArray();
     }

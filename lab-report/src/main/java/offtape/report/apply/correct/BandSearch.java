@@ -29,8 +29,9 @@ record BandSearch(double[] hz, double[] wanted, double[] weight, BoostLimit limi
     private static final double MOST_Q = 6;
     private static final double LEAST_HZ = 30;
     private static final double MOST_HZ = 18_000;
+    private static final double UNITY_HZ = 1000;
     private static final double STEP = 1e-5;
-    private static final int MOST_ITERATIONS = 60;
+    private static final int MOST_ITERATIONS = 40;
     private static final int MOST_EVALUATIONS = 300;
 
     /** Starts keep this share of a range off its ends, where nothing would move any more. */
@@ -62,23 +63,49 @@ record BandSearch(double[] hz, double[] wanted, double[] weight, BoostLimit limi
     private Pair<RealVector, RealMatrix> evaluated(
             RealVector point, List<EqualiserBand> start, boolean gainsOnly) {
         double[] theta = point.toArray();
-        double[] here = residuals(bands(theta, start, gainsOnly));
+        List<EqualiserBand> bands = bands(theta, start, gainsOnly);
+        double[][] own = bands.stream().map(this::gains).toArray(double[][]::new);
+        double[] here = new double[hz.length];
+        for (int i = 0; i < hz.length; i++) {
+            here[i] = -weight[i] * wanted[i];
+            for (double[] band : own) {
+                here[i] += band[i];
+            }
+        }
         double[][] slopes = new double[hz.length][theta.length];
         for (int k = 0; k < theta.length; k++) {
             double[] moved = theta.clone();
             moved[k] += STEP;
-            double[] there = residuals(bands(moved, start, gainsOnly));
+            // a number moves the one band that it belongs to
+            int band = bandOf(k, start, gainsOnly);
+            double[] there = gains(bands(moved, start, gainsOnly).get(band));
             for (int i = 0; i < hz.length; i++) {
-                slopes[i][k] = (there[i] - here[i]) / STEP;
+                slopes[i][k] = (there[i] - own[band][i]) / STEP;
             }
         }
         return new Pair<>(new ArrayRealVector(here), new Array2DRowRealMatrix(slopes));
     }
 
-    private double[] residuals(List<EqualiserBand> bands) {
-        double[] off = new double[hz.length];
-        Arrays.setAll(off, i -> weight[i] * (EqualiserSettings.gainDb(bands, hz[i]) - wanted[i]));
-        return off;
+    /** Weighted gain of a band re 1 kHz. */
+    private double[] gains(EqualiserBand band) {
+        double unity = band.gainDb(UNITY_HZ);
+        double[] gains = new double[hz.length];
+        Arrays.setAll(gains, i -> weight[i] * (band.gainDb(hz[i]) - unity));
+        return gains;
+    }
+
+    private static int bandOf(int number, List<EqualiserBand> start, boolean gainsOnly) {
+        int first = 0;
+        int band = 0;
+        while (number >= first + numbers(start.get(band), gainsOnly)) {
+            first += numbers(start.get(band), gainsOnly);
+            band++;
+        }
+        return band;
+    }
+
+    private static int numbers(EqualiserBand band, boolean gainsOnly) {
+        return gainsOnly ? 1 : band.kind() == Kind.PEAK ? 3 : 2;
     }
 
     private double[] theta(List<EqualiserBand> bands, boolean gainsOnly) {

@@ -69,6 +69,17 @@ public record Correction(
         notes = List.copyOf(notes);
     }
 
+    /** The filter of the session's own sample rate, or the first. */
+    public FilterFile usualFilter() {
+        return filters.stream()
+                .filter(
+                        f ->
+                                Integer.valueOf(f.sampleRateHz())
+                                        .equals(session.recordingSampleRate()))
+                .findFirst()
+                .orElse(filters.get(0));
+    }
+
     /** The change of noise on a channel, if it has an entry. */
     public Optional<NoiseChange> noiseOf(String channel) {
         return noise.stream().filter(n -> n.channel().equals(channel)).findFirst();

@@ -120,6 +120,12 @@ public final class Corrector {
         if (wish.target() != null) {
             noteEnds();
         }
+        if (CaptureMode.REFERENCE_TAPE.key().equals(results.session().mode())) {
+            notes.add(
+                    "The session is of a tape that was recorded elsewhere. Before the tape, the"
+                            + " filter holds for recordings made as that one was; after it, for such"
+                            + " tapes replayed on this machine.");
+        }
         Quantity deviation = results.speed() == null ? null : results.speed().deviation();
         if (deviation != null && deviation.isKnown() && Math.abs(deviation.value()) > 1) {
             notes.add(

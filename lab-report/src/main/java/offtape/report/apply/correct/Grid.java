@@ -12,8 +12,13 @@ final class Grid {
 
     /** From the first to the last, both included. */
     static double[] over(double fromHz, double toHz) {
-        int steps =
-                Math.max(1, (int) Math.ceil(PER_OCTAVE * Math.log(toHz / fromHz) / Math.log(2)));
+        return over(fromHz, toHz, PER_OCTAVE);
+    }
+
+    /** The same with at least so many an octave. */
+    static double[] over(double fromHz, double toHz, int perOctave) {
+        double octaves = Math.log(toHz / fromHz) / Math.log(2);
+        int steps = Math.max(1, (int) Math.ceil(perOctave * octaves));
         return IntStream.rangeClosed(0, steps)
                 .mapToDouble(i -> fromHz * Math.pow(toHz / fromHz, (double) i / steps))
                 .toArray();

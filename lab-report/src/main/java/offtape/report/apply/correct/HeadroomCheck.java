@@ -13,7 +13,9 @@ import offtape.report.result.Results;
 /** Reads off a session what boosted highs meet on its tape. */
 final class HeadroomCheck {
 
-    private static final double[] LEVELS_DB = {-20, -15, -10, -6, -3, 0, 3, 6};
+    private static final double[] LEVELS_DB = {
+        -20, -18, -16, -14, -12, -10, -8, -6, -4, -2, 0, 2, 4, 6
+    };
     private static final double[] BOOSTS_DB = {0, 3, 6, 9, 12};
     private static final double USUAL_HZ = 10_000;
 

@@ -8,7 +8,7 @@ import offtape.core.unit.Quantity;
  * through machine and filter, and both returns measured against the programme as it was.
  *
  * @param machine file with the machine's description
- * @param lowerByDb by how much the programme was lower ahead of the filter, dB
+ * @param lowerByDb by how much the programme was lower, either way, dB
  * @param channels one entry a channel
  */
 public record Verification(String machine, double lowerByDb, List<Channel> channels) {

@@ -76,7 +76,15 @@ public final class LevelReading {
             List<LevelAtK3> nothing =
                     percents.stream().map(p -> new LevelAtK3(p, none, none, none, none)).toList();
             return new ChannelLevels(
-                    channel, 0, nothing, none, none, noise, new double[0], new double[0]);
+                    channel,
+                    0,
+                    nothing,
+                    none,
+                    none,
+                    noise,
+                    new double[0],
+                    new double[0],
+                    new double[0]);
         }
         LadderCurves curves = new LadderCurves(ladder);
         Quantity oneDb = ladder.levelAtCompressionOneDb();
@@ -87,6 +95,7 @@ public final class LevelReading {
                 oneDb,
                 dbfs(oneDb),
                 noise,
+                ladder.k3Curve() == null ? new double[0] : ladder.k3Curve().recordLevelDb(),
                 k3(ladder),
                 range(ladder, noise));
     }
