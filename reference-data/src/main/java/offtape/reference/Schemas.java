@@ -44,4 +44,9 @@ public final class Schemas {
     public static String history() {
         return Resources.text("schemas/history.schema.json");
     }
+
+    /** Text of the schema of {@code correction.json}. */
+    public static String correction() {
+        return Resources.text("schemas/correction.schema.json");
+    }
 }

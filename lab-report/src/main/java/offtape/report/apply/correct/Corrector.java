@@ -23,6 +23,7 @@ public final class Corrector {
 
     private static final List<String> CHANNELS = List.of("left", "right");
     private static final int USUAL_RATE_HZ = 48_000;
+    private static final double MIDDLE_HZ = 1000;
     private static final int FEWEST_POINTS = 24;
     private static final double FROM_HZ = 40;
     private static final double TO_HZ = 15_000;
@@ -65,14 +66,14 @@ public final class Corrector {
         for (String channel : CHANNELS) {
             results.response().stream()
                     .filter(r -> r.channel().equals(channel))
-                    .filter(r -> r.frequencyHz().length >= FEWEST_POINTS)
+                    .filter(Corrector::tellsCurve)
                     .min(Comparator.comparingDouble(Response::levelDb))
                     .ifPresent(found::add);
         }
         if (found.isEmpty()) {
             throw new UnusableInputException(
                     place
-                            + " holds no frequency response. Measure the machine with a programme"
+                            + " holds no frequency response around 1 kHz. Measure the machine with a programme"
                             + " that has a sweep; \"offtape prepare\" writes one.");
         }
         if (found.size() == 1) {
@@ -82,6 +83,11 @@ public final class Corrector {
                             + " channel only; the filter has one channel and is made for that one.");
         }
         return found;
+    }
+
+    private static boolean tellsCurve(Response r) {
+        double[] hz = r.frequencyHz();
+        return hz.length >= FEWEST_POINTS && hz[0] < MIDDLE_HZ && hz[hz.length - 1] > MIDDLE_HZ;
     }
 
     private void requireTarget() {

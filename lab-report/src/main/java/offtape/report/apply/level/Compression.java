@@ -8,7 +8,8 @@ import offtape.report.result.FittedCurve;
 import offtape.report.result.LadderStep;
 
 /**
- * Compression over record level on a channel, read off the smooth curve of a ladder.
+ * Compression over record level on a channel, read off the smooth curve of a ladder, or off its
+ * steps where they are too few for one.
  *
  * @param ladder the ladder
  * @param recordDb record levels of its smooth curve, rising, dB re reference
@@ -36,22 +37,28 @@ public record Compression(Distortion ladder, double[] recordDb, double[] compres
             List<Distortion> ladders, String channel, DoublePredicate counts, double nearHz) {
         return ladders.stream()
                 .filter(d -> d.channel().equals(channel) && counts.test(d.frequencyHz()))
-                .filter(d -> d.replayCurve() != null && d.replayCurve().value().length > 1)
-                .filter(d -> d.steps().stream().anyMatch(Compression::tellsGain))
+                .filter(d -> d.steps().stream().filter(Compression::tellsGain).count() > 1)
                 .min(Comparator.comparingDouble(d -> Math.abs(Math.log(d.frequencyHz() / nearHz))))
                 .map(Compression::read)
                 .orElse(null);
     }
 
     private static boolean tellsGain(LadderStep s) {
-        return s.replayLevelDb() != null && s.compressionDb() != null;
+        return s.replayLevelDb() != null && s.compressionDb() != null && !s.noise().leftOut();
     }
 
     private static Compression read(Distortion d) {
-        LadderStep step = d.steps().stream().filter(Compression::tellsGain).findFirst().get();
+        List<LadderStep> steps = d.steps().stream().filter(Compression::tellsGain).toList();
+        FittedCurve curve = d.replayCurve();
+        if (curve == null || curve.value().length < 2) {
+            return new Compression(
+                    d,
+                    steps.stream().mapToDouble(LadderStep::recordLevelDb).toArray(),
+                    steps.stream().mapToDouble(LadderStep::compressionDb).toArray());
+        }
+        LadderStep step = steps.get(0);
         // of every step replay and compression together are record level and small-signal gain
         double gain = step.replayLevelDb() + step.compressionDb() - step.recordLevelDb();
-        FittedCurve curve = d.replayCurve();
         double[] compression = new double[curve.value().length];
         for (int i = 0; i < compression.length; i++) {
             compression[i] = curve.recordLevelDb()[i] + gain - curve.value()[i];
