@@ -47,7 +47,7 @@ import picocli.CommandLine.Spec;
             "           --out correction",
             "",
             "How hot to record at another tape speed as well:",
-            "  offtape correct session --also slow --k3 2% --out correction",
+            "  offtape correct session --also slow --k3 2%% --out correction",
         })
 final class CorrectCommand implements Callable<Integer> {
 

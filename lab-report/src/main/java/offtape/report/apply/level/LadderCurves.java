@@ -1,5 +1,7 @@
 package offtape.report.apply.level;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Distortion;
@@ -10,6 +12,8 @@ final class LadderCurves {
 
     /** K3 rises by some 2 dB per dB; less than this would give a level no bound. */
     private static final double LEAST_SLOPE = 0.3;
+
+    private static final int DIGITS = 3;
 
     private static final double DB_PER_NEPER = 20 / Math.log(10);
 
@@ -59,12 +63,19 @@ final class LadderCurves {
         return Quantity.unknown(
                 String.format(
                         Locale.ROOT,
-                        "K3 %s %.3g %% %s %+.0f dB, the %s level of the ladder that tells it.",
+                        "K3 %s %s %% %s %+.0f dB, the %s level of the ladder that tells it.",
                         below ? "stays under" : "is above",
-                        percent,
+                        plain(percent),
                         below ? "up to" : "already at",
                         k3.recordLevelDb()[below ? last : 0],
                         below ? "highest" : "lowest"));
+    }
+
+    private static String plain(double percent) {
+        return new BigDecimal(percent)
+                .round(new MathContext(DIGITS))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     /** Replay level of a record level, dB; unknown with that, or beyond the curve. */
