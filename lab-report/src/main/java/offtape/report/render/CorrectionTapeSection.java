@@ -29,7 +29,7 @@ final class CorrectionTapeSection {
                 c.noise().stream().filter(n -> n.frequencyHz().length > 0).toList();
         if (!drawn.isEmpty()) {
             String caption =
-                    "Solid: the hiss as it is, which the way before the tape leaves. Dashed: behind"
+                    "Heavier lines: the hiss as it is, which the way before the tape leaves. Finer ones: behind"
                             + " the filter after the tape.";
             body.add(Section.figure(caption, List.of(CorrectionCharts.noise(drawn, caption))));
         }
