@@ -8,10 +8,12 @@ import offtape.cli.terminal.Terminal;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
 import offtape.core.fault.RefusedOutputException;
+import offtape.core.fault.UnusableInputException;
 import offtape.core.machine.spec.MachineSpec;
 import offtape.core.output.OutputFolder;
 import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeFolder;
+import offtape.core.transport.CaptureMode;
 import offtape.report.apply.correct.Correction;
 import offtape.report.apply.correct.CorrectionWish;
 import offtape.report.apply.correct.Corrector;
@@ -122,12 +124,14 @@ final class CorrectCommand implements Callable<Integer> {
         Terminal terminal = common.terminal();
         CorrectionWish wish = filter.wish(k3);
         Corrector corrector = new Corrector(ResultsReader.read(session), session.toString(), wish);
-        List<Results> others = also.stream().map(ResultsReader::read).toList();
+        List<Results> others = also.stream().map(CorrectCommand::other).toList();
         terminal.progress(1, steps(), "Designing the filters");
-        Correction correction = checked(terminal, corrector, corrector.correction(others));
-        String[] names = CorrectionFiles.names(correction);
+        Correction designed = corrector.correction(others);
+        String[] names = CorrectionFiles.names(designed);
         requireOwn(names);
+        Correction correction;
         try (OutputFolder folder = OutputFolder.open(out, force, names)) {
+            correction = checked(terminal, corrector, designed);
             CorrectionFiles.write(correction, folder);
             folder.commit();
         }
@@ -137,6 +141,17 @@ final class CorrectCommand implements Callable<Integer> {
         CorrectWords.lines(correction).forEach(terminal::message);
         CorrectWords.next(correction, out).forEach(terminal::message);
         return ExitCodes.DONE;
+    }
+
+    private static Results other(Path folder) {
+        Results results = ResultsReader.read(folder);
+        if (CaptureMode.LOOPBACK.key().equals(results.session().mode())) {
+            throw new UnusableInputException(
+                    folder
+                            + " is a loopback session, in which there is no tape. Give a session of"
+                            + " the machine with --also.");
+        }
+        return results;
     }
 
     private int steps() {

@@ -86,8 +86,8 @@ final class TransferCommand implements Callable<Integer> {
             paramLabel = "FILE.wav",
             description =
                     "Impulse response of a filter before the machine, mono or stereo, at the stems'"
-                            + " sample rate. Its delay stays in the return; one of minimum phase has"
-                            + " none.")
+                            + " sample rate. Its delay stays in the return; one of minimum phase, as"
+                            + " correct writes, has none.")
     private Path preEmphasis;
 
     @Option(

@@ -102,7 +102,7 @@ final class SettingsText {
                         b.gainDb(),
                         b.kind() == Kind.PEAK ? "Q " + Numbers.significant(b.q(), 2) : "Q 0.71");
             }
-            line("  level       %s%5.1f dB", e.trimDb() < 0 ? "" : "+", e.trimDb());
+            line("  %-10s  %8s  %+5.1f dB", "level", "", e.trimDb());
             line(
                     "  Off the filter by %.1f dB at most, %.1f dB rms, from %s to %s.",
                     e.worstDb(), e.rmsDb(), hertz(e.fromHz()), hertz(e.toHz()));

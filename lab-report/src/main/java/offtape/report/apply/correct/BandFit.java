@@ -31,6 +31,10 @@ final class BandFit {
     private static final double LEAST_GAIN_DB = 0.05;
 
     private static final int PER_OCTAVE = 12;
+
+    /** What a decibel of gain is worth of a decibel of difference. */
+    private static final double CALM = 0.005;
+
     private static final int STARTS = 3;
 
     private final double[] hz;
@@ -66,9 +70,13 @@ final class BandFit {
                 found.add(fit.from(fit.start(kinds, start)));
             }
         }
-        return found.stream()
-                .min(Comparator.comparingDouble(s -> s.rmsDb() + s.worstDb() / 4))
-                .orElseThrow();
+        return found.stream().min(Comparator.comparingDouble(BandFit::cost)).orElseThrow();
+    }
+
+    /** Rms and a share of the largest difference, and a little for gains that undo each other. */
+    private static double cost(EqualiserSettings s) {
+        double gains = s.bands().stream().mapToDouble(b -> Math.abs(b.gainDb())).sum();
+        return s.rmsDb() + s.worstDb() / 4 + CALM * (gains + Math.abs(s.trimDb()));
     }
 
     private static List<Kind> kinds(int bands, boolean low, boolean high) {

@@ -27,11 +27,15 @@ record BandSearch(double[] hz, double[] wanted, double[] weight, BoostLimit limi
 
     private static final double LEAST_Q = 0.3;
     private static final double MOST_Q = 6;
-    private static final double LEAST_HZ = 30;
-    private static final double MOST_HZ = 18_000;
+    private static final double LEAST_HZ = 40;
+    private static final double MOST_HZ = 16_000;
     private static final double UNITY_HZ = 1000;
     private static final double STEP = 1e-5;
-    private static final int MOST_ITERATIONS = 40;
+
+    /** So much a decibel of gain weighs: bands must not work against each other for nothing. */
+    private static final double CALM = 0.12;
+
+    private static final int MOST_ITERATIONS = 100;
     private static final int MOST_EVALUATIONS = 300;
 
     /** Starts keep this share of a range off its ends, where nothing would move any more. */
@@ -39,24 +43,41 @@ record BandSearch(double[] hz, double[] wanted, double[] weight, BoostLimit limi
 
     /** The bands that fit best from a start; only their gains are moved if so asked. */
     List<EqualiserBand> improved(List<EqualiserBand> start, boolean gainsOnly) {
-        double[] first = theta(start, gainsOnly);
+        Best best = new Best(theta(start, gainsOnly));
         try {
-            RealVector best =
-                    new LevenbergMarquardtOptimizer()
-                            .optimize(
-                                    new LeastSquaresBuilder()
-                                            .start(first)
-                                            .target(new double[hz.length])
-                                            .model(p -> evaluated(p, start, gainsOnly))
-                                            .maxIterations(MOST_ITERATIONS)
-                                            .maxEvaluations(MOST_EVALUATIONS)
-                                            .lazyEvaluation(false)
-                                            .build())
-                            .getPoint();
-            return bands(best.toArray(), start, gainsOnly);
+            new LevenbergMarquardtOptimizer()
+                    .optimize(
+                            new LeastSquaresBuilder()
+                                    .start(best.theta)
+                                    .target(new double[hz.length + start.size()])
+                                    .model(p -> best.kept(p, evaluated(p, start, gainsOnly)))
+                                    .maxIterations(MOST_ITERATIONS)
+                                    .maxEvaluations(MOST_EVALUATIONS)
+                                    .lazyEvaluation(false)
+                                    .build());
         } catch (MathIllegalStateException e) {
-            // no end within the steps allowed: other starts are tried besides
-            return start;
+            // no end within the steps allowed: the best of them is good enough
+            return bands(best.theta, start, gainsOnly);
+        }
+        return bands(best.theta, start, gainsOnly);
+    }
+
+    /** The best point that was looked at. */
+    private static final class Best {
+        private double[] theta;
+        private double cost = Double.POSITIVE_INFINITY;
+
+        Best(double[] first) {
+            theta = first;
+        }
+
+        Pair<RealVector, RealMatrix> kept(RealVector at, Pair<RealVector, RealMatrix> found) {
+            double now = found.getFirst().getNorm();
+            if (now < cost) {
+                cost = now;
+                theta = at.toArray();
+            }
+            return found;
         }
     }
 
@@ -65,20 +86,26 @@ record BandSearch(double[] hz, double[] wanted, double[] weight, BoostLimit limi
         double[] theta = point.toArray();
         List<EqualiserBand> bands = bands(theta, start, gainsOnly);
         double[][] own = bands.stream().map(this::gains).toArray(double[][]::new);
-        double[] here = new double[hz.length];
+        double[] here = new double[hz.length + bands.size()];
+        for (int b = 0; b < bands.size(); b++) {
+            here[hz.length + b] = CALM * bands.get(b).gainDb();
+        }
         for (int i = 0; i < hz.length; i++) {
             here[i] = -weight[i] * wanted[i];
             for (double[] band : own) {
                 here[i] += band[i];
             }
         }
-        double[][] slopes = new double[hz.length][theta.length];
+        double[][] slopes = new double[here.length][theta.length];
         for (int k = 0; k < theta.length; k++) {
             double[] moved = theta.clone();
             moved[k] += STEP;
             // a number moves the one band that it belongs to
             int band = bandOf(k, start, gainsOnly);
-            double[] there = gains(bands(moved, start, gainsOnly).get(band));
+            EqualiserBand other = bands(moved, start, gainsOnly).get(band);
+            double[] there = gains(other);
+            double louder = other.gainDb() - bands.get(band).gainDb();
+            slopes[hz.length + band][k] = CALM * louder / STEP;
             for (int i = 0; i < hz.length; i++) {
                 slopes[i][k] = (there[i] - own[band][i]) / STEP;
             }
