@@ -60,7 +60,11 @@ class CorrectionPageTest {
                         results.health(),
                         results.verdict(),
                         results.dropoutSummary());
-        Corrector corrector = new Corrector(timed, "session", CorrectionWish.usual());
+        Corrector corrector =
+                new Corrector(
+                        timed,
+                        "session",
+                        new CorrectionWish(null, List.of(), 12, 12, 2, false, List.of()));
         double[] music = new double[9600];
         java.util.Arrays.setAll(music, i -> 0.5 * Math.sin(0.8 * i));
         correction =

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import offtape.core.machine.spec.MachineSpec;
@@ -25,6 +26,9 @@ class CorrectionTrialTest {
 
     /** Even a machine of little bass is put right from here. */
     private static final double LOWEST_HZ = 60;
+
+    private static final CorrectionWish WISH =
+            new CorrectionWish(null, List.of(8000), 12, 12, 1, false, List.of());
 
     @TempDir private Path folder;
 
@@ -97,7 +101,7 @@ class CorrectionTrialTest {
      */
     private void check(String name, MachineSpec spec, boolean whole, double toHz) {
         Path place = folder.resolve(name.replace(' ', '-'));
-        Correction c = TriedMachine.of(spec, whole, place).tried(CorrectionWish.usual());
+        Correction c = TriedMachine.of(spec, whole, place).tried(WISH);
         assertEquals(2, c.verification().channels().size());
         for (Verification.Channel v : c.verification().channels()) {
             double noise = v.noiseMeasured().value() - v.noisePredicted().value();

@@ -109,7 +109,10 @@ class CorrectorTest {
     }
 
     private static Corrector corrector(Results results) {
-        return new Corrector(results, "session", CorrectionWish.usual());
+        return new Corrector(
+                results,
+                "session",
+                new CorrectionWish(null, List.of(8000), 12, 12, 1, false, List.of()));
     }
 
     /** At 10 kHz the machine falls by 2·log2(5) = 4.644 dB, which the filter gives back. */
