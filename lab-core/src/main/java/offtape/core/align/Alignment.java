@@ -30,6 +30,12 @@ public record Alignment(
         return 1e6 * (1 / step - 1);
     }
 
+    /** The same place with the level left as it came back: only polarity is to be taken back. */
+    public Alignment levelled() {
+        List<Double> signs = gains.stream().map(Math::signum).toList();
+        return new Alignment(startFrame, step, signs, levelChangeDb, isBroken);
+    }
+
     /** Whether the path changed nothing but time by whole frames, and polarity. */
     public boolean isExact() {
         return step == 1

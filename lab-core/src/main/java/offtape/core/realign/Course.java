@@ -7,7 +7,7 @@ import java.util.Arrays;
  * of time beside it, given at some frames by value and slope and drawn between them by cubics.
  * Beyond the first and last the nearest value holds.
  */
-final class Course {
+final class Course implements FoundTrack.Way {
 
     private final double start;
     private final double step;
@@ -54,8 +54,8 @@ final class Course {
         return new Course(start + by, step, frames, late, slopes);
     }
 
-    /** Where a frame lies in the return. */
-    double at(double frame) {
+    @Override
+    public double at(double frame) {
         return start + step * frame + (isLine() ? 0 : beside(frame, index(frame)));
     }
 

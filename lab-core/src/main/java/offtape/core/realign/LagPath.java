@@ -18,6 +18,9 @@ final class LagPath {
 
     private static final double HIGH_HZ = 4500;
 
+    /** Below this a path's filters turn the phase by much, so it counts less. */
+    private static final double BASS_HZ = 400;
+
     /** Usual change of lateness from one window to the next as a share of time. */
     private static final double WOW = 0.003;
 
@@ -62,11 +65,13 @@ final class LagPath {
         double one = 0;
         double other = 0;
         for (int k = 0; k < last; k++) {
-            double a = Math.sqrt(x.power(k));
-            double b = Math.sqrt(y.power(k));
+            double hertz = windows.hertz(k);
+            double level = hertz * hertz / (hertz * hertz + BASS_HZ * BASS_HZ);
+            double a = level * Math.sqrt(x.power(k));
+            double b = level * Math.sqrt(y.power(k));
             one += a;
             other += b;
-            double w = a * b > 0 ? 1 / Math.sqrt(a * b) : 0;
+            double w = a * b > 0 ? level * level / Math.sqrt(a * b) : 0;
             re[first + k] = w * (y.re()[k] * x.re()[k] + y.im()[k] * x.im()[k]);
             im[first + k] = w * (y.im()[k] * x.re()[k] - y.re()[k] * x.im()[k]);
         }

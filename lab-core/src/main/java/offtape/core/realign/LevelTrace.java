@@ -100,6 +100,17 @@ final class LevelTrace {
         return out;
     }
 
+    /** Largest value, about the rms there to the power of one half. */
+    double loudest() {
+        double most = 0;
+        for (float[] band : bands) {
+            for (float v : band) {
+                most = Math.max(most, Math.abs(v));
+            }
+        }
+        return most;
+    }
+
     /** Number of values. */
     int length() {
         return bands[0].length;

@@ -30,7 +30,7 @@ record StraightLine(double start, double step, double middle, double doubt, doub
         double[] variances = curve.variances().clone();
         WeightedLine line = WeightedLine.through(times, values, variances);
         double swing = 0;
-        for (int round = 0; round < ROUNDS && curve.roughness() > 0; round++) {
+        for (int round = 0; round < ROUNDS && !curve.isLine(); round++) {
             swing = 0;
             for (int k = 0; k < times.length; k++) {
                 double off = values[k] - line.at(times[k]);
@@ -44,7 +44,7 @@ record StraightLine(double start, double step, double middle, double doubt, doub
         double[] doubts = doubts(times, values, variances, line, STRETCH_S * rate);
         // a curve that is smoothed to a line has one error in common at all moments
         double own = Math.sqrt(Arrays.stream(curve.variances()).min().orElse(0));
-        boolean isLine = curve.roughness() == 0;
+        boolean isLine = curve.isLine();
         double doubt = isLine ? own : Math.hypot(doubts[0], own);
         double slope = isLine ? slopeDoubt(times, curve) : doubts[1];
         return new StraightLine(

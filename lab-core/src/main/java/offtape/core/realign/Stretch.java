@@ -1,14 +1,9 @@
 package offtape.core.realign;
 
 /**
- * Windows one after another.
+ * A stretch of the original.
  *
- * @param from number of the first
- * @param to number of the one behind the last
+ * @param from its first frame
+ * @param to the one behind its last
  */
-record Stretch(int from, int to) {
-
-    int count() {
-        return to - from;
-    }
-}
+record Stretch(long from, long to) {}

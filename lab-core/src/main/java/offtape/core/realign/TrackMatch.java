@@ -1,20 +1,36 @@
 package offtape.core.realign;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import offtape.core.align.Alignment;
 import offtape.core.audio.AudioSource;
 import offtape.core.fault.UnusableInputException;
 
-/** Finds a track in its return by its sound alone, without marks. */
+/**
+ * Finds a track in its return by its sound alone, without marks. Levels in bands find the place
+ * over the whole length ({@link PlaceSearch}), {@link Kinship} tells whether it is one, {@link
+ * Tracker} follows it.
+ *
+ * <p>The delay is that without which the phase of the path's mean response is nearest to a constant
+ * from 500 Hz to 8 kHz ({@link PhaseSlope}).
+ */
 public final class TrackMatch {
 
-    /** How many standard uncertainties a difference may have and still be none. */
-    private static final double COVERAGE = 3;
+    /** How far the return may lie before or behind its original, seconds. */
+    public static final double FARTHEST_SECONDS = PlaceSearch.FARTHEST_S;
 
-    private static final double LEAST_DOUBT_FRAMES = 5e-4;
-    private static final double LEAST_DOUBT_OF_GAIN = 1e-5;
+    /** The shortest track that can be found, seconds. */
+    public static final double SHORTEST_SECONDS = 1;
+
     private static final double STRETCH_S = 60;
+    private static final double SAMPLED_S = 5;
+    private static final int SAMPLES = 24;
+
+    /** What lies below this rms is silence, full scale: below the rounding of 24 bits. */
+    private static final double SILENCE = 1e-7;
 
     private TrackMatch() {}
 
@@ -29,67 +45,142 @@ public final class TrackMatch {
      * @throws UnusableInputException if it is not found
      */
     public static Alignment find(AudioSource original, AudioSource returned) {
-        Tracked tracked = track(original, returned);
-        return alignment(tracked);
+        return follow(original, returned, Optional.empty(), false).alignment();
     }
 
-    static Tracked track(AudioSource original, AudioSource returned) {
-        List<Place> places =
-                new PlaceSearch(LevelTrace.of(original), LevelTrace.of(returned)).find();
+    /**
+     * Finds it and follows it.
+     *
+     * @param expected what is known beforehand, if anything
+     * @param isWhole whether all of it is to be followed; else a long track is looked at in two
+     *     minutes altogether, spread over its length
+     * @throws UnusableInputException if it is not found, or the two do not fit each other
+     */
+    public static FoundTrack follow(
+            AudioSource original,
+            AudioSource returned,
+            Optional<Expectation> expected,
+            boolean isWhole) {
+        check(original, returned);
+        LevelTrace trace = LevelTrace.of(original);
+        LevelTrace heard = LevelTrace.of(returned);
+        checkSound(trace, original);
+        checkSound(heard, returned);
+        PlaceScore score = new PlaceScore(trace, heard);
+        List<Place> places = new PlaceSearch(trace, heard).find();
         if (places.isEmpty()) {
-            throw new UnusableInputException(
-                    original.name() + " is not found in " + returned.name() + ".");
+            throw notFound(original, returned);
         }
-        Place place = places.get(0);
-        Windows windows = new Windows(original, returned);
-        Course rough = Course.line(place.start() * original.sampleRateHz(), place.step());
-        Tracked tracked = new Tracker(windows, all(windows)).follow(rough);
+        List<Place> alike = alike(score, places);
+        Place place = chosen(alike, expected);
+        double rate = original.sampleRateHz();
+        Course rough = score.course(place, rate);
+        if (!Kinship.of(original, returned, rough, trace).isKin()) {
+            throw notFound(original, returned);
+        }
+        List<Stretch> stretches = isWhole ? all(original) : some(original);
+        Tracked tracked = new Tracker(original, returned, stretches).follow(rough);
         if (tracked == null) {
-            throw new UnusableInputException(
-                    original.name() + " is not found in " + returned.name() + ".");
+            throw notFound(original, returned);
         }
-        return tracked;
+        OptionalDouble other =
+                alike.stream().filter(p -> p != place).mapToDouble(Place::start).findFirst();
+        return Findings.of(
+                tracked, original, returned, expected.isPresent() ? OptionalDouble.empty() : other);
     }
 
-    private static List<Stretch> all(Windows windows) {
-        int some = (int) (STRETCH_S * windows.sampleRateHz() / windows.hop());
+    private static void check(AudioSource original, AudioSource returned) {
+        if (original.sampleRateHz() != returned.sampleRateHz()) {
+            throw new UnusableInputException(
+                    String.format(
+                            "%s has %d Hz and %s has %d Hz. Convert the original to the return's"
+                                    + " sample rate, or export the return at the original's.",
+                            original.name(),
+                            original.sampleRateHz(),
+                            returned.name(),
+                            returned.sampleRateHz()));
+        }
+        if (original.channels() != 1 && original.channels() != returned.channels()) {
+            throw new UnusableInputException(
+                    String.format(
+                            "%s has %d channels and %s has %d. Give a return with the same channels,"
+                                    + " or an original with one.",
+                            original.name(),
+                            original.channels(),
+                            returned.name(),
+                            returned.channels()));
+        }
+        if (original.frames() < SHORTEST_SECONDS * original.sampleRateHz()) {
+            throw new UnusableInputException(
+                    original.name()
+                            + " is shorter than a second, too short to be found by its sound. Give a"
+                            + " longer stretch of the track.");
+        }
+    }
+
+    private static void checkSound(LevelTrace trace, AudioSource sound) {
+        if (trace.loudest() < SILENCE) {
+            throw new UnusableInputException(
+                    sound.name()
+                            + " is silent from 60 Hz to 9 kHz: there is nothing to find its place by."
+                            + " Check that it is the right file and channel.");
+        }
+    }
+
+    private static UnusableInputException notFound(AudioSource original, AudioSource returned) {
+        return new UnusableInputException(
+                String.format(
+                        "%s is not heard in %s: no place within %.0f minutes is more alike than chance"
+                                + " makes it. Check that the files belong together, and that the"
+                                + " return is not of another take or speed.",
+                        original.name(), returned.name(), FARTHEST_SECONDS / 60));
+    }
+
+    /** The best place and those that nothing in the sound tells from it. */
+    private static List<Place> alike(PlaceScore score, List<Place> places) {
+        Place best = places.get(0);
+        List<Place> alike = new ArrayList<>(List.of(best));
+        for (Place other : places.subList(1, places.size())) {
+            if (!score.tells(best, other)) {
+                alike.add(other);
+            }
+        }
+        return alike;
+    }
+
+    private static Place chosen(List<Place> alike, Optional<Expectation> expected) {
+        return expected.flatMap(
+                        e ->
+                                alike.stream()
+                                        .min(
+                                                Comparator.comparingDouble(
+                                                        p ->
+                                                                Math.abs(
+                                                                        p.start()
+                                                                                - e
+                                                                                        .delaySeconds()))))
+                .orElse(alike.get(0));
+    }
+
+    private static List<Stretch> all(AudioSource original) {
+        long some = Math.round(STRETCH_S * original.sampleRateHz());
         List<Stretch> stretches = new ArrayList<>();
-        for (int from = 0; from < windows.count(); from += some) {
-            stretches.add(new Stretch(from, Math.min(windows.count(), from + some)));
+        for (long from = 0; from < original.frames(); from += some) {
+            stretches.add(new Stretch(from, Math.min(original.frames(), from + some)));
         }
         return stretches;
     }
 
-    static Alignment alignment(Tracked tracked) {
-        StraightLine line = tracked.line();
-        double doubt =
-                Math.max(LEAST_DOUBT_FRAMES, Math.hypot(line.doubt(), tracked.slope().doubt()));
-        boolean isSteady =
-                Math.abs(line.step() - 1)
-                        < COVERAGE
-                                * Math.max(
-                                        line.stepDoubt(),
-                                        LEAST_DOUBT_FRAMES / Math.max(1, line.middle()));
-        double step = isSteady ? 1 : line.step();
-        double middle = line.start() + line.step() * line.middle();
-        double start = middle - step * line.middle();
-        boolean isWhole = isSteady && Math.abs(start - Math.rint(start)) < COVERAGE * doubt;
-        List<Double> gains = tracked.path().stream().map(TrackMatch::gain).toList();
-        return new Alignment(isWhole ? Math.rint(start) : start, step, gains, 0, false);
-    }
-
-    private static double gain(Transfer t) {
-        double sum = 0;
-        double size = 0;
-        double sign = 0;
-        for (int k = 0; k < t.re().length; k++) {
-            double w = t.coherence()[k] / Math.max(1e-12, 1 - t.coherence()[k]);
-            sum += w * t.power(k);
-            size += w;
-            sign += w * t.re()[k];
+    private static List<Stretch> some(AudioSource original) {
+        long span = Math.round(SAMPLED_S * original.sampleRateHz());
+        if (original.frames() <= SAMPLES * span) {
+            return all(original);
         }
-        double gain = size > 0 ? Math.sqrt(sum / size) : 1;
-        double told = Math.abs(gain - 1) < COVERAGE * LEAST_DOUBT_OF_GAIN ? 1 : gain;
-        return sign < 0 ? -told : told;
+        List<Stretch> stretches = new ArrayList<>();
+        for (int n = 0; n < SAMPLES; n++) {
+            long from = Math.round((original.frames() - span) * (n / (SAMPLES - 1.0)));
+            stretches.add(new Stretch(from, from + span));
+        }
+        return stretches;
     }
 }

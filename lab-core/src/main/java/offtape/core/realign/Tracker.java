@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import offtape.core.audio.AudioSource;
 
 /**
  * Follows a return along its original: roughly by {@link LagPath}, and then again and again with
@@ -33,17 +34,34 @@ final class Tracker {
 
     private static final int LINE_ROUNDS = 3;
 
+    /** From this round on lines of wow are looked for. */
+    private static final int SEARCHED_ROUND = 3;
+
+    /** The course is drawn at least so often where nothing sounds, seconds. */
+    private static final double BRIDGE_S = 0.06;
+
+    /** Beyond this nothing is drawn, seconds. */
+    private static final double LONGEST_GAP_S = 30;
+
     /** In so many rounds each window's response is taken at the window's own delay. */
     private static final int ROUGH_ROUNDS = 2;
 
     /** Least variance of a delay, frames squared: rounding and interpolation. */
     private static final double LEAST_VARIANCE = 4e-6;
 
+    /** Windows of the first look, long against a period of the lowest tones. */
+    private static final double LONG_S = 0.085;
+
+    /** Windows of all others, short against the period of wow. */
+    static final double SHORT_S = 0.043;
+
+    private final Windows longer;
     private final Windows windows;
     private final List<Stretch> stretches;
 
-    Tracker(Windows windows, List<Stretch> stretches) {
-        this.windows = windows;
+    Tracker(AudioSource original, AudioSource returned, List<Stretch> stretches) {
+        this.longer = new Windows(original, returned, LONG_S);
+        this.windows = new Windows(original, returned, SHORT_S);
         this.stretches = stretches;
     }
 
@@ -53,13 +71,39 @@ final class Tracker {
     /** Where windows lie, and the likeliest course through their delays. */
     private record Drawn(Course course, double[] frames, Smoothed curve) {}
 
+    /**
+     * How much of the return the original explains along a course, its delays set as well as can
+     * be: the mean of −ln(1 − coherence) over the frequencies.
+     */
+    double likeness(Course rough) {
+        List<LocalDelay> first = roughDelays(rough);
+        if (first.size() < 3) {
+            return 0;
+        }
+        Drawn drawn = drawn(rough, first, false, false);
+        Round start = new Round(drawn, path(drawn.course()), null, 0);
+        Round round = next(start, 0, false);
+        if (round == null) {
+            return 0;
+        }
+        double sum = 0;
+        int count = 0;
+        for (Transfer t : path(round.drawn().course())) {
+            for (double c : t.coherence()) {
+                sum -= Math.log(Math.max(1e-9, 1 - c));
+                count++;
+            }
+        }
+        return sum / count;
+    }
+
     /** Follows it from a course that is right within some hundredths of a second; null if lost. */
     Tracked follow(Course rough) {
         List<LocalDelay> first = roughDelays(rough);
         if (first.size() < 3) {
             return null;
         }
-        Drawn drawn = drawn(rough, first, false);
+        Drawn drawn = drawn(rough, first, false, false);
         boolean isSteady = swing(drawn) < STEADY_S * windows.sampleRateHz();
         Round round = new Round(drawn, path(drawn.course()), null, 0);
         for (int n = 0; n < LINE_ROUNDS && isSteady && round != null; n++) {
@@ -68,7 +112,7 @@ final class Tracker {
         for (int n = 0; n < MOST_ROUNDS && round != null; n++) {
             Course before = round.drawn().course();
             round = next(round, n, false);
-            boolean isLine = round != null && isSteady && round.drawn().curve().roughness() == 0;
+            boolean isLine = round != null && isSteady && round.drawn().curve().isLine();
             if (round != null
                     && (isLine || n >= WIDTHS.length - 1)
                     && moved(before, round.drawn()) < SETTLED) {
@@ -97,7 +141,7 @@ final class Tracker {
         if (delays.size() < 3) {
             return null;
         }
-        Drawn drawn = drawn(along, delays, isLine);
+        Drawn drawn = drawn(along, delays, isLine, number >= SEARCHED_ROUND);
         double shift = isRough ? 0 : shift(along, drawn);
         List<Transfer> path =
                 tallies.stream().map(t -> t.transfer().earlier(shift, windows)).toList();
@@ -125,8 +169,8 @@ final class Tracker {
     private List<LocalDelay> roughDelays(Course rough) {
         List<LocalDelay> all = new ArrayList<>();
         for (Stretch stretch : stretches) {
-            LagPath lags = new LagPath(windows);
-            windows.each(stretch, rough, lags::add);
+            LagPath lags = new LagPath(longer);
+            longer.each(stretch, rough, lags::add);
             all.addAll(lags.delays());
         }
         return all;
@@ -174,19 +218,37 @@ final class Tracker {
         }
     }
 
-    private Drawn drawn(Course along, List<LocalDelay> delays, boolean isLine) {
+    /** The delays in order, and between those far apart moments at which nothing was read. */
+    private List<LocalDelay> bridged(List<LocalDelay> delays) {
         List<LocalDelay> sorted = new ArrayList<>(delays);
         sorted.sort(Comparator.comparingDouble(LocalDelay::frame));
-        double[] frames = sorted.stream().mapToDouble(LocalDelay::frame).toArray();
+        List<LocalDelay> all = new ArrayList<>();
+        for (LocalDelay delay : sorted) {
+            double last = all.isEmpty() ? delay.frame() : all.get(all.size() - 1).frame();
+            double gap = delay.frame() - last;
+            if (gap < LONGEST_GAP_S * windows.sampleRateHz()) {
+                for (int n = 1; n * BRIDGE_S * windows.sampleRateHz() < gap; n++) {
+                    double frame = last + n * BRIDGE_S * windows.sampleRateHz();
+                    all.add(new LocalDelay(frame, 0, Double.POSITIVE_INFINITY));
+                }
+            }
+            all.add(delay);
+        }
+        return all;
+    }
+
+    private Drawn drawn(Course along, List<LocalDelay> delays, boolean isLine, boolean isSearched) {
+        List<LocalDelay> all = bridged(delays);
+        double[] frames = all.stream().mapToDouble(LocalDelay::frame).toArray();
         double[] values = new double[frames.length];
         double[] variances = new double[frames.length];
         for (int k = 0; k < frames.length; k++) {
             double line = along.start() + along.step() * frames[k];
-            values[k] = along.at(frames[k]) - line + along.step() * sorted.get(k).late();
-            variances[k] = Math.max(LEAST_VARIANCE, sorted.get(k).variance());
+            values[k] = along.at(frames[k]) - line + along.step() * all.get(k).late();
+            variances[k] = Math.max(LEAST_VARIANCE, all.get(k).variance());
         }
-        Smoother smoother = new Smoother(frames, values, variances);
-        Smoothed curve = isLine ? smoother.line() : smoother.likeliest(windows.sampleRateHz());
+        Smoother smoother = new Smoother(frames, values, variances, windows.sampleRateHz());
+        Smoothed curve = isLine ? smoother.line() : smoother.likeliest(isSearched);
         Course course =
                 new Course(along.start(), along.step(), frames, curve.values(), curve.slopes());
         return new Drawn(course, frames, curve);

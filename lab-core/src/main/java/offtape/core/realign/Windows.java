@@ -13,9 +13,6 @@ import offtape.core.dsp.Spectrum;
  */
 final class Windows {
 
-    /** Length of a window, about, seconds: long against a period, short against that of wow. */
-    private static final double WINDOW_S = 0.085;
-
     private static final double LOW_HZ = 30;
     private static final double HIGH_HZ = 16_000;
     private static final double HIGHEST_SHARE = 0.42;
@@ -30,11 +27,16 @@ final class Windows {
     private final int lowBin;
     private final int bins;
 
-    Windows(AudioSource original, AudioSource returned) {
+    /**
+     * Windows.
+     *
+     * @param seconds length of each, about
+     */
+    Windows(AudioSource original, AudioSource returned, double seconds) {
         this.original = original;
         this.returned = returned;
         int rate = original.sampleRateHz();
-        int length = Integer.highestOneBit((int) Math.round(1.4 * WINDOW_S * rate));
+        int length = Integer.highestOneBit((int) Math.round(1.4 * seconds * rate));
         this.fft = RealFft.ofSize(Math.max(256, length));
         this.shape = new double[fft.size()];
         for (int i = 0; i < shape.length; i++) {
@@ -54,11 +56,6 @@ final class Windows {
     /** Frames from one window to the next. */
     int hop() {
         return fft.size() / 2;
-    }
-
-    /** Number of windows that cover the original. */
-    int count() {
-        return (int) ((original.frames() + hop() - 1) / hop()) + 1;
     }
 
     int channels() {
@@ -111,8 +108,9 @@ final class Windows {
     /** Shows the windows of a stretch one after another. */
     void each(Stretch stretch, Course course, Consumer<Pair> taker) {
         CourseSound straight = new CourseSound(returned, course, original.frames());
-        for (int from = stretch.from(); from < stretch.to(); from += BLOCK) {
-            int to = Math.min(stretch.to(), from + BLOCK);
+        int end = (int) ((stretch.to() + hop() - 1) / hop());
+        for (int from = (int) (stretch.from() / hop()); from < end; from += BLOCK) {
+            int to = Math.min(end, from + BLOCK);
             long first = (long) (from - 1) * hop();
             int length = (to - from + 1) * hop();
             double[][] x = original.read(first, length);
