@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
             CaptureCommand.class,
             CorrectCommand.class,
             TransferCommand.class,
+            RealignCommand.class,
             ErasureCommand.class,
             MeasureCommand.class,
             CompareCommand.class,

@@ -1,0 +1,169 @@
+package offtape.cli.realign;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import offtape.core.align.Alignment;
+import offtape.core.audio.AudioFile;
+import offtape.core.audio.AudioFiles;
+import offtape.core.audio.AudioSource;
+import offtape.core.audio.WavEncoding;
+import offtape.core.audio.WavFormat;
+import offtape.core.audio.WavWriter;
+import offtape.core.realign.Expectation;
+import offtape.core.realign.FoundTrack;
+import offtape.core.realign.TrackMatch;
+import offtape.core.unit.Decibels;
+
+/**
+ * Puts one return back in time and writes it.
+ *
+ * @param isUnwarped whether slow errors of time are taken out
+ * @param isLevelSet whether the path's gain is taken back
+ * @param encoding of the file; what does not fit it is written as float
+ * @param sessionDelayMs delay of a session, or null
+ */
+public record RealignRun(
+        boolean isUnwarped, boolean isLevelSet, WavEncoding encoding, Double sessionDelayMs) {
+
+    private static final int BLOCK = 1 << 14;
+    private static final double FULL = 1 - 1e-4;
+
+    /**
+     * Does it.
+     *
+     * @param file where the sound goes
+     * @throws offtape.core.fault.UnusableInputException if the return cannot be used
+     */
+    public RealignReport run(RealignPair pair, Path file) {
+        try (AudioFile original = AudioFiles.open(pair.original());
+                AudioFile returned = AudioFiles.open(pair.returned())) {
+            Optional<Expectation> expected =
+                    Optional.ofNullable(sessionDelayMs).map(ms -> new Expectation(ms / 1000));
+            FoundTrack found = TrackMatch.follow(original, returned, expected, isUnwarped);
+            AudioSource straight =
+                    found.straightened(returned, isUnwarped, isLevelSet, original.frames());
+            double peak = peak(straight);
+            WavEncoding used = peak > 1 ? WavEncoding.FLOAT_32 : encoding;
+            write(straight, file, used);
+            return report(pair, original, returned, found, used);
+        }
+    }
+
+    private static double peak(AudioSource sound) {
+        double peak = 0;
+        for (long at = 0; at < sound.frames(); at += BLOCK) {
+            for (double[] x : sound.read(at, (int) Math.min(BLOCK, sound.frames() - at))) {
+                for (double v : x) {
+                    peak = Math.max(peak, Math.abs(v));
+                }
+            }
+        }
+        return peak;
+    }
+
+    private static void write(AudioSource sound, Path file, WavEncoding encoding) {
+        WavFormat format = new WavFormat(sound.sampleRateHz(), sound.channels(), encoding);
+        try (WavWriter wav = WavWriter.create(file, format)) {
+            for (long at = 0; at < sound.frames(); at += BLOCK) {
+                wav.write(sound.read(at, (int) Math.min(BLOCK, sound.frames() - at)));
+            }
+        }
+    }
+
+    private RealignReport report(
+            RealignPair pair,
+            AudioSource original,
+            AudioSource returned,
+            FoundTrack found,
+            WavEncoding used) {
+        Alignment line = found.alignment();
+        double rate = original.sampleRateHz();
+        double last = line.startFrame() + line.step() * (original.frames() - 1);
+        long before = Math.max(0, (long) Math.ceil(-line.startFrame() / line.step()));
+        long behind = (long) Math.ceil((last - (returned.frames() - 1)) / line.step() - 1e-6);
+        boolean isRemoved = isUnwarped && found.warp().isSignificant();
+        double delayMs = 1000 * line.startFrame() / rate;
+        RealignReport.AgainstSession session =
+                sessionDelayMs == null
+                        ? null
+                        : new RealignReport.AgainstSession(
+                                sessionDelayMs, delayMs - sessionDelayMs);
+        return new RealignReport(
+                RealignReport.FORMAT,
+                1,
+                pair.original().getFileName().toString(),
+                pair.returned().getFileName().toString(),
+                pair.output(),
+                original.sampleRateHz(),
+                original.frames(),
+                line.startFrame(),
+                delayMs,
+                2 * found.delayDoubtFrames(),
+                line.step() == 1 ? 0 : line.fastPpm(),
+                2 * found.ppmDoubt(),
+                line.gains().stream().map(RealignRun::channel).toList(),
+                isLevelSet,
+                line.isExact() && !isRemoved,
+                new RealignReport.Warp(
+                        isRemoved,
+                        found.warp().rmsMicroseconds(),
+                        isRemoved ? found.warp().doubtMicroseconds() : null,
+                        found.warp().swingsHz()),
+                found.coherence(),
+                Math.min(before, original.frames()),
+                Math.max(0, Math.min(behind, original.frames())),
+                used.isFloating() ? "float-32" : "pcm-" + used.bits(),
+                session,
+                warnings(found, returned, used, before, behind, rate));
+    }
+
+    private static RealignReport.Channel channel(double gain) {
+        return new RealignReport.Channel(
+                Decibels.ofAmplitude(Math.abs(gain)), gain < 0 ? "inverted" : "normal");
+    }
+
+    private List<String> warnings(
+            FoundTrack found,
+            AudioSource returned,
+            WavEncoding used,
+            long before,
+            long behind,
+            double rate) {
+        List<String> all = new ArrayList<>();
+        if (found.other().isPresent()) {
+            all.add(
+                    RealignWords.text(
+                            "The music repeats itself: the return may as well lie at %.3f s. Give"
+                                    + " --session, or check by ear.",
+                            found.other().getAsDouble()));
+        }
+        if (!found.isWholeRange()) {
+            all.add(
+                    "Too little sounds between 500 Hz and 8 kHz: the delay is that of the bass, where"
+                            + " filters of the path delay too.");
+        }
+        if (before > 0) {
+            all.add(
+                    RealignWords.text(
+                            "The return begins after its original: the first %.3f s are silence.",
+                            before / rate));
+        }
+        if (behind > 0) {
+            all.add(
+                    RealignWords.text(
+                            "The return ends before its original: the last %.3f s are silence.",
+                            behind / rate));
+        }
+        if (peak(returned) >= FULL) {
+            all.add(
+                    "The return reaches full scale: if the input was overdriven, record it again at a"
+                            + " lower level.");
+        }
+        if (used != encoding) {
+            all.add("Its peaks are beyond full scale, so it is written as 32-bit float.");
+        }
+        return all;
+    }
+}
