@@ -35,6 +35,11 @@ public final class Schemas {
         return Resources.text("schemas/transfer.schema.json");
     }
 
+    /** Text of the schema of what {@code realign} writes beside a file. */
+    public static String realign() {
+        return Resources.text("schemas/realign.schema.json");
+    }
+
     /** Text of the schema of {@code comparison.json}. */
     public static String comparison() {
         return Resources.text("schemas/comparison.schema.json");
