@@ -139,9 +139,38 @@ final class Smoother {
     }
 
     private Guess guess(int wander, int scatter, List<WowLine> lines) {
-        double likelihood = filter(wander, scatter, lines).run(null).likelihood();
+        double found =
+                wander == 0 && lines.isEmpty()
+                        ? lineLikelihood(widened(scatter))
+                        : filter(wander, scatter, lines).run(null).likelihood();
+        // rounding may leave a variance below nothing where all is nearly certain
+        double likelihood = Double.isNaN(found) ? Double.NEGATIVE_INFINITY : found;
         double trust = wander == 0 ? 2 + 0.5 * Math.log(times.length + 1.0) : 0;
         return new Guess(wander, scatter, likelihood + trust);
+    }
+
+    /** What the filter would say of a line, in closed form, where rounding does no harm. */
+    private double lineLikelihood(double[] wide) {
+        WeightedLine line = WeightedLine.through(times, values, wide);
+        double logs = -Math.log(line.valueVariance()) - Math.log(line.slopeVariance());
+        double squares = 0;
+        int n = 0;
+        double first = Double.NaN;
+        for (int k = 0; k < times.length; k++) {
+            if (Double.isFinite(wide[k])) {
+                double off = values[k] - line.at(times[k]);
+                logs += Math.log(wide[k]);
+                squares += off * off / wide[k];
+                if (n == 1) {
+                    logs -= 2 * Math.log(times[k] - first);
+                }
+                first = n == 0 ? times[k] : first;
+                n++;
+            }
+        }
+        int free = Math.max(1, n - 2);
+        double scale = Math.max(1, squares / free);
+        return -0.5 * (logs + free * Math.log(scale) + squares / scale);
     }
 
     private CourseFilter filter(int wander, int scatter, List<WowLine> lines) {

@@ -109,7 +109,9 @@ final class Windows {
     void each(Stretch stretch, Course course, Consumer<Pair> taker) {
         CourseSound straight = new CourseSound(returned, course, original.frames());
         int end = (int) ((stretch.to() + hop() - 1) / hop());
-        for (int from = (int) (stretch.from() / hop()); from < end; from += BLOCK) {
+        // a window on a border belongs to one stretch, or a moment would come twice
+        int begin = (int) ((stretch.from() + hop() - 1) / hop());
+        for (int from = begin; from < end; from += BLOCK) {
             int to = Math.min(end, from + BLOCK);
             long first = (long) (from - 1) * hop();
             int length = (to - from + 1) * hop();
