@@ -50,6 +50,11 @@ public final class Schemas {
         return Resources.text("schemas/history.schema.json");
     }
 
+    /** Text of the schema of what {@code listen --json} prints. */
+    public static String listen() {
+        return Resources.text("schemas/listen.schema.json");
+    }
+
     /** Text of the schema of {@code correction.json}. */
     public static String correction() {
         return Resources.text("schemas/correction.schema.json");

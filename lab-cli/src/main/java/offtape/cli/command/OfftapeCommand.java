@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
             FaultsCommand.class,
             SpeedCommand.class,
             TonesCommand.class,
+            ListenCommand.class,
             SimulateCommand.class
         },
         synopsisSubcommandLabel = "COMMAND",

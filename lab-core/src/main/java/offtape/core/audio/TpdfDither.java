@@ -6,18 +6,19 @@ package offtape.core.audio;
  * (Lipshitz, Wannamaker, Vanderkooy, J. Audio Eng. Soc. 40 (1992) 355). The generator is SplitMix64
  * (Steele, Lea, Flood, OOPSLA 2014), written out so that a seed means the same bytes for ever.
  */
-final class TpdfDither {
+public final class TpdfDither {
 
     private static final long GOLDEN_GAMMA = 0x9E37_79B9_7F4A_7C15L;
 
     private long state;
 
-    TpdfDither(long seed) {
+    /** A generator; the same seed gives the same values. */
+    public TpdfDither(long seed) {
         this.state = seed;
     }
 
     /** The next value in quantisation steps, between −1 and 1. */
-    double nextSteps() {
+    public double nextSteps() {
         return unit() - unit();
     }
 
