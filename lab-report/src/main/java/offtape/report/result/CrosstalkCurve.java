@@ -1,5 +1,7 @@
 package offtape.report.result;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
+
 /**
  * Crosstalk over frequency in one direction: what a channel hears of a sweep on the other alone, re
  * what it returns of the same sweep of its own.
@@ -10,6 +12,8 @@ package offtape.report.result;
  * @param crosstalkDb dB, negative; null where the leak stays under the noise
  * @param uncertaintyDb k = 2; null likewise
  * @param floorDb the least crosstalk that could be told
+ * @param phaseDegrees phase of the leak re the return of the channel that sounds, −180 to 180; null
+ *     where the leak stays under the noise, all of it null in sessions of an earlier release
  */
 public record CrosstalkCurve(
         String from,
@@ -17,4 +21,17 @@ public record CrosstalkCurve(
         double[] frequencyHz,
         Double[] crosstalkDb,
         Double[] uncertaintyDb,
-        double[] floorDb) {}
+        double[] floorDb,
+        @JsonInclude(JsonInclude.Include.NON_NULL) Double[] phaseDegrees) {
+
+    /** A curve without phases. */
+    public CrosstalkCurve(
+            String from,
+            String into,
+            double[] frequencyHz,
+            Double[] crosstalkDb,
+            Double[] uncertaintyDb,
+            double[] floorDb) {
+        this(from, into, frequencyHz, crosstalkDb, uncertaintyDb, floorDb, null);
+    }
+}

@@ -1,5 +1,6 @@
 package offtape.report.result;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 
 /**
@@ -23,9 +24,28 @@ public record HarmonicCurve(int order, List<Point> points) {
      *     stand four times above its floor
      * @param uncertaintyPercent expanded uncertainty (k = 2) of that, or null with it
      * @param floorPercent what noise alone would read, rms
+     * @param phaseDegrees phase of the harmonic less {@code order} times that of the fundamental,
+     *     both cosines, −180 to 180; the tape's motion is not in it. A third harmonic of a curve
+     *     that flattens has 180 on a path that turns no phase. Null where the harmonic is not told,
+     *     and in sessions of an earlier release
+     * @param phaseUncertaintyDegrees expanded uncertainty (k = 2) of that, or null with it
      */
     public record Point(
-            double frequencyHz, Double percent, Double uncertaintyPercent, double floorPercent) {
+            double frequencyHz,
+            Double percent,
+            Double uncertaintyPercent,
+            double floorPercent,
+            @JsonInclude(JsonInclude.Include.NON_NULL) Double phaseDegrees,
+            @JsonInclude(JsonInclude.Include.NON_NULL) Double phaseUncertaintyDegrees) {
+
+        /** A harmonic whose phase is not told. */
+        public Point(
+                double frequencyHz,
+                Double percent,
+                Double uncertaintyPercent,
+                double floorPercent) {
+            this(frequencyHz, percent, uncertaintyPercent, floorPercent, null, null);
+        }
 
         /** Whether the harmonic stands above the noise. */
         public boolean standsOut() {

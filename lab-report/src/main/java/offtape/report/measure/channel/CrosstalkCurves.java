@@ -69,12 +69,14 @@ final class CrosstalkCurves {
         Double[] db = new Double[centres.length];
         Double[] uncertaintyDb = new Double[centres.length];
         double[] floorDb = new double[centres.length];
+        Double[] phaseDegrees = new Double[centres.length];
         for (int i = 0; i < centres.length; i++) {
             Band band = band(alone, centres[i], from, into);
             floorDb[i] = band.floorDb();
             if (band.standsOut()) {
                 db[i] = band.levelDb();
                 uncertaintyDb[i] = band.uncertaintyDb();
+                phaseDegrees[i] = Math.toDegrees(band.sum().phase());
             }
         }
         return new CrosstalkCurve(
@@ -83,7 +85,8 @@ final class CrosstalkCurves {
                 centres,
                 db,
                 uncertaintyDb,
-                floorDb);
+                floorDb,
+                phaseDegrees);
     }
 
     /**
@@ -92,11 +95,12 @@ final class CrosstalkCurves {
      * @param leak power that keeps step with the sounding channel, chance included
      * @param chance what chance alone makes of it
      * @param scatter one standard deviation of the leak
+     * @param sum the leak with its phase re the sounding channel, in any unit
      */
-    private record Band(double leak, double chance, double scatter) {
+    private record Band(double leak, double chance, double scatter, Complex sum) {
 
         /** Where a sweep is not heard, all of it may be leak. */
-        static final Band NOTHING = new Band(0, 1 / STANDS_OUT, 0);
+        static final Band NOTHING = new Band(0, 1 / STANDS_OUT, 0, Complex.ZERO);
 
         boolean standsOut() {
             return leak > STANDS_OUT * chance;
@@ -122,6 +126,7 @@ final class CrosstalkCurves {
         double chance = 0;
         double variance = 0;
         int groups = 0;
+        Complex sum = Complex.ZERO;
         for (int start = first; start + TOGETHER <= last + 1; start += TOGETHER) {
             Band group = group(alone, start, from, into);
             if (group == Band.NOTHING) {
@@ -130,11 +135,12 @@ final class CrosstalkCurves {
             leak += group.leak();
             chance += group.chance();
             variance += group.scatter() * group.scatter();
+            sum = sum.plus(group.sum());
             groups++;
         }
         return groups == 0
                 ? Band.NOTHING
-                : new Band(leak / groups, chance / groups, Math.sqrt(variance) / groups);
+                : new Band(leak / groups, chance / groups, Math.sqrt(variance) / groups, sum);
     }
 
     /** A few bands of the sweep, added by phase. */
@@ -165,7 +171,10 @@ final class CrosstalkCurves {
         double coherent = together.size() * together.size() / source;
         double byChance = Math.max(floor, heard - coherent) / Math.max(1, values);
         return new Band(
-                coherent / wanted, byChance / wanted, Math.sqrt(2 * coherent * byChance) / wanted);
+                coherent / wanted,
+                byChance / wanted,
+                Math.sqrt(2 * coherent * byChance) / wanted,
+                together.times(1 / source));
     }
 
     /** Power of the silent channel's own sweep, the noise taken out. */

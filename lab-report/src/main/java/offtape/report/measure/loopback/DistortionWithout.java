@@ -116,7 +116,19 @@ public final class DistortionWithout {
                 heard.frequencyHz(),
                 heard.percent(),
                 Math.hypot(heard.uncertaintyPercent(), percent),
-                heard.floorPercent());
+                heard.floorPercent(),
+                heard.phaseDegrees(),
+                phaseDoubt(heard, percent));
+    }
+
+    /** A harmonic of the interface at right angles turns the machine's so far. */
+    private static Double phaseDoubt(HarmonicCurve.Point heard, double percent) {
+        return heard.phaseUncertaintyDegrees() == null
+                ? null
+                : (Double)
+                        Math.hypot(
+                                heard.phaseUncertaintyDegrees(),
+                                Math.toDegrees(Math.atan2(percent, heard.percent())));
     }
 
     private static InterfaceFigures.Step at(InterfaceFigures.Ladder ladder, double levelDb) {

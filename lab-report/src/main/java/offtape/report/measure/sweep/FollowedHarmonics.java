@@ -131,6 +131,15 @@ public final class FollowedHarmonics {
     }
 
     /**
+     * Phase of a harmonic in a band less its order times that of the fundamental, radians: each
+     * sample was turned back by the fundamental at the same moment, so motion is not in it.
+     */
+    double phase(int channel, int order, int i) {
+        Sums s = sums[channel][order - 1][i];
+        return Math.atan2(s.im, s.re);
+    }
+
+    /**
      * Power that noise adds to {@link #power}: what the silence holds around the harmonic, or what
      * is left when the mean is taken out of the band, whichever is more. The latter sees modulation
      * noise too.

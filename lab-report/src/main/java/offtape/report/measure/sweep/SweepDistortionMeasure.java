@@ -17,6 +17,9 @@ final class SweepDistortionMeasure {
     /** What remains of filters and of averaging over a band, as a share of the reading, k = 2. */
     private static final double OWN_SHARE = 0.02;
 
+    /** What remains of filters and of averaging over a band, degrees, k = 2. */
+    private static final double OWN_DEGREES = 0.5;
+
     private final FollowedHarmonics followed;
     private final int channel;
     private final PowerDensity noise;
@@ -65,7 +68,10 @@ final class SweepDistortionMeasure {
                         followed.frequencyHz(i),
                         percent,
                         Math.hypot(floor * Math.sqrt(2), OWN_SHARE * percent),
-                        floor)
+                        floor,
+                        Math.toDegrees(followed.phase(channel, order, i)),
+                        // across the line noise moves as much as along it
+                        Math.hypot(Math.toDegrees(floor * Math.sqrt(2) / percent), OWN_DEGREES))
                 : new HarmonicCurve.Point(followed.frequencyHz(i), null, null, floor);
     }
 }
