@@ -23,6 +23,12 @@ import offtape.core.unit.Quantity;
  * @param crosstalk over frequency, one curve a direction; empty if no sweep sounded on one channel
  *     alone
  * @param delayTrace the delay over time, null if there was no tone
+ * @param leakPhaseLeftToRight degrees, phase of {@code crosstalkLeftToRight} re the return of the
+ *     left channel, −180 to 180; null where the leak is not told and in sessions of an earlier
+ *     release
+ * @param leakPhaseRightToLeft the same of the other direction
+ * @param phaseDifference of the channels over frequency; null where no sweep told it and in
+ *     sessions of an earlier release
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Channels(
@@ -38,11 +44,48 @@ public record Channels(
         Quantity responseDelay,
         Quantity phaseResidual,
         List<CrosstalkCurve> crosstalk,
-        DelayTrace delayTrace) {
+        DelayTrace delayTrace,
+        Double leakPhaseLeftToRight,
+        Double leakPhaseRightToLeft,
+        PairPhaseCurve phaseDifference) {
 
     /** Copies the list so that the record cannot change. */
     public Channels {
         crosstalk = List.copyOf(crosstalk);
+    }
+
+    /** A pair of whose leaks no phase is told. */
+    public Channels(
+            Quantity balance,
+            Quantity crosstalkLeftToRight,
+            Quantity crosstalkRightToLeft,
+            Quantity interchannelDelay,
+            Quantity azimuth,
+            Quantity monoLossAt10kHz,
+            Quantity interchannelDelayWander,
+            Quantity interchannelDelayWanderPeakToPeak,
+            Quantity azimuthWander,
+            Quantity responseDelay,
+            Quantity phaseResidual,
+            List<CrosstalkCurve> crosstalk,
+            DelayTrace delayTrace) {
+        this(
+                balance,
+                crosstalkLeftToRight,
+                crosstalkRightToLeft,
+                interchannelDelay,
+                azimuth,
+                monoLossAt10kHz,
+                interchannelDelayWander,
+                interchannelDelayWanderPeakToPeak,
+                azimuthWander,
+                responseDelay,
+                phaseResidual,
+                crosstalk,
+                delayTrace,
+                null,
+                null,
+                null);
     }
 
     /** A pair of which nothing is known, for one reason. */
@@ -66,7 +109,10 @@ public record Channels(
                 responseDelay,
                 phaseResidual,
                 crosstalk,
-                delayTrace);
+                delayTrace,
+                leakPhaseLeftToRight,
+                leakPhaseRightToLeft,
+                phaseDifference);
     }
 
     /** The same pair without an angle, for a reason. */
@@ -84,6 +130,9 @@ public record Channels(
                 responseDelay,
                 phaseResidual,
                 crosstalk,
-                delayTrace);
+                delayTrace,
+                leakPhaseLeftToRight,
+                leakPhaseRightToLeft,
+                phaseDifference);
     }
 }

@@ -21,6 +21,10 @@ import offtape.core.unit.Quantity;
  * @param bands widest bands within ±1, ±2 and ±3 dB
  * @param contour peaks and dips of the bass, of rising frequency
  * @param levelDependence against the quietest sweep, or null for that one itself
+ * @param phaseDegrees phase of the return re the programme without its mean delay, as heard: motion
+ *     turns it by its lateness times the frequency, so it is that of the path in the bass and on
+ *     steady transports only; −180 to 180, same length. Null where an interface was taken out and
+ *     in sessions of an earlier release
  * @param harmonics second and third harmonic over frequency; empty but for the loudest sweep
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -38,13 +42,48 @@ public record Response(
         List<ResponseBand> bands,
         List<ContourPoint> contour,
         LevelDependence levelDependence,
-        List<HarmonicCurve> harmonics) {
+        List<HarmonicCurve> harmonics,
+        double[] phaseDegrees) {
 
     /** Copies the lists so that the response cannot change. */
     public Response {
         bands = List.copyOf(bands);
         contour = List.copyOf(contour);
         harmonics = List.copyOf(harmonics);
+    }
+
+    /** A response whose phase is not told. */
+    public Response(
+            String channel,
+            double levelDb,
+            double[] frequencyHz,
+            double[] magnitudeDb,
+            double[] uncertaintyDb,
+            Quantity lowerEdge,
+            Quantity upperEdge,
+            Quantity ripple,
+            double rippleFromHz,
+            double rippleToHz,
+            List<ResponseBand> bands,
+            List<ContourPoint> contour,
+            LevelDependence levelDependence,
+            List<HarmonicCurve> harmonics) {
+        this(
+                channel,
+                levelDb,
+                frequencyHz,
+                magnitudeDb,
+                uncertaintyDb,
+                lowerEdge,
+                upperEdge,
+                ripple,
+                rippleFromHz,
+                rippleToHz,
+                bands,
+                contour,
+                levelDependence,
+                harmonics,
+                null);
     }
 
     /** The same response held against that of a quieter sweep. */
@@ -63,7 +102,8 @@ public record Response(
                 bands,
                 contour,
                 found,
-                harmonics);
+                harmonics,
+                phaseDegrees);
     }
 
     /** The same response with the harmonics of its sweep. */
@@ -82,6 +122,27 @@ public record Response(
                 bands,
                 contour,
                 levelDependence,
-                found);
+                found,
+                phaseDegrees);
+    }
+
+    /** The same response with its phase, degrees, one value a frequency. */
+    public Response withPhase(double[] degrees) {
+        return new Response(
+                channel,
+                levelDb,
+                frequencyHz,
+                magnitudeDb,
+                uncertaintyDb,
+                lowerEdge,
+                upperEdge,
+                ripple,
+                rippleFromHz,
+                rippleToHz,
+                bands,
+                contour,
+                levelDependence,
+                harmonics,
+                degrees);
     }
 }

@@ -12,6 +12,7 @@ import offtape.report.measure.sweep.FollowedSweep;
 import offtape.report.measure.tone.ReferenceLevels;
 import offtape.report.result.Channels;
 import offtape.report.result.CrosstalkCurve;
+import offtape.report.result.PairPhaseCurve;
 import offtape.report.result.Session;
 
 /** How the channels compare: balance, crosstalk, delay between them. */
@@ -63,7 +64,7 @@ public final class ChannelMeasure {
                                 s -> s.channels() == ChannelSet.BOTH,
                                 "The programme has no sweep on both channels."));
         DelayWander wander = DelayWander.of(ret, crosstalk.leakage(), delay);
-        return channels(delay, delay.delay(), wander, delay.delay(), 1, List.of());
+        return channels(delay, delay.delay(), wander, delay.delay(), 1, List.of(), null);
     }
 
     private Channels withSweep(FollowedSweep sweep, NoiseDensities noise, KnownInterface known) {
@@ -71,11 +72,8 @@ public final class ChannelMeasure {
         FollowedSweep own = known == null ? sweep : sweep.without(known, ret);
         Quantity interfaces =
                 known == null ? Quantity.known(0, "µs", 0) : known.figures().interchannelDelay();
-        InterchannelDelay delay =
-                InterchannelDelay.of(
-                                PhaseBands.of(own, noise, speed, crosstalk.leakage()),
-                                crosstalk.looked())
-                        .less(interfaces);
+        PhaseBands bands = PhaseBands.of(own, noise, speed, crosstalk.leakage());
+        InterchannelDelay delay = InterchannelDelay.of(bands, crosstalk.looked()).less(interfaces);
         DelayWander wander =
                 DelayWander.of(ret, crosstalk.leakage(), delay)
                         .earlier(delay.delay().isKnown() ? interfaces : delay.delay());
@@ -85,7 +83,8 @@ public final class ChannelMeasure {
                 wander,
                 MonoLoss.of(own, noise, speed, delay, wander.rms()),
                 speed,
-                new CrosstalkCurves(ret, sweep, noise).measure());
+                new CrosstalkCurves(ret, sweep, noise).measure(),
+                bands.difference(speed));
     }
 
     /** The sweep passes in a moment; where the delay wanders, its mean may lie elsewhere. */
@@ -102,7 +101,8 @@ public final class ChannelMeasure {
             DelayWander wander,
             Quantity monoLoss,
             double speedRatio,
-            List<CrosstalkCurve> curves) {
+            List<CrosstalkCurve> curves,
+            PairPhaseCurve difference) {
         Azimuth azimuth = new Azimuth(session.tracks(), session.tapeSpeedMmPerS(), speedRatio);
         return new Channels(
                 balance(),
@@ -117,7 +117,10 @@ public final class ChannelMeasure {
                 fit.responseDelay(),
                 fit.phaseResidual(),
                 curves,
-                wander.trace());
+                wander.trace(),
+                crosstalk.leftToRightPhase(),
+                crosstalk.rightToLeftPhase(),
+                difference);
     }
 
     private Quantity balance() {

@@ -59,6 +59,16 @@ public final class CrosstalkMeasure {
         return right.crosstalk();
     }
 
+    /** Phase of left in right re the left channel, degrees; null if no leak is told. */
+    Double leftToRightPhase() {
+        return left.phaseDegrees();
+    }
+
+    /** Phase of right in left re the right channel, degrees; null if no leak is told. */
+    Double rightToLeftPhase() {
+        return right.phaseDegrees();
+    }
+
     /** Whether something sounds on one channel alone, so that a leak would be known. */
     boolean looked() {
         return ret.cues(Cue.Tone.class).stream().anyMatch(t -> t.channels() != ChannelSet.BOTH)
@@ -89,6 +99,10 @@ public final class CrosstalkMeasure {
 
         static Alone unknown(String reason) {
             return new Alone(Quantity.unknown(reason), Leakage.Leak.NONE);
+        }
+
+        Double phaseDegrees() {
+            return leak.ratio().size() > 0 ? (Double) Math.toDegrees(leak.ratio().phase()) : null;
         }
 
         Leakage.Leak known() {

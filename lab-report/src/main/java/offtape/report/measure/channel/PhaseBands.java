@@ -6,6 +6,7 @@ import offtape.report.measure.noise.NoiseDensities;
 import offtape.report.measure.sweep.FollowedSweep;
 import offtape.report.measure.sweep.Leakage;
 import offtape.report.measure.tone.Complex;
+import offtape.report.result.PairPhaseCurve;
 
 /**
  * The phase of the left channel against the right in the bands of a sweep in which both are heard.
@@ -17,6 +18,9 @@ final class PhaseBands {
 
     /** Phase error of a band at a perfect signal-to-noise ratio, radians. */
     private static final double OWN_PHASE_ERROR = 0.003;
+
+    /** Bands behind a point of the difference that is told: a twelfth of an octave. */
+    private static final int TOGETHER = 4;
 
     private final double[] radiansPerS;
     private final double[] phase;
@@ -120,6 +124,30 @@ final class PhaseBands {
     /** One over the variance of the phase. */
     double weight(int i) {
         return weight[i];
+    }
+
+    /**
+     * Right less left over the frequency of the programme, or null if nothing is told.
+     *
+     * @param speedRatio frequency in the recording over that in the programme
+     */
+    PairPhaseCurve difference(double speedRatio) {
+        int points = size() / TOGETHER;
+        double[] hz = new double[points];
+        double[] degrees = new double[points];
+        double[] uncertainty = new double[points];
+        for (int n = 0; n < points; n++) {
+            double weights = 0;
+            for (int i = n * TOGETHER; i < (n + 1) * TOGETHER; i++) {
+                hz[n] += weight[i] * radiansPerS[i] / (2 * Math.PI * speedRatio);
+                degrees[n] -= Math.toDegrees(weight[i] * phase[i]);
+                weights += weight[i];
+            }
+            hz[n] /= weights;
+            degrees[n] /= weights;
+            uncertainty[n] = Math.toDegrees(2 / Math.sqrt(weights));
+        }
+        return points == 0 ? null : new PairPhaseCurve(hz, degrees, uncertainty);
     }
 
     /** The same with all phases turned. */

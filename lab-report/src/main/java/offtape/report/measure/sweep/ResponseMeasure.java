@@ -91,7 +91,17 @@ public final class ResponseMeasure {
         LocalFit zero = LocalFit.at(octaves, levelDb, 0, REACH_OCTAVES);
         return zero == null
                 ? null
-                : response(channelName, sweep.cue().levelDb(), curve(zero), tapeSpeedMmPerS);
+                : withPhase(
+                        response(channelName, sweep.cue().levelDb(), curve(zero), tapeSpeedMmPerS));
+    }
+
+    private Response withPhase(Response response) {
+        double[] degrees =
+                Arrays.stream(response.frequencyHz())
+                        .map(f -> Math.toDegrees(sweep.phase(channel, sweep.index(f))))
+                        .toArray();
+        boolean told = Arrays.stream(degrees).allMatch(Double::isFinite);
+        return told ? response.withPhase(degrees) : response;
     }
 
     private ResponseCurve curve(LocalFit zero) {
