@@ -40,6 +40,11 @@ public final class Schemas {
         return Resources.text("schemas/realign.schema.json");
     }
 
+    /** Text of the schema of {@code model.json}. */
+    public static String model() {
+        return Resources.text("schemas/model.schema.json");
+    }
+
     /** Text of the schema of {@code comparison.json}. */
     public static String comparison() {
         return Resources.text("schemas/comparison.schema.json");

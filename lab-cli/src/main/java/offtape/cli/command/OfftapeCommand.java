@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
             CorrectCommand.class,
             TransferCommand.class,
             RealignCommand.class,
+            PreviewCommand.class,
             ErasureCommand.class,
             MeasureCommand.class,
             CompareCommand.class,
