@@ -199,28 +199,6 @@ class ReturnsTest {
         assertTrue(message.contains("from 12.0 s whole"), message);
     }
 
-    /** The clean machine of the accuracy table: ± 0.0005 %. */
-    @ParameterizedTest
-    @ValueSource(doubles = {3, -3})
-    void atAnotherSpeed(double percent) {
-        Path machine =
-                lab.file(
-                        "machine" + percent + ".json",
-                        "{\"format\": \"offtape-machine\", \"version\": 1, \"transport\":"
-                                + " {\"speedDeviationPercent\": "
-                                + percent
-                                + "}}");
-        Path recording = lab.path("speed" + percent + ".wav");
-        Object[] simulate = {
-            "simulate", "--programme", lab.programme(), "--machine", machine, "--out", recording
-        };
-        assertEquals(0, Tool.run(simulate).code());
-        JsonNode results = lab.results(recording);
-        assertEquals(percent, value(results, "/speed/deviation"), 0.0005);
-        assertEquals(0, value(results, "/speed/weightedPeak"), 0.002);
-        assertEquals(0, value(results, "/channels/balance"), 0.03);
-    }
-
     /** What a bare tone reads: 3150 Hz heard as 3181.5 is 1 % fast, re 3000 Hz 6.05 %. */
     @Test
     void aBareTone() {

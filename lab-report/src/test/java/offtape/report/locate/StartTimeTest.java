@@ -15,6 +15,7 @@ import offtape.core.machine.SimulatedMachine;
 import offtape.core.machine.spec.MachineSpec;
 import offtape.core.programme.Cue;
 import offtape.core.programme.CueSheet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -77,16 +78,30 @@ class StartTimeTest {
         };
     }
 
-    /** At k = 2 about 95 of a hundred lie within; of twenty-four, at least 22 are asked for. */
+    /** At k = 2 about 95 of a hundred lie within; of eleven, at least 10 are asked for. */
     @Test
     void theStatedUncertaintyHoldsUnderWowAndFlutter() {
+        theStatedUncertaintyHolds(List.of(0.5, 3.1), 2, List.of("transport-a", "transport-c"));
+    }
+
+    @Test
+    @Tag("study")
+    void theStatedUncertaintyHoldsUnderManyTransports() {
+        theStatedUncertaintyHolds(
+                List.of(0.5, 0.9, 1.7, 3.1, 6.3, 12.0),
+                4,
+                List.of("transport-a", "transport-b", "transport-c"));
+    }
+
+    private static void theStatedUncertaintyHolds(
+            List<Double> wowHz, int random, List<String> motions) {
         Returns returns = programme(0.02);
         List<String> transports = new ArrayList<>();
-        for (double hz : new double[] {0.5, 0.9, 1.7, 3.1, 6.3, 12}) {
+        for (double hz : wowHz) {
             transports.add(components(hz, 0.3, 20));
             transports.add(components(hz, 0.3, 130) + ", \"speedDeviationPercent\": -1.2");
         }
-        for (int i = 0; i < 4; i++) {
+        for (int i = 0; i < random; i++) {
             transports.add(
                     "\"randomFlutter\": {\"rmsPercent\": 0.1, \"lowHz\": 0.5, \"highHz\": 100}");
             transports.add(
@@ -94,7 +109,7 @@ class StartTimeTest {
                             + ", \"randomFlutter\": {\"rmsPercent\": 0.05, \"lowHz\": 0.5,"
                             + " \"highHz\": 100}");
         }
-        for (String motion : List.of("transport-a", "transport-b", "transport-c")) {
+        for (String motion : motions) {
             transports.add("\"motion\": {\"recorded\": \"" + motion + "\"}");
         }
         transports.add(components(4, 0.1, 0) + ", \"speedDeviationPercent\": -16.7");
@@ -115,8 +130,7 @@ class StartTimeTest {
                 errors.size(),
                 widest);
         assertTrue(worst <= ALLOWED_MS, "worst " + worst);
-        assertTrue(within >= errors.size() - 2, within + " of " + errors.size());
-        assertEquals(24, errors.size());
+        assertTrue(within >= errors.size() - errors.size() / 10, within + " of " + errors.size());
     }
 
     @ParameterizedTest
