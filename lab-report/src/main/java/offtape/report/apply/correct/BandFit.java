@@ -33,7 +33,15 @@ final class BandFit {
     private static final int PER_OCTAVE = 12;
 
     /** What a decibel of gain is worth of a decibel of difference. */
-    private static final double CALM = 0.005;
+    private static final double CALM = 0.015;
+
+    /** What a band less to dial in is worth of a decibel of difference. */
+    private static final double BAND = 0.02;
+
+    /** What a decibel of gain weighs while the bands are looked for, and at last. */
+    private static final double CALM_FIRST = 0.25;
+
+    private static final double CALM_THEN = 0.06;
 
     private static final int STARTS = 3;
 
@@ -64,19 +72,22 @@ final class BandFit {
     static EqualiserSettings of(Curve gain, Stretch usable, BoostLimit limit, int bands) {
         BandFit fit = new BandFit(gain, usable, limit);
         List<EqualiserSettings> found = new ArrayList<>(List.of(fit.judged(List.of())));
-        for (int shelves = 0; shelves < 4; shelves++) {
-            List<Kind> kinds = kinds(bands, (shelves & 1) != 0, (shelves & 2) != 0);
-            for (int start = 0; start < STARTS && kinds.size() == bands; start++) {
-                found.add(fit.from(fit.start(kinds, start)));
+        for (int some = 1; some <= bands; some++) {
+            for (int shelves = 0; shelves < 4; shelves++) {
+                List<Kind> kinds = kinds(some, (shelves & 1) != 0, (shelves & 2) != 0);
+                for (int start = 0; start < STARTS && kinds.size() == some; start++) {
+                    found.add(fit.from(fit.start(kinds, start)));
+                }
             }
         }
         return found.stream().min(Comparator.comparingDouble(BandFit::cost)).orElseThrow();
     }
 
-    /** Rms and a share of the largest difference, and a little for gains that undo each other. */
+    /** Rms and a share of the largest difference, and a little for what there is to dial in. */
     private static double cost(EqualiserSettings s) {
         double gains = s.bands().stream().mapToDouble(b -> Math.abs(b.gainDb())).sum();
-        return s.rmsDb() + s.worstDb() / 4 + CALM * (gains + Math.abs(s.trimDb()));
+        double turned = gains + Math.abs(s.trimDb());
+        return s.rmsDb() + s.worstDb() / 4 + CALM * turned + BAND * s.bands().size();
     }
 
     private static List<Kind> kinds(int bands, boolean low, boolean high) {
@@ -95,10 +106,13 @@ final class BandFit {
 
     private EqualiserSettings from(List<EqualiserBand> start) {
         BandSearch search = new BandSearch(hz, wanted, weight, limit);
+        // what lies near a calm set of bands is looked for, not the nearest set of all
+        List<EqualiserBand> calm = search.improved(start, false, CALM_FIRST);
         List<EqualiserBand> dialled =
-                search.improved(start, false).stream().map(Dial::near).toList();
+                search.improved(calm, false, CALM_THEN).stream().map(Dial::near).toList();
         // frequency and Q are rounded more coarsely than gain, which then makes up for it
-        List<EqualiserBand> best = search.improved(dialled, true).stream().map(Dial::near).toList();
+        List<EqualiserBand> best =
+                search.improved(dialled, true, 0).stream().map(Dial::near).toList();
         return judged(best);
     }
 

@@ -25,15 +25,12 @@ import org.apache.commons.math3.util.Pair;
  */
 record BandSearch(double[] hz, double[] wanted, double[] weight, BoostLimit limit) {
 
-    private static final double LEAST_Q = 0.3;
+    private static final double LEAST_Q = 0.5;
     private static final double MOST_Q = 6;
     private static final double LEAST_HZ = 40;
     private static final double MOST_HZ = 16_000;
     private static final double UNITY_HZ = 1000;
     private static final double STEP = 1e-5;
-
-    /** So much a decibel of gain weighs: bands must not work against each other for nothing. */
-    private static final double CALM = 0.12;
 
     private static final int MOST_ITERATIONS = 100;
     private static final int MOST_EVALUATIONS = 300;
@@ -41,8 +38,14 @@ record BandSearch(double[] hz, double[] wanted, double[] weight, BoostLimit limi
     /** Starts keep this share of a range off its ends, where nothing would move any more. */
     private static final double OFF_END = 0.02;
 
-    /** The bands that fit best from a start; only their gains are moved if so asked. */
-    List<EqualiserBand> improved(List<EqualiserBand> start, boolean gainsOnly) {
+    /**
+     * The bands that fit best from a start.
+     *
+     * @param gainsOnly whether only their gains are moved
+     * @param calm how much a decibel of gain weighs, so that bands do not work against each other
+     *     for nothing
+     */
+    List<EqualiserBand> improved(List<EqualiserBand> start, boolean gainsOnly, double calm) {
         Best best = new Best(theta(start, gainsOnly));
         try {
             new LevenbergMarquardtOptimizer()
@@ -50,7 +53,7 @@ record BandSearch(double[] hz, double[] wanted, double[] weight, BoostLimit limi
                             new LeastSquaresBuilder()
                                     .start(best.theta)
                                     .target(new double[hz.length + start.size()])
-                                    .model(p -> best.kept(p, evaluated(p, start, gainsOnly)))
+                                    .model(p -> best.kept(p, evaluated(p, start, gainsOnly, calm)))
                                     .maxIterations(MOST_ITERATIONS)
                                     .maxEvaluations(MOST_EVALUATIONS)
                                     .lazyEvaluation(false)
@@ -82,13 +85,13 @@ record BandSearch(double[] hz, double[] wanted, double[] weight, BoostLimit limi
     }
 
     private Pair<RealVector, RealMatrix> evaluated(
-            RealVector point, List<EqualiserBand> start, boolean gainsOnly) {
+            RealVector point, List<EqualiserBand> start, boolean gainsOnly, double calm) {
         double[] theta = point.toArray();
         List<EqualiserBand> bands = bands(theta, start, gainsOnly);
         double[][] own = bands.stream().map(this::gains).toArray(double[][]::new);
         double[] here = new double[hz.length + bands.size()];
         for (int b = 0; b < bands.size(); b++) {
-            here[hz.length + b] = CALM * bands.get(b).gainDb();
+            here[hz.length + b] = calm * bands.get(b).gainDb();
         }
         for (int i = 0; i < hz.length; i++) {
             here[i] = -weight[i] * wanted[i];
@@ -105,7 +108,7 @@ record BandSearch(double[] hz, double[] wanted, double[] weight, BoostLimit limi
             EqualiserBand other = bands(moved, start, gainsOnly).get(band);
             double[] there = gains(other);
             double louder = other.gainDb() - bands.get(band).gainDb();
-            slopes[hz.length + band][k] = CALM * louder / STEP;
+            slopes[hz.length + band][k] = calm * louder / STEP;
             for (int i = 0; i < hz.length; i++) {
                 slopes[i][k] = (there[i] - own[band][i]) / STEP;
             }

@@ -90,6 +90,7 @@ final class ChannelDesign {
         return hz[last];
     }
 
+    // a single point, such as the last one, is no stretch
     private static List<Stretch> stretches(double[] hz, double[] x, DoublePredicate is) {
         List<Stretch> all = new ArrayList<>();
         for (int i = 0; i < hz.length; i++) {
@@ -98,7 +99,9 @@ final class ChannelDesign {
                 while (i + 1 < hz.length && is.test(x[i + 1])) {
                     i++;
                 }
-                all.add(new Stretch(hz[from], hz[i]));
+                if (hz[i] > hz[from]) {
+                    all.add(new Stretch(hz[from], hz[i]));
+                }
             }
         }
         return all;
