@@ -45,6 +45,10 @@ final class DemoCommand implements Callable<Integer> {
                             + " and "
                             + out.resolve(Demo.AFTER).resolve("report.html")
                             + ".");
+            terminal.result(
+                    "Put the figures to work: offtape correct "
+                            + out.resolve(Demo.AFTER)
+                            + " --out correction");
         }
         return ExitCodes.DONE;
     }
