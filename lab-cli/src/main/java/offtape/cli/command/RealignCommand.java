@@ -12,6 +12,7 @@ import offtape.cli.realign.RealignPairs;
 import offtape.cli.realign.RealignReport;
 import offtape.cli.realign.RealignRun;
 import offtape.cli.realign.RealignWords;
+import offtape.cli.realign.SessionTiming;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
 import offtape.core.audio.WavEncoding;
@@ -111,12 +112,8 @@ final class RealignCommand implements Callable<Integer> {
                         isUnwarped,
                         !isLevelKept,
                         isFloat ? WavEncoding.FLOAT_32 : WavEncoding.PCM_24,
-                        session == null ? null : delay());
+                        session == null ? null : SessionTiming.of(ResultsReader.read(session)));
         return Files.isDirectory(dry) ? folder(terminal, run) : file(terminal, run);
-    }
-
-    private Double delay() {
-        return ResultsReader.read(session).timing().delay().value();
     }
 
     private int file(Terminal terminal, RealignRun run) {

@@ -28,7 +28,7 @@ import java.util.List;
  * @param missingAtStart frames at the beginning that the return does not hold; silence
  * @param missingAtEnd frames at the end likewise
  * @param encoding {@code pcm-16}, {@code pcm-24} or {@code float-32}
- * @param session comparison with a session's delay, or null
+ * @param session comparison with what a session knows, or null
  * @param warnings sentences on what to mind
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -88,12 +88,4 @@ public record RealignReport(
             double beforeMicroseconds,
             Double expectedAfterMicroseconds,
             List<Double> swingsHz) {}
-
-    /**
-     * The delay against that of a session.
-     *
-     * @param delayMs of the session
-     * @param differenceMs what was found less that
-     */
-    public record AgainstSession(double delayMs, double differenceMs) {}
 }

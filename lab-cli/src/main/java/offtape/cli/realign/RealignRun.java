@@ -9,8 +9,6 @@ import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
 import offtape.core.audio.AudioSource;
 import offtape.core.audio.WavEncoding;
-import offtape.core.audio.WavFormat;
-import offtape.core.audio.WavWriter;
 import offtape.core.realign.Expectation;
 import offtape.core.realign.FoundTrack;
 import offtape.core.realign.TrackMatch;
@@ -22,13 +20,10 @@ import offtape.core.unit.Decibels;
  * @param isUnwarped whether slow errors of time are taken out
  * @param isLevelSet whether the path's gain is taken back
  * @param encoding of the file; what does not fit it is written as float
- * @param sessionDelayMs delay of a session, or null
+ * @param session what a session knows of time, or null
  */
 public record RealignRun(
-        boolean isUnwarped, boolean isLevelSet, WavEncoding encoding, Double sessionDelayMs) {
-
-    private static final int BLOCK = 1 << 14;
-    private static final double FULL = 1 - 1e-4;
+        boolean isUnwarped, boolean isLevelSet, WavEncoding encoding, SessionTiming session) {
 
     /**
      * Does it.
@@ -40,35 +35,14 @@ public record RealignRun(
         try (AudioFile original = AudioFiles.open(pair.original());
                 AudioFile returned = AudioFiles.open(pair.returned())) {
             Optional<Expectation> expected =
-                    Optional.ofNullable(sessionDelayMs).map(ms -> new Expectation(ms / 1000));
+                    Optional.ofNullable(session)
+                            .map(SessionTiming::delayMs)
+                            .map(ms -> new Expectation(ms / 1000));
             FoundTrack found = TrackMatch.follow(original, returned, expected, isUnwarped);
             AudioSource straight =
                     found.straightened(returned, isUnwarped, isLevelSet, original.frames());
-            double peak = peak(straight);
-            WavEncoding used = peak > 1 ? WavEncoding.FLOAT_32 : encoding;
-            write(straight, file, used);
+            WavEncoding used = SoundOutput.write(straight, file, encoding);
             return report(pair, original, returned, found, used);
-        }
-    }
-
-    private static double peak(AudioSource sound) {
-        double peak = 0;
-        for (long at = 0; at < sound.frames(); at += BLOCK) {
-            for (double[] x : sound.read(at, (int) Math.min(BLOCK, sound.frames() - at))) {
-                for (double v : x) {
-                    peak = Math.max(peak, Math.abs(v));
-                }
-            }
-        }
-        return peak;
-    }
-
-    private static void write(AudioSource sound, Path file, WavEncoding encoding) {
-        WavFormat format = new WavFormat(sound.sampleRateHz(), sound.channels(), encoding);
-        try (WavWriter wav = WavWriter.create(file, format)) {
-            for (long at = 0; at < sound.frames(); at += BLOCK) {
-                wav.write(sound.read(at, (int) Math.min(BLOCK, sound.frames() - at)));
-            }
         }
     }
 
@@ -85,11 +59,7 @@ public record RealignRun(
         long behind = (long) Math.ceil((last - (returned.frames() - 1)) / line.step() - 1e-6);
         boolean isRemoved = isUnwarped && found.warp().isSignificant();
         double delayMs = 1000 * line.startFrame() / rate;
-        RealignReport.AgainstSession session =
-                sessionDelayMs == null
-                        ? null
-                        : new RealignReport.AgainstSession(
-                                sessionDelayMs, delayMs - sessionDelayMs);
+        double ppm = line.step() == 1 ? 0 : line.fastPpm();
         return new RealignReport(
                 RealignReport.FORMAT,
                 1,
@@ -101,7 +71,7 @@ public record RealignRun(
                 line.startFrame(),
                 delayMs,
                 2 * found.delayDoubtFrames(),
-                line.step() == 1 ? 0 : line.fastPpm(),
+                ppm,
                 2 * found.ppmDoubt(),
                 line.gains().stream().map(RealignRun::channel).toList(),
                 isLevelSet,
@@ -115,8 +85,10 @@ public record RealignRun(
                 Math.min(before, original.frames()),
                 Math.max(0, Math.min(behind, original.frames())),
                 used.isFloating() ? "float-32" : "pcm-" + used.bits(),
-                session,
-                warnings(found, returned, used, before, behind, rate));
+                session == null
+                        ? null
+                        : AgainstSession.of(session, delayMs, ppm, 2 * found.ppmDoubt()),
+                warnings(found, original, returned, used, before, behind, rate));
     }
 
     private static RealignReport.Channel channel(double gain) {
@@ -126,6 +98,7 @@ public record RealignRun(
 
     private List<String> warnings(
             FoundTrack found,
+            AudioSource original,
             AudioSource returned,
             WavEncoding used,
             long before,
@@ -156,14 +129,23 @@ public record RealignRun(
                             "The return ends before its original: the last %.3f s are silence.",
                             behind / rate));
         }
-        if (peak(returned) >= FULL) {
-            all.add(
-                    "The return reaches full scale: if the input was overdriven, record it again at a"
-                            + " lower level.");
-        }
+        clipped(all, "original", original, "it was clipped before it was sent");
+        clipped(all, "return", returned, "level and coherence suffer; send it lower");
         if (used != encoding) {
             all.add("Its peaks are beyond full scale, so it is written as 32-bit float.");
         }
         return all;
+    }
+
+    private static void clipped(List<String> all, String which, AudioSource sound, String advice) {
+        long[] counts = FlatTops.count(sound);
+        for (int c = 0; c < counts.length; c++) {
+            if (counts[c] > 0) {
+                all.add(
+                        RealignWords.text(
+                                "%d samples at full scale in the %s on channel %d: %s.",
+                                counts[c], which, c + 1, advice));
+            }
+        }
     }
 }

@@ -10,8 +10,6 @@ public final class RealignWords {
     /** Below this a difference of speed can be one of two sample clocks. */
     private static final double CLOCKS_PPM = 200;
 
-    private static final double SESSION_MS = 0.5;
-
     private RealignWords() {}
 
     static String text(String format, Object... values) {
@@ -31,7 +29,7 @@ public final class RealignWords {
                         ? "  level set back to that of the original"
                         : "  level left as it came back");
         if (r.session() != null) {
-            all.add("  " + session(r.session()));
+            all.addAll(SessionWords.lines(r.session()));
         }
         r.warnings().forEach(w -> all.add("Mind: " + w));
         all.add(next(r));
@@ -61,18 +59,26 @@ public final class RealignWords {
                     ? "the same; samples are returned as they are"
                     : text("the same within ± %.2f ppm", r.driftUncertaintyPpm());
         }
-        String what =
-                Math.abs(r.driftPpm()) < CLOCKS_PPM
-                        ? "two sample clocks or the machine's speed, which this file alone does not"
-                                + " tell apart"
-                        : "more than two sample clocks differ: the machine's speed or another sample"
-                                + " rate";
         return text(
                 "%s by %.2f ppm ± %.2f, taken out (%s)",
                 r.driftPpm() > 0 ? "fast" : "slow",
                 Math.abs(r.driftPpm()),
                 r.driftUncertaintyPpm(),
-                what);
+                cause(r));
+    }
+
+    private static String cause(RealignReport r) {
+        boolean isClocks = Math.abs(r.driftPpm()) < CLOCKS_PPM;
+        if (r.session() != null && r.session().isOnePass()) {
+            return isClocks
+                    ? "two sample clocks: on the session's path the tape's mean speed cancels"
+                    : "the tape's mean speed cancels on the session's path, and clocks differ less:"
+                            + " another path, or another sample rate";
+        }
+        return isClocks
+                ? "two sample clocks or the machine's speed, which this file alone does not tell"
+                        + " apart"
+                : "more than two sample clocks differ: the machine's speed or another sample rate";
     }
 
     private static String warp(RealignReport r) {
@@ -86,15 +92,6 @@ public final class RealignWords {
                                 ", taken out; %.2f µs rms expected to be left",
                                 r.warp().expectedAfterMicroseconds())
                 : before + ", left as it is (--unwarp takes it out)";
-    }
-
-    private static String session(RealignReport.AgainstSession s) {
-        return Math.abs(s.differenceMs()) < SESSION_MS
-                ? text("the delay agrees with the session's (%.3f ms)", s.delayMs())
-                : text(
-                        "the delay differs from the session's by %.3f ms: another buffer size, or"
-                                + " recorded from another moment?",
-                        s.differenceMs());
     }
 
     private static String next(RealignReport r) {

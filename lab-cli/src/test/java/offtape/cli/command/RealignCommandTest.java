@@ -12,6 +12,7 @@ import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Set;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
@@ -80,6 +81,25 @@ class RealignCommandTest {
         assertEquals(LATE, json.at("/delaySamples").asDouble());
         assertEquals("inverted", json.at("/channels/1/polarity").asText());
         assertEquals(2, Tool.run("realign", dry, wet, "--out", dry, "--force").code());
+    }
+
+    @Test
+    void aClippedReturnIsDoneAndTold() throws IOException {
+        double[][] x = drums(1);
+        Path dry = write("dry.wav", x[0]);
+        double[] loud = late(x[0], 4);
+        long clipped = Arrays.stream(loud).filter(v -> Math.abs(v) >= 1).count();
+        assertTrue(clipped > 100);
+        double[] cut = Arrays.stream(loud).map(v -> Math.max(-1, Math.min(1, v))).toArray();
+        Path wet = write("wet.wav", cut);
+        Tool.Outcome done =
+                Tool.run("realign", dry, wet, "--out", folder.resolve("out.wav"), "--json");
+        assertEquals(0, done.code(), done.err());
+        assertTrue(
+                done.err().contains("samples at full scale in the return on channel 1"),
+                done.err());
+        JsonNode warnings = new ObjectMapper().readTree(done.out()).at("/warnings");
+        assertTrue(warnings.toString().contains("send it lower"), done.out());
     }
 
     @Test

@@ -1,5 +1,6 @@
 package offtape.core.realign;
 
+import java.util.stream.IntStream;
 import offtape.core.audio.AudioSource;
 import offtape.core.dsp.SincInterpolator;
 
@@ -11,6 +12,9 @@ final class CourseSound implements AudioSource {
 
     /** What the interpolation reaches to either side. */
     private static final int REACH = 40;
+
+    /** Frames that are interpolated in one go. */
+    private static final int PART = 1024;
 
     private final AudioSource returned;
     private final Course course;
@@ -58,12 +62,20 @@ final class CourseSound implements AudioSource {
         long base = (long) Math.floor(low) - REACH;
         double[][] around = returned.read(base, (int) (Math.ceil(high) - base) + REACH + 2);
         double[][] out = new double[around.length][count];
+        IntStream.range(0, (count + PART - 1) / PART)
+                .parallel()
+                .forEach(part -> interpolate(around, places, base, part * PART, out));
+        return out;
+    }
+
+    private static void interpolate(
+            double[][] around, double[] places, long base, int from, double[][] out) {
+        int to = Math.min(places.length, from + PART);
         for (int c = 0; c < out.length; c++) {
-            for (int i = 0; i < count; i++) {
+            for (int i = from; i < to; i++) {
                 out[c][i] = SincInterpolator.at(around[c], places[i] - base);
             }
         }
-        return out;
     }
 
     @Override

@@ -58,7 +58,9 @@ final class Findings {
         boolean isSteady = Math.abs(line.step() - 1) < COVERAGE * stepDoubt();
         double step = isSteady ? 1 : line.step();
         double start = line.start() + (line.step() - step) * line.middle();
-        boolean isWhole = isSteady && Math.abs(start - Math.rint(start)) < COVERAGE * delayDoubt();
+        // a delay that may be any part of a frame is not taken for a whole one
+        double far = COVERAGE * delayDoubt();
+        boolean isWhole = isSteady && far < 0.5 && Math.abs(start - Math.rint(start)) < far;
         List<Double> gains = tracked.path().stream().map(Findings::gain).toList();
         return new Alignment(isWhole ? Math.rint(start) : start, step, gains, 0, false);
     }

@@ -26,6 +26,9 @@ record Kinship(double here, double elsewhere, double scatter) {
      */
     private static final double LEAST = 0.05;
 
+    /** What chance leaves even where nothing at all is alike elsewhere, as between strokes. */
+    private static final double LEAST_SCATTER = 0.002;
+
     /** Standard deviations by which the right place stands out. */
     private static final double COVERAGE = 6;
 
@@ -45,7 +48,7 @@ record Kinship(double here, double elsewhere, double scatter) {
         double mean = sum / OFF_S.length;
         double variance = Math.max(0, squares / OFF_S.length - mean * mean);
         double scatter = Math.sqrt(variance * OFF_S.length / (OFF_S.length - 1));
-        return new Kinship(here, mean, Math.max(0.1 * mean, scatter));
+        return new Kinship(here, mean, Math.max(LEAST_SCATTER, Math.max(0.1 * mean, scatter)));
     }
 
     /** The loudest part of the original that is long enough. */

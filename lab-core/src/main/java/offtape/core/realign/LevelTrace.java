@@ -1,5 +1,6 @@
 package offtape.core.realign;
 
+import java.util.stream.IntStream;
 import offtape.core.audio.AudioSource;
 import offtape.core.dsp.RealFft;
 import offtape.core.dsp.Spectrum;
@@ -38,17 +39,29 @@ final class LevelTrace {
         int values = (int) (sound.frames() * RATE_HZ / rate) + 1;
         int window = RealFft.nextPowerOfTwo((int) Math.ceil(WINDOW_S * rate));
         RealFft fft = RealFft.ofSize(window);
+        double[] shape = shape(window);
         float[][] raw = new float[BANDS][values];
         for (int from = 0; from < values; from += BLOCK) {
             int to = Math.min(values, from + BLOCK);
             long first = frame(from, rate) - window / 2;
             int length = (int) (frame(to, rate) - frame(from, rate)) + window;
             double[][] x = sound.read(first, length);
-            for (int i = from; i < to; i++) {
-                take(raw, i, x, (int) (frame(i, rate) - frame(from, rate)), fft, rate);
-            }
+            long begin = frame(from, rate);
+            IntStream.range(from, to)
+                    .parallel()
+                    .forEach(
+                            i -> take(raw, i, x, (int) (frame(i, rate) - begin), fft, shape, rate));
         }
         return new LevelTrace(raised(raw));
+    }
+
+    private static double[] shape(int window) {
+        double[] shape = new double[window];
+        for (int i = 0; i < window; i++) {
+            double s = Math.sin(Math.PI * (i + 0.5) / window);
+            shape[i] = s * s;
+        }
+        return shape;
     }
 
     private static long frame(long value, int rate) {
@@ -56,14 +69,19 @@ final class LevelTrace {
     }
 
     private static void take(
-            float[][] raw, int at, double[][] x, int offset, RealFft fft, int rate) {
+            float[][] raw,
+            int at,
+            double[][] x,
+            int offset,
+            RealFft fft,
+            double[] shape,
+            int rate) {
         int n = fft.size();
         double[] power = new double[BANDS];
         for (double[] channel : x) {
             double[] part = new double[n];
             for (int i = 0; i < n; i++) {
-                double s = Math.sin(Math.PI * (i + 0.5) / n);
-                part[i] = s * s * channel[offset + i];
+                part[i] = shape[i] * channel[offset + i];
             }
             Spectrum spectrum = fft.forward(part);
             for (int b = 0; b < BANDS; b++) {

@@ -142,7 +142,7 @@ final class Smoother {
         double found =
                 wander == 0 && lines.isEmpty()
                         ? lineLikelihood(widened(scatter))
-                        : filter(wander, scatter, lines).run(null).likelihood();
+                        : filter(wander, scatter, lines).run().likelihood();
         // rounding may leave a variance below nothing where all is nearly certain
         double likelihood = Double.isNaN(found) ? Double.NEGATIVE_INFINITY : found;
         double trust = wander == 0 ? 2 + 0.5 * Math.log(times.length + 1.0) : 0;
@@ -194,7 +194,7 @@ final class Smoother {
             return filter(guess.wander(), guess.scatter(), lines).smooth();
         }
         double[] wide = widened(guess.scatter());
-        CourseFilter filter = filter(0, guess.scatter(), lines).run(null);
+        CourseFilter filter = filter(0, guess.scatter(), lines).run();
         WeightedLine line = WeightedLine.through(times, values, wide);
         int n = times.length;
         double[] late = new double[n];

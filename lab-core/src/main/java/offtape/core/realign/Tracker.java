@@ -201,8 +201,8 @@ final class Tracker {
             windows.each(
                     stretch,
                     course,
-                    pair -> {
-                        LocalDelay delay = sight.at(pair);
+                    sight::at,
+                    (pair, delay) -> {
                         if (delay != null) {
                             delays.add(delay);
                         }

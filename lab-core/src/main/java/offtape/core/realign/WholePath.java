@@ -10,10 +10,15 @@ import offtape.core.audio.AudioSource;
  */
 final class WholePath {
 
-    /** How near to whole frames the delay has to be found for a look. */
-    private static final double NEAR_FRAMES = 0.05;
+    /** How far the delay may be misread: short music of few tones tells it poorly by phase. */
+    private static final int REACH_FRAMES = 16;
 
-    private static final double NEAR_STEP = 3e-8;
+    private static final double NEAR_STEP = 1e-4;
+
+    /** So many samples that are no silence have to be the same. */
+    private static final int LEAST_SOUNDING = 1000;
+
+    private static final double SOUNDING = 1e-4;
 
     /** What a sample may differ by, full scale: a step of 24 bits. */
     private static final double SAME = 1.3e-7;
@@ -29,17 +34,21 @@ final class WholePath {
         double late = found.startFrame() + (found.step() - 1) * middle;
         boolean isNear =
                 Math.abs(found.step() - 1) < NEAR_STEP
-                        && Math.abs(late - Math.rint(late)) < NEAR_FRAMES
                         && found.gains().stream().allMatch(g -> Math.abs(Math.abs(g) - 1) < 0.01);
-        if (!isNear || !isSame(found, Math.round(late), original, returned)) {
-            return found;
+        for (int off = 0; isNear && off <= 2 * REACH_FRAMES; off++) {
+            // the nearest first, to either side
+            long whole = Math.round(late) + (off % 2 == 0 ? -off / 2 : (off + 1) / 2);
+            if (isSame(found, whole, original, returned)) {
+                List<Double> signs = found.gains().stream().map(Math::signum).toList();
+                return new Alignment(whole, 1, signs, 0, false);
+            }
         }
-        List<Double> signs = found.gains().stream().map(Math::signum).toList();
-        return new Alignment(Math.rint(late), 1, signs, 0, false);
+        return found;
     }
 
     private static boolean isSame(
             Alignment found, long late, AudioSource original, AudioSource returned) {
+        long sounding = 0;
         for (int n = 0; n < PLACES; n++) {
             long at = Math.max(0, original.frames() - LOOKED_AT) * n / PLACES;
             double[][] x = original.read(at, LOOKED_AT);
@@ -53,9 +62,10 @@ final class WholePath {
                     if (isIn && Math.abs(sign * y[c][i] - sent[i]) > SAME) {
                         return false;
                     }
+                    sounding += isIn && Math.abs(sent[i]) > SOUNDING ? 1 : 0;
                 }
             }
         }
-        return true;
+        return sounding >= LEAST_SOUNDING;
     }
 }

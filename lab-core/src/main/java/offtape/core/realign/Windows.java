@@ -2,7 +2,10 @@ package offtape.core.realign;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 import offtape.core.audio.AudioSource;
 import offtape.core.dsp.RealFft;
 import offtape.core.dsp.Spectrum;
@@ -105,8 +108,22 @@ final class Windows {
         }
     }
 
+    /** A window and what was seen in it. */
+    private record Seen<T>(Pair pair, T sight) {}
+
     /** Shows the windows of a stretch one after another. */
     void each(Stretch stretch, Course course, Consumer<Pair> taker) {
+        each(stretch, course, pair -> null, (pair, nothing) -> taker.accept(pair));
+    }
+
+    /**
+     * Shows the windows of a stretch one after another, each with what is seen in it alone.
+     *
+     * @param look called for several windows at once
+     * @param taker called for one after another, in order
+     */
+    <T> void each(
+            Stretch stretch, Course course, Function<Pair, T> look, BiConsumer<Pair, T> taker) {
         CourseSound straight = new CourseSound(returned, course, original.frames());
         int end = (int) ((stretch.to() + hop() - 1) / hop());
         // a window on a border belongs to one stretch, or a moment would come twice
@@ -117,11 +134,14 @@ final class Windows {
             int length = (to - from + 1) * hop();
             double[][] x = original.read(first, length);
             double[][] y = straight.read(first, length);
-            for (int n = from; n < to; n++) {
-                if (isWithin(course, n)) {
-                    taker.accept(pair(n, x, y, (n - from) * hop()));
-                }
-            }
+            int base = from;
+            IntStream.range(from, to)
+                    .parallel()
+                    .filter(n -> isWithin(course, n))
+                    .mapToObj(n -> pair(n, x, y, (n - base) * hop()))
+                    .map(pair -> new Seen<>(pair, look.apply(pair)))
+                    .toList()
+                    .forEach(seen -> taker.accept(seen.pair(), seen.sight()));
         }
     }
 
