@@ -32,12 +32,14 @@ final class Findings {
         Findings f = new Findings(tracked, original.sampleRateHz());
         StraightLine line = tracked.line();
         Alignment exact = f.alignment();
+        Alignment taken = WholePath.taken(exact, original, returned);
+        boolean isSame = taken != exact;
         return new FoundTrack(
-                WholePath.taken(exact, original, returned),
-                f.delayDoubt(),
-                1e6 * (1 / line.step() - 1),
+                taken,
+                isSame ? LEAST_DOUBT_FRAMES : f.delayDoubt(),
+                isSame ? 0 : 1e6 * (1 / line.step() - 1),
                 1e6 * f.stepDoubt(),
-                f.warp(),
+                isSame ? f.steady(taken) : f.warp(),
                 f.coherence(new Windows(original, returned, Tracker.SHORT_S)),
                 tracked.slope().isWithin(),
                 other);
@@ -79,6 +81,12 @@ final class Findings {
         double gain = sum > 0 ? Math.sqrt(sum / size) : 1;
         double told = Math.abs(gain - 1) < COVERAGE * LEAST_DOUBT_OF_GAIN ? 1 : gain;
         return sign < 0 ? -told : told;
+    }
+
+    /** What samples that are the same leave of a warp: none. */
+    private FoundTrack.Warp steady(Alignment taken) {
+        Course course = Course.line(taken.startFrame(), 1);
+        return new FoundTrack.Warp(0, 1e6 * LEAST_DOUBT_FRAMES / rate, false, List.of(), course);
     }
 
     private FoundTrack.Warp warp() {

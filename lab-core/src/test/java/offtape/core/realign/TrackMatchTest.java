@@ -49,9 +49,10 @@ class TrackMatchTest {
     @Test
     void aDigitalPathIsTakenAsItIs() {
         MemoryAudio original = music(Kind.DRUMS, 2.5);
-        Alignment found = TrackMatch.find(original, Delayed.by(original, 4321, 1, -300));
-        assertEquals(4321, found.startFrame());
-        assertTrue(found.isExact());
+        FoundTrack found = follow(original, Delayed.by(original, 4321, 1, -300), true);
+        assertEquals(4321, found.alignment().startFrame());
+        assertTrue(found.alignment().isExact());
+        assertFalse(found.warp().isSignificant());
     }
 
     /** A steady path is left a line, so that nothing is invented, also under hiss. */
