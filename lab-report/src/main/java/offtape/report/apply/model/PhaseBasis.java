@@ -69,6 +69,11 @@ final class PhaseBasis {
         return Math.max(0, Math.min(1, own / all));
     }
 
+    /** Whether an unknown is the share of a band in which losses are expected. */
+    static boolean isOfHighs(int unknown) {
+        return unknown < BANDS && startHz(unknown + 1) >= ELECTRONIC_BELOW_HZ;
+    }
+
     /** How the deviations of two unknowns from what is expected go together. */
     static double covariance(int one, int other) {
         if (one >= BANDS || other >= BANDS) {

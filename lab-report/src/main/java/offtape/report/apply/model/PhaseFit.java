@@ -1,15 +1,14 @@
 package offtape.report.apply.model;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import offtape.core.model.Emphasis;
 import offtape.report.result.HarmonicCurve;
 import offtape.report.result.PairPhaseCurve;
 import offtape.report.result.Response;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
-import org.apache.commons.math3.linear.RealVector;
 
 /**
  * The phases of both channels and the delay between them. A sweep on moving tape hides them, since
@@ -45,12 +44,12 @@ final class PhaseFit {
     private static final int SWEEP_STEP = 4;
     private static final double SWEEP_FROM = 1.5;
     private static final double NEPER_DB = 20 / Math.log(10);
+    private static final double[] START_SHARES = {0, 0.5, 1};
     private static final double OWN_PAIR_RADIANS = Math.toRadians(0.2);
 
     private final PhaseBasis[] channels;
     private final double[] mean = new double[UNKNOWNS];
-    private RealMatrix weight;
-    private RealVector right;
+    private final TurnedFit fit;
 
     /**
      * @param channels left and right
@@ -71,8 +70,7 @@ final class PhaseFit {
         mean[DELAY] = lateMicroseconds;
         prior.setEntry(DELAY, DELAY, DELAY_DEVIATION * DELAY_DEVIATION);
         prior.setEntry(SWEEP_DELAY, SWEEP_DELAY, SWEEP_DELAY_DEVIATION * SWEEP_DELAY_DEVIATION);
-        weight = new LUDecomposition(prior).getSolver().getInverse();
-        right = weight.operate(new ArrayRealVector(mean));
+        fit = new TurnedFit(mean, prior);
     }
 
     /**
@@ -112,7 +110,8 @@ final class PhaseFit {
         }
         double emphasised = emphasis.phase(order * f) - order * emphasis.phase(f);
         double own = Math.toRadians(p.phaseUncertaintyDegrees() / 2);
-        add(
+        fit.add(
+                order * f,
                 row,
                 Math.toRadians(p.phaseDegrees()) - turned + emphasised,
                 Math.hypot(OWN_RADIANS, own));
@@ -142,7 +141,7 @@ final class PhaseFit {
             row[DELAY] = -2 * Math.PI * f * MICROSECOND * (channel - 0.5);
             row[SWEEP_DELAY] = -2 * Math.PI * f * MICROSECOND;
             double value = Math.toRadians(sweep.phaseDegrees()[i]) - (turned ? Math.PI : 0);
-            add(row, value, deviation);
+            fit.add(f, row, value, deviation);
         }
     }
 
@@ -159,7 +158,7 @@ final class PhaseFit {
             row[DELAY] = -2 * Math.PI * f * MICROSECOND;
             double own = Math.toRadians(pair.uncertaintyDegrees()[i] / 2);
             double value = Math.toRadians(pair.degrees()[i]) - halfTurns;
-            add(row, value, Math.hypot(OWN_PAIR_RADIANS, own));
+            fit.add(f, row, value, Math.hypot(OWN_PAIR_RADIANS, own));
         }
     }
 
@@ -171,17 +170,6 @@ final class PhaseFit {
         return Math.abs(Math.rint(pair.degrees()[0] / 180)) % 2 * Math.PI;
     }
 
-    private void add(double[] row, double value, double deviation) {
-        double expected = 0;
-        for (int k = 0; k < UNKNOWNS; k++) {
-            expected += row[k] * mean[k];
-        }
-        double near = value - 2 * Math.PI * Math.rint((value - expected) / (2 * Math.PI));
-        RealVector scaled = new ArrayRealVector(row).mapDivide(deviation);
-        weight = weight.add(scaled.outerProduct(scaled));
-        right = right.add(scaled.mapMultiply(near / deviation));
-    }
-
     /**
      * What was found.
      *
@@ -190,14 +178,27 @@ final class PhaseFit {
      */
     record Found(double[][] phase, double lateSeconds) {}
 
+    /** Losses that all turn and that all do not, in case what is expected of them is wrong. */
+    private List<double[]> starts() {
+        List<double[]> starts = new ArrayList<>();
+        for (double share : START_SHARES) {
+            double[] start = mean.clone();
+            for (int k = 0; k < 2 * PhaseBasis.SIZE; k++) {
+                if (PhaseBasis.isOfHighs(k % PhaseBasis.SIZE)) {
+                    start[k] = share;
+                }
+            }
+            starts.add(start);
+        }
+        return starts;
+    }
+
     Found found() {
-        double[] x = new LUDecomposition(weight).getSolver().solve(right).toArray();
+        double[] x = fit.solve(starts());
         double[][] phase = new double[2][];
         for (int c = 0; c < 2; c++) {
             int first = c * PhaseBasis.SIZE;
-            phase[c] =
-                    channels[c].phase(
-                            java.util.Arrays.copyOfRange(x, first, first + PhaseBasis.SIZE));
+            phase[c] = channels[c].phase(Arrays.copyOfRange(x, first, first + PhaseBasis.SIZE));
         }
         return new Found(phase, MICROSECOND * x[DELAY]);
     }
