@@ -29,6 +29,8 @@ final class PreviewRun {
     private static final int BLOCK = 1 << 16;
     private static final int VERIFIED_SECONDS = 60;
     private static final double FULL_SCALE_DB = -0.001;
+    private static final int FINE_STEPS = 100;
+    private static final int COARSE_STEPS = 4;
     private static final String STAGED = "made.wav";
 
     private final MachineModel model;
@@ -41,6 +43,7 @@ final class PreviewRun {
     private Double peakOutDbfs;
     private String encoding;
     private String written;
+    private int stepsShown;
 
     PreviewRun(MachineModel model, AudioSource sound, PreviewSettings settings, Terminal terminal) {
         this.model = model;
@@ -133,11 +136,20 @@ final class PreviewRun {
                     }
                 }
                 wav.write(block);
-                int done = (int) (1000 * (at + count(at)) / sound.frames());
-                terminal.progress(done, 1000, "Passing the file through the model");
+                showProgress(at + count(at));
             }
         }
         return peak;
+    }
+
+    /** Elsewhere than on a terminal, where each step is a line of its own, in few steps. */
+    private void showProgress(long frames) {
+        int steps = terminal.isInteractive() ? FINE_STEPS : COARSE_STEPS;
+        int done = (int) (steps * frames / sound.frames());
+        if (done > stepsShown) {
+            stepsShown = done;
+            terminal.progress(done, steps, "Passing the file through the model");
+        }
     }
 
     private double[][] taken(double[][] pair) {

@@ -6,12 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Set;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
@@ -152,5 +155,63 @@ class PreviewCommandTest {
         Tool.Outcome o = Tool.run("preview", "--session", session, in, "--out", out);
         assertEquals(0, o.code(), o.err());
         assertEquals(30_000, read(out)[0].length);
+    }
+
+    /** A path that changes nothing gives the file back, but for where it breaks off at the end. */
+    @Test
+    void passesALoopbackUnchanged() {
+        Path programme = folder.resolve("programme");
+        Path loop = folder.resolve("loop");
+        Object[] measure = {
+            "measure",
+            programme.resolve("programme.wav"),
+            "--programme",
+            programme,
+            "--out",
+            loop,
+            "--mode",
+            "loopback",
+            "--quiet"
+        };
+        assertEquals(0, Tool.run(measure).code());
+        Path in = sound("loop-in.wav", 2, 0.5);
+        Path out = folder.resolve("loop-out.wav");
+        Tool.Outcome o = Tool.run("preview", "--session", loop, in, "--out", out);
+        assertEquals(0, o.code(), o.err());
+        assertTrue(o.err().contains("the interface, not a machine"), o.err());
+        assertArrayEquals(
+                Arrays.copyOf(read(in)[1], 29_900), Arrays.copyOf(read(out)[1], 29_900), 5e-4);
+    }
+
+    /** A session of an earlier release lacks phases, spectra and the reference level. */
+    @Test
+    void bearsASessionWithoutPhases() throws IOException {
+        ObjectMapper json = new ObjectMapper();
+        ObjectNode results = (ObjectNode) json.readTree(session.resolve("results.json").toFile());
+        for (String key :
+                List.of("phaseDegrees", "phaseUncertaintyDegrees", "phaseDifference", "spectrum")) {
+            results.findParents(key).forEach(n -> ((ObjectNode) n).remove(key));
+        }
+        ((ObjectNode) results.get("session")).remove("referenceDbfs");
+        Path old = Files.createDirectories(folder.resolve("old"));
+        json.writeValue(old.resolve("results.json").toFile(), results);
+        Path in = sound("old-in.wav", 2, 0.3);
+        Path out = folder.resolve("old-out.wav");
+        Tool.Outcome o = Tool.run("preview", "--session", old, in, "--out", out);
+        assertEquals(0, o.code(), o.err());
+        assertTrue(o.err().contains("phase of the highs is a guess"), o.err());
+        assertTrue(o.err().contains("tells no noise spectrum"), o.err());
+        assertTrue(o.err().contains("−18 dBFS is taken"), o.err());
+        assertEquals(30_000, read(out)[0].length);
+    }
+
+    /** Each step is a line of its own where there is no terminal: a few, however long the file. */
+    @Test
+    void tellsProgressInFewLines() throws IOException {
+        Path in = sound("progress.wav", 2, 0.1);
+        Path out = folder.resolve("progress-out.wav");
+        Tool.Outcome o = Tool.run("preview", "--session", session, in, "--out", out);
+        long lines = o.err().lines().filter(l -> l.contains("Passing the file")).count();
+        assertTrue(lines >= 1 && lines <= 4, o.err());
     }
 }

@@ -51,7 +51,7 @@ class ModelNullTest {
 
     /** The spread of the table in DEVELOPERS.md. */
     @Test
-    @Tag("studies")
+    @Tag("study")
     void cancelsAllMachines() throws Exception {
         for (ModelMachines.Machine machine : ModelMachines.all()) {
             for (boolean brief : new boolean[] {true, false}) {
