@@ -34,19 +34,16 @@ class ModelNullTest {
 
     @TempDir private Path folder;
 
+    /** The one whose phases are hardest to find: steep edge, losses, hiss. */
     @Test
-    void cancelsAnOrdinaryMachineAndACassette() throws Exception {
-        for (ModelMachines.Machine machine :
-                List.of(ModelMachines.ordinary(), ModelMachines.cassette())) {
-            Results results = readBack(ModelBench.measured(machine, true, folder));
-            MachineModel model = ModelFit.of(results);
-            assertTrue(model.notes().isEmpty(), () -> model.notes().toString());
-            check(machine, results, model, List.of(Kind.MIX));
-            if (machine.rateHz() == 48_000 && machine.mmPerS() > 100) {
-                checkHiss(results, model);
-                checkMotion(results, model);
-            }
-        }
+    void cancelsACassette() throws Exception {
+        ModelMachines.Machine machine = ModelMachines.cassette();
+        Results results = readBack(ModelBench.measured(machine, true, folder));
+        MachineModel model = ModelFit.of(results);
+        assertTrue(model.notes().isEmpty(), () -> model.notes().toString());
+        check(machine, results, model, List.of(Kind.MIX));
+        checkHiss(results, model);
+        checkMotion(results, model);
     }
 
     /** The spread of the table in DEVELOPERS.md. */
