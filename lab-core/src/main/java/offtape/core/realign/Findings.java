@@ -1,6 +1,7 @@
 package offtape.core.realign;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import offtape.core.align.Alignment;
 import offtape.core.audio.AudioSource;
@@ -19,17 +20,26 @@ final class Findings {
     private static final double LOW_HZ = 500;
     private static final double HIGH_HZ = 8000;
 
+    /**
+     * How much later or earlier bass alone may come by way of a tape than what lies above it, one
+     * standard deviation in seconds: high-passes of 20 to 40 Hz at 100 Hz (2π·f₀/ω² of first
+     * order).
+     */
+    private static final double BASS_DOUBT_S = 3e-4;
+
     private final Tracked tracked;
     private final double rate;
+    private final Optional<PlainPath> plain;
 
-    private Findings(Tracked tracked, double rate) {
+    private Findings(Tracked tracked, AudioSource original, AudioSource returned) {
         this.tracked = tracked;
-        this.rate = rate;
+        this.rate = original.sampleRateHz();
+        this.plain = PlainPath.beside(onTheLine(), original, returned, tracked.curve().isLine());
     }
 
     static FoundTrack of(
             Tracked tracked, AudioSource original, AudioSource returned, OptionalDouble other) {
-        Findings f = new Findings(tracked, original.sampleRateHz());
+        Findings f = new Findings(tracked, original, returned);
         StraightLine line = tracked.line();
         Alignment exact = f.alignment();
         Alignment taken = WholePath.taken(exact, original, returned);
@@ -39,15 +49,19 @@ final class Findings {
                 isSame ? LEAST_DOUBT_FRAMES : f.delayDoubt(),
                 isSame ? 0 : 1e6 * (1 / line.step() - 1),
                 1e6 * f.stepDoubt(),
-                isSame ? f.steady(taken) : f.warp(),
+                isSame || f.plain.isPresent() ? f.steady(taken) : f.warp(),
                 f.coherence(new Windows(original, returned, Tracker.SHORT_S)),
-                tracked.slope().isWithin(),
+                tracked.slope().isWithin() || f.plain.isPresent(),
                 other);
     }
 
     private double delayDoubt() {
-        return Math.max(
-                LEAST_DOUBT_FRAMES, Math.hypot(tracked.line().doubt(), tracked.slope().doubt()));
+        double own =
+                plain.isPresent()
+                        ? plain.get().doubtFrames()
+                        : Math.hypot(tracked.line().doubt(), tracked.slope().doubt());
+        boolean isBass = plain.isEmpty() && !tracked.slope().isWithin();
+        return Math.max(LEAST_DOUBT_FRAMES, Math.hypot(own, isBass ? BASS_DOUBT_S * rate : 0));
     }
 
     private double stepDoubt() {
@@ -55,15 +69,29 @@ final class Findings {
         return Math.max(tracked.line().stepDoubt(), LEAST_DOUBT_FRAMES / span);
     }
 
-    private Alignment alignment() {
+    private double step() {
+        double step = tracked.line().step();
+        return Math.abs(step - 1) < COVERAGE * stepDoubt() ? 1 : step;
+    }
+
+    /** As the course lies, with gains of 1. */
+    private Alignment onTheLine() {
         StraightLine line = tracked.line();
-        boolean isSteady = Math.abs(line.step() - 1) < COVERAGE * stepDoubt();
-        double step = isSteady ? 1 : line.step();
-        double start = line.start() + (line.step() - step) * line.middle();
+        double start = line.start() + (line.step() - step()) * line.middle();
+        List<Double> ones = tracked.path().stream().map(t -> 1.0).toList();
+        return new Alignment(start, step(), ones, 0, false);
+    }
+
+    private Alignment alignment() {
+        double step = step();
+        boolean isSteady = step == 1;
+        double start = onTheLine().startFrame() + plain.map(p -> p.lateFrames() * step).orElse(0.0);
         // a delay that may be any part of a frame is not taken for a whole one
         double far = COVERAGE * delayDoubt();
         boolean isWhole = isSteady && far < 0.5 && Math.abs(start - Math.rint(start)) < far;
-        List<Double> gains = tracked.path().stream().map(Findings::gain).toList();
+        List<Double> gains =
+                plain.map(p -> p.gains().stream().map(Findings::told).toList())
+                        .orElseGet(() -> tracked.path().stream().map(Findings::gain).toList());
         return new Alignment(isWhole ? Math.rint(start) : start, step, gains, 0, false);
     }
 
@@ -79,13 +107,17 @@ final class Findings {
             sign += w * t.re()[k];
         }
         double gain = sum > 0 ? Math.sqrt(sum / size) : 1;
-        double told = Math.abs(gain - 1) < COVERAGE * LEAST_DOUBT_OF_GAIN ? 1 : gain;
-        return sign < 0 ? -told : told;
+        return told(sign < 0 ? -gain : gain);
     }
 
-    /** What samples that are the same leave of a warp: none. */
+    private static double told(double gain) {
+        boolean isNone = Math.abs(Math.abs(gain) - 1) < COVERAGE * LEAST_DOUBT_OF_GAIN;
+        return isNone ? Math.signum(gain) : gain;
+    }
+
+    /** What a path that only delays leaves of a warp: none. */
     private FoundTrack.Warp steady(Alignment taken) {
-        Course course = Course.line(taken.startFrame(), 1);
+        Course course = Course.line(taken.startFrame(), taken.step());
         return new FoundTrack.Warp(0, 1e6 * LEAST_DOUBT_FRAMES / rate, false, List.of(), course);
     }
 
