@@ -29,12 +29,22 @@ final class Findings {
 
     private final Tracked tracked;
     private final double rate;
+    private final double step;
     private final Optional<PlainPath> plain;
 
     private Findings(Tracked tracked, AudioSource original, AudioSource returned) {
         this.tracked = tracked;
         this.rate = original.sampleRateHz();
-        this.plain = PlainPath.beside(onTheLine(), original, returned, tracked.curve().isLine());
+        boolean isLine = tracked.curve().isLine();
+        double told = toldStep();
+        // short music tells the speed as poorly as the delay, so that of no difference is tried too
+        Optional<PlainPath> steady =
+                PlainPath.beside(along(1), original, returned, isLine && told == 1);
+        this.step = steady.isPresent() ? 1 : told;
+        this.plain =
+                steady.isPresent() || told == 1
+                        ? steady
+                        : PlainPath.beside(along(told), original, returned, isLine);
     }
 
     static FoundTrack of(
@@ -47,12 +57,16 @@ final class Findings {
         return new FoundTrack(
                 taken,
                 isSame ? LEAST_DOUBT_FRAMES : f.delayDoubt(),
-                isSame ? 0 : 1e6 * (1 / line.step() - 1),
+                isSame || f.isSteadyAndPlain() ? 0 : 1e6 * (1 / line.step() - 1),
                 1e6 * f.stepDoubt(),
                 isSame || f.plain.isPresent() ? f.steady(taken) : f.warp(),
                 f.coherence(new Windows(original, returned, Tracker.SHORT_S)),
                 tracked.slope().isWithin() || f.plain.isPresent(),
                 other);
+    }
+
+    private boolean isSteadyAndPlain() {
+        return plain.isPresent() && step == 1;
     }
 
     private double delayDoubt() {
@@ -69,23 +83,22 @@ final class Findings {
         return Math.max(tracked.line().stepDoubt(), LEAST_DOUBT_FRAMES / span);
     }
 
-    private double step() {
+    private double toldStep() {
         double step = tracked.line().step();
         return Math.abs(step - 1) < COVERAGE * stepDoubt() ? 1 : step;
     }
 
-    /** As the course lies, with gains of 1. */
-    private Alignment onTheLine() {
+    /** As the course lies in its middle, at a speed, with gains of 1. */
+    private Alignment along(double step) {
         StraightLine line = tracked.line();
-        double start = line.start() + (line.step() - step()) * line.middle();
+        double start = line.start() + (line.step() - step) * line.middle();
         List<Double> ones = tracked.path().stream().map(t -> 1.0).toList();
-        return new Alignment(start, step(), ones, 0, false);
+        return new Alignment(start, step, ones, 0, false);
     }
 
     private Alignment alignment() {
-        double step = step();
         boolean isSteady = step == 1;
-        double start = onTheLine().startFrame() + plain.map(p -> p.lateFrames() * step).orElse(0.0);
+        double start = along(step).startFrame() + plain.map(p -> p.lateFrames() * step).orElse(0.0);
         // a delay that may be any part of a frame is not taken for a whole one
         double far = COVERAGE * delayDoubt();
         boolean isWhole = isSteady && far < 0.5 && Math.abs(start - Math.rint(start)) < far;

@@ -64,13 +64,26 @@ record PlainPath(double lateFrames, double doubtFrames, List<Double> gains) {
      */
     static Optional<PlainPath> beside(
             Alignment near, AudioSource sent, AudioSource returned, boolean isLine) {
-        List<Piece> pieces = pieces(near, sent, returned);
-        if (pieces.isEmpty()) {
+        Sums first = sums(near, sent, returned);
+        if (!first.isHeard()) {
             return Optional.empty();
         }
+        // pieces that begin frames apart differ by what their windows do, so they are cut anew
+        double late = first.late();
+        double start = near.startFrame() + near.step() * late;
+        Alignment nearer = new Alignment(start, near.step(), near.gains(), 0, false);
+        Sums second = sums(nearer, sent, returned);
+        return second.isHeard() ? second.plain(isLine).map(p -> p.laterBy(late)) : Optional.empty();
+    }
+
+    private PlainPath laterBy(double frames) {
+        return new PlainPath(lateFrames + frames, doubtFrames, gains);
+    }
+
+    private static Sums sums(Alignment near, AudioSource sent, AudioSource returned) {
         int low = Math.max(1, (int) Math.round(LOW_HZ * PIECE / sent.sampleRateHz()));
-        return new Sums(pieces, returned.channels(), low, (int) (HIGHEST_SHARE * PIECE))
-                .plain(isLine);
+        List<Piece> pieces = pieces(near, sent, returned);
+        return new Sums(pieces, returned.channels(), low, (int) (HIGHEST_SHARE * PIECE));
     }
 
     private static List<Piece> pieces(Alignment near, AudioSource sent, AudioSource returned) {
@@ -139,10 +152,11 @@ record PlainPath(double lateFrames, double doubtFrames, List<Double> gains) {
             }
         }
 
+        boolean isHeard() {
+            return heardPower > 0 && DoubleStream.of(sentPower).allMatch(p -> p > 0);
+        }
+
         Optional<PlainPath> plain(boolean isLine) {
-            if (!(heardPower > 0) || DoubleStream.of(sentPower).anyMatch(p -> !(p > 0))) {
-                return Optional.empty();
-            }
             double late = late();
             double[] gains = new double[channels];
             for (int c = 0; c < channels; c++) {

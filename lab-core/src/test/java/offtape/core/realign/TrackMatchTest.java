@@ -31,8 +31,8 @@ class TrackMatchTest {
     /** Bars: a hundredth of a frame on a clean path, a tenth with hiss at −50 dB. */
     @ParameterizedTest
     @CsvSource({
-        "DRUMS, 4, 12345.37, 0.8, -300, 0.01",
-        "BASS, 6, 300.25, -0.5, -300, 0.01",
+        "DRUMS, 2.5, 12345.37, 0.8, -300, 0.01",
+        "BASS, 2.5, 300.25, -0.5, -300, 0.01",
         "VOICE, 2.5, -5000.71, -1, -300, 0.01",
         "MIX, 2.5, 777.5, 1, -50, 0.1",
     })
