@@ -30,7 +30,7 @@ class WavFormsTest {
                     Wav.BW64_FLOAT, Wav.FLOAT_32);
 
     /** What is measured; the others hold the samples of one of these. */
-    private static final List<Wav> MEASURED = List.of(Wav.PCM_16, Wav.FLOAT_32, Wav.FLOAT_64);
+    private static final List<Wav> MEASURED = List.of(Wav.PCM_16, Wav.FLOAT_64);
 
     private static final Map<Wav, JsonNode> RESULTS = new EnumMap<>(Wav.class);
     private static final Map<Wav, Path> FILES = new EnumMap<>(Wav.class);
@@ -66,7 +66,7 @@ class WavFormsTest {
      * 0.01 % a sample, and a figure takes the mean of 10⁴ samples or more: 10⁻⁴ % and 10⁻⁵ dB.
      */
     @ParameterizedTest
-    @EnumSource(names = {"PCM_16", "FLOAT_32"})
+    @EnumSource(names = "PCM_16")
     void figuresAgreeWithinTheQuantisation(Wav form) {
         JsonNode exact = RESULTS.get(Wav.FLOAT_64);
         JsonNode found = RESULTS.get(form);
@@ -92,9 +92,12 @@ class WavFormsTest {
         assertArrayEquals(samples(SAME.get(form)), samples(form));
     }
 
-    /** Rounded to the nearest, samples are off by half a step at most. */
+    /**
+     * Rounded to the nearest, samples are off by half a step at most; 24 bits of a float are worth
+     * no less than those of a whole number.
+     */
     @ParameterizedTest
-    @CsvSource({"PCM_24, 24", "PCM_32, 32"})
+    @CsvSource({"PCM_24, 24", "PCM_32, 32", "FLOAT_32, 24"})
     void longWordsHoldTheSamplesWithinHalfAStep(Wav form, int bits) {
         double[][] exact = samples(Wav.FLOAT_64);
         double[][] found = samples(form);

@@ -64,9 +64,11 @@ class JumpSearchTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "1, 55, 0.010, true", "1, 55, -0.010, true",
-        "0.985, 60, 0.040, true", "1, 20, 0.040, true",
-        "1, 28.3, -0.020, false", "0.985, 9, -0.004, false"
+        "1, 55, -0.010, true",
+        "0.985, 60, 0.040, true",
+        "1, 20, 0.040, true",
+        "1, 28.3, -0.020, false",
+        "0.985, 9, -0.004, false"
     })
     void aGapAndACutAreFoundWithTheirPlaceAndLength(
             double speed, double atSeconds, double addedSeconds, boolean sharp) {
