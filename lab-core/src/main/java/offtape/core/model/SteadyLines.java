@@ -1,5 +1,7 @@
 package offtape.core.model;
 
+import offtape.core.random.Draw;
+
 /**
  * A sum of steady sines.
  *
@@ -11,9 +13,10 @@ public record SteadyLines(double[] frequencyHz, double[] peak, double[] phase) {
 
     /** Lines whose phases are drawn. */
     public static SteadyLines drawn(double[] frequencyHz, double[] peak, long seed) {
+        Draw draw = Draw.ofSeed(seed);
         double[] phase = new double[peak.length];
         for (int i = 0; i < phase.length; i++) {
-            phase[i] = 2 * Math.PI * Draws.uniform(seed, i);
+            phase[i] = 2 * Math.PI * draw.at(i + 1);
         }
         return new SteadyLines(frequencyHz, peak, phase);
     }

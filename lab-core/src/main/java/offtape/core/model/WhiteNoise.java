@@ -1,6 +1,7 @@
 package offtape.core.model;
 
 import offtape.core.audio.AudioSource;
+import offtape.core.random.Draw;
 
 /**
  * White noise of variance 1, normal, each channel its own, from before its beginning to behind its
@@ -44,8 +45,9 @@ public final class WhiteNoise implements AudioSource {
     public double[][] read(long startFrame, int count) {
         double[][] out = new double[channels][count];
         for (int c = 0; c < channels; c++) {
+            Draw draw = Draw.ofSeed(seed + c);
             for (int i = 0; i < count; i++) {
-                out[c][i] = Draws.normal(seed + c, startFrame + i);
+                out[c][i] = draw.normal(startFrame + i);
             }
         }
         return out;

@@ -2,6 +2,7 @@ package offtape.core.music;
 
 import java.util.ArrayList;
 import java.util.List;
+import offtape.core.random.Draw;
 
 /** A plucked bass on the chord's notes. */
 final class BassPart implements Part {

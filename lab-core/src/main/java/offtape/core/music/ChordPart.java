@@ -2,6 +2,7 @@ package offtape.core.music;
 
 import java.util.ArrayList;
 import java.util.List;
+import offtape.core.random.Draw;
 
 /** Held chords, spread over both channels, and a plucked line over them. */
 final class ChordPart implements Part {

@@ -2,6 +2,7 @@ package offtape.core.music;
 
 import java.util.ArrayList;
 import java.util.List;
+import offtape.core.random.Draw;
 
 /** Kick, snare and cymbals; strokes differ in strength and time, and some are left out. */
 final class DrumPart implements Part {

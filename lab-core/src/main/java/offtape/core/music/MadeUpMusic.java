@@ -2,6 +2,7 @@ package offtape.core.music;
 
 import java.util.List;
 import offtape.core.audio.AudioSource;
+import offtape.core.random.Draw;
 
 /**
  * A piece of music made by rule, two channels, any length: pitches, strengths and times are drawn

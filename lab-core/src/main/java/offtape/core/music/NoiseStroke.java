@@ -1,5 +1,7 @@
 package offtape.core.music;
 
+import offtape.core.random.Draw;
+
 /**
  * A stroke of noise, as of a snare or cymbals: noise values {@value #GRAINS_HZ} times a second with
  * straight lines between them, less what came shortly before where it is to be bright.

@@ -1,6 +1,7 @@
 package offtape.core.music;
 
 import java.util.List;
+import offtape.core.random.Draw;
 
 /** What one player plays, bar by bar. */
 @FunctionalInterface

@@ -2,6 +2,7 @@ package offtape.core.music;
 
 import java.util.ArrayList;
 import java.util.List;
+import offtape.core.random.Draw;
 
 /**
  * A voice that sings phrases of vowels with pauses between them, a breath of noise before each.

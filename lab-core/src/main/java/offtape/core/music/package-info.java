@@ -1,2 +1,2 @@
-/** Music made by rule: sound with the ways of music for trials and the demo, nobody's work. */
+/** Music made by rule: sound with the ways of music for trials and tests, nobody's work. */
 package offtape.core.music;
