@@ -87,27 +87,21 @@ public final class AudioFile implements AudioSource {
         long from = Math.max(0, startFrame);
         // of two ends the nearer one, without the sum running over
         long to = startFrame > frames - count ? frames : startFrame + count;
-        int block = Math.max(1, BUFFER_BYTES / format.frameBytes());
+        int frameBytes = format.frameBytes();
+        int block = Math.max(1, BUFFER_BYTES / frameBytes);
+        byte[] bytes = new byte[(int) Math.min(block, Math.max(0, to - from)) * frameBytes];
         for (long at = from; at < to; at += block) {
             int n = (int) Math.min(block, to - at);
-            ByteBuffer bytes =
-                    ByteBuffer.allocate(n * format.frameBytes()).order(format.coding().order());
-            file.fill(bytes, dataStart + at * format.frameBytes());
+            file.fill(
+                    ByteBuffer.wrap(bytes, 0, n * frameBytes).slice(), dataStart + at * frameBytes);
+            int offset = (int) (at - startFrame);
             for (int c = 0; c < out.length; c++) {
-                decode(bytes, c, n, out[c], (int) (at - startFrame));
+                int first = c * format.coding().bytes();
+                format.coding().decode(bytes, first, frameBytes, out[c], offset, n);
             }
-            requireFinite(out, (int) (at - startFrame), n, at);
+            requireFinite(out, offset, n, at);
         }
         return out;
-    }
-
-    private void decode(ByteBuffer bytes, int channel, int n, double[] out, int offset) {
-        SampleCoding coding = format.coding();
-        int index = channel * coding.bytes();
-        for (int i = 0; i < n; i++) {
-            out[offset + i] = coding.at(bytes, index);
-            index += format.frameBytes();
-        }
     }
 
     private void requireFinite(double[][] out, int offset, int n, long frame) {

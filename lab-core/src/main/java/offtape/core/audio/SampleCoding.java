@@ -1,7 +1,7 @@
 package offtape.core.audio;
 
-import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
+import java.util.Arrays;
 
 /**
  * How one sample lies in the file, in whole bytes.
@@ -14,7 +14,7 @@ import java.nio.ByteOrder;
  */
 record SampleCoding(Kind kind, ByteOrder order, int bytes, int validBits) {
 
-    private static final double FULL_SCALE = 0x1p31;
+    private static final double CODE = 0x1p-31;
 
     /** What the bytes mean. */
     enum Kind {
@@ -41,30 +41,83 @@ record SampleCoding(Kind kind, ByteOrder order, int bytes, int validBits) {
     }
 
     /**
-     * The sample at a byte index of a buffer of this byte order, in full-scale units: n-bit PCM is
-     * divided by 2^(n−1), so it reaches from −1 to 1 − 2^(1−n).
+     * Samples of one channel in full-scale units: n-bit PCM is divided by 2^(n−1), so it reaches
+     * from −1 to 1 − 2^(1−n).
+     *
+     * @param from bytes of the file
+     * @param first index of the first sample's first byte
+     * @param stride bytes from one sample to the next
+     * @param out receives {@code count} samples from index {@code to}
      */
-    double at(ByteBuffer buffer, int index) {
+    void decode(byte[] from, int first, int stride, double[] out, int to, int count) {
+        // One loop a size: a choice for each sample would cost more than the decoding.
         if (isFloating()) {
-            return bytes == Float.BYTES ? buffer.getFloat(index) : buffer.getDouble(index);
+            floats(from, first, stride, out, to, count);
+            return;
         }
-        int code = leftJustified(buffer, index) ^ (kind == Kind.UNSIGNED ? 1 << 31 : 0);
-        return (code & (-1 << (32 - validBits))) / FULL_SCALE;
+        int flip = kind == Kind.UNSIGNED ? 1 << 31 : 0;
+        int mask = -1 << (32 - validBits);
+        int[] at = places(first);
+        switch (bytes) {
+            case 1 -> {
+                for (int i = 0, a = at[0]; i < count; i++, a += stride) {
+                    out[to + i] = ((from[a] << 24 ^ flip) & mask) * CODE;
+                }
+            }
+            case 2 -> {
+                for (int i = 0, a = at[1], b = at[0]; i < count; i++, a += stride, b += stride) {
+                    int code = from[a] << 24 | (from[b] & 0xFF) << 16;
+                    out[to + i] = ((code ^ flip) & mask) * CODE;
+                }
+            }
+            case 3 -> {
+                int middle = at[1] - at[2];
+                int low = at[0] - at[2];
+                for (int i = 0, a = at[2]; i < count; i++, a += stride) {
+                    int code =
+                            from[a] << 24
+                                    | (from[a + middle] & 0xFF) << 16
+                                    | (from[a + low] & 0xFF) << 8;
+                    out[to + i] = ((code ^ flip) & mask) * CODE;
+                }
+            }
+            default -> {
+                for (int i = 0; i < count; i++) {
+                    int code = word(from, at, i * stride);
+                    out[to + i] = ((code ^ flip) & mask) * CODE;
+                }
+            }
+        }
     }
 
-    private int leftJustified(ByteBuffer buffer, int index) {
-        return switch (bytes) {
-            case 1 -> buffer.get(index) << 24;
-            case 2 -> buffer.getShort(index) << 16;
-            case 3 -> threeBytes(buffer, index);
-            default -> buffer.getInt(index);
-        };
+    private void floats(byte[] from, int first, int stride, double[] out, int to, int count) {
+        int[] at = places(first);
+        if (bytes == Float.BYTES) {
+            for (int i = 0; i < count; i++) {
+                out[to + i] = Float.intBitsToFloat(word(from, at, i * stride));
+            }
+            return;
+        }
+        int[] upper = Arrays.copyOfRange(at, Integer.BYTES, Long.BYTES);
+        for (int i = 0; i < count; i++) {
+            long low = word(from, at, i * stride) & 0xFFFF_FFFFL;
+            out[to + i] = Double.longBitsToDouble((long) word(from, upper, i * stride) << 32 | low);
+        }
     }
 
-    private int threeBytes(ByteBuffer buffer, int index) {
-        if (order == ByteOrder.BIG_ENDIAN) {
-            return buffer.getShort(index) << 16 | (buffer.get(index + 2) & 0xFF) << 8;
+    private static int word(byte[] from, int[] at, int beyond) {
+        return from[at[3] + beyond] << 24
+                | (from[at[2] + beyond] & 0xFF) << 16
+                | (from[at[1] + beyond] & 0xFF) << 8
+                | from[at[0] + beyond] & 0xFF;
+    }
+
+    /** Where the bytes of the first sample lie, the least significant one first. */
+    private int[] places(int first) {
+        int[] at = new int[bytes];
+        for (int k = 0; k < bytes; k++) {
+            at[k] = first + (order == ByteOrder.BIG_ENDIAN ? bytes - 1 - k : k);
         }
-        return buffer.getShort(index) << 8 & 0x00FF_FFFF | buffer.get(index + 2) << 24;
+        return at;
     }
 }

@@ -48,7 +48,8 @@ public record AnalyticCorrelation(double[] re, double[] im) {
         return signals.stream().map(s -> of(s.timesConjugate(sought), n, lags)).toList();
     }
 
-    private static AnalyticCorrelation of(Spectrum product, int n, int lags) {
+    /** The first lags of a cross-spectrum's sequence of {@code n} samples. */
+    static AnalyticCorrelation of(Spectrum product, int n, int lags) {
         double[] z = new double[2 * n];
         for (int k = 0; k < product.bins(); k++) {
             double gain = k == 0 || 2 * k == n ? 1 : 2;

@@ -32,27 +32,26 @@ public final class PowerDensity {
             throw new IllegalArgumentException("too short for a spectrum");
         }
         int n = Math.min(longest, Integer.highestOneBit(x.length));
-        double[] window = new double[n];
+        double[] window = HannWindow.of(n);
         double windowPower = 0;
-        for (int i = 0; i < n; i++) {
-            window[i] = 0.5 - 0.5 * Math.cos(2 * Math.PI * (i + 0.5) / n);
-            windowPower += window[i] * window[i];
+        for (double w : window) {
+            windowPower += w * w;
         }
         RealFft fft = RealFft.ofSize(n);
         double[] sum = new double[n / 2 + 1];
         int pieces = (x.length - n) / (n / 2) + 1;
-        double[] piece = new double[n];
         for (int p = 0; p < pieces; p++) {
-            for (int i = 0; i < n; i++) {
-                piece[i] = window[i] * x[p * (n / 2) + i];
-            }
-            Spectrum s = fft.forward(piece);
-            for (int k = 0; k < sum.length; k++) {
-                double sides = k == 0 || 2 * k == n ? 1 : 2;
-                sum[k] += sides * s.power(k) / (windowPower * sampleRateHz * pieces);
-            }
+            Spectrum s = fft.forward(HannWindow.applied(window, x, p * (n / 2)));
+            add(s, n, windowPower * sampleRateHz * pieces, sum);
         }
         return new PowerDensity(sum, sampleRateHz / n);
+    }
+
+    private static void add(Spectrum s, int n, double unit, double[] sum) {
+        for (int k = 0; k < sum.length; k++) {
+            double sides = k == 0 || 2 * k == n ? 1 : 2;
+            sum[k] += sides * s.power(k) / unit;
+        }
     }
 
     /** Distance of the bins in hertz. */
@@ -78,7 +77,8 @@ public final class PowerDensity {
     public double power(double fromHz, double toHz, DoubleUnaryOperator gain) {
         double sum = 0;
         int first = (int) Math.max(0, Math.floor(fromHz / binHz - 0.5));
-        for (int k = first; k < density.length; k++) {
+        int last = (int) Math.min(density.length - 1, Math.ceil(toHz / binHz + 0.5));
+        for (int k = first; k <= last; k++) {
             double low = Math.max(fromHz, (k - 0.5) * binHz);
             double high = Math.min(toHz, (k + 0.5) * binHz);
             if (high > low) {

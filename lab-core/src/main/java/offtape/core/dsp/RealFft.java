@@ -95,7 +95,12 @@ public final class RealFft {
         int bins = n / 2 + 1;
         double[] re = new double[bins];
         double[] im = new double[bins];
-        for (int k = 0; k < bins; k++) {
+        re[0] = packed[0];
+        for (int k = 1; k < (n - 1) / 2; k++) {
+            re[k] = packed[2 * k];
+            im[k] = packed[2 * k + 1];
+        }
+        for (int k = Math.max(1, (n - 1) / 2); k < bins; k++) {
             re[k] = packed[reIndex(k)];
             im[k] = isReal(k) ? 0 : packed[imIndex(k)];
         }

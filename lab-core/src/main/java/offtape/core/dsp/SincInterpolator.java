@@ -65,6 +65,15 @@ public final class SincInterpolator {
         return sum + mix * (there + thereToo - sum);
     }
 
+    /** The values at several places. */
+    public static double[] at(double[] samples, double[] places) {
+        double[] out = new double[places.length];
+        for (int k = 0; k < out.length; k++) {
+            out[k] = at(samples, places[k]);
+        }
+        return out;
+    }
+
     private static double atEdge(
             double[] samples, int first, int from, int to, int near, double mix) {
         double sum = 0;

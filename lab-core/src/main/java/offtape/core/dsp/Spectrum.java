@@ -84,6 +84,26 @@ public final class Spectrum {
         return sampleRateHz / n;
     }
 
+    /**
+     * The spectrum of every so many-th sample, without what lies above half their rate.
+     *
+     * @param step divides the number of samples, and leaves an even number of them
+     * @throws IllegalArgumentException if it does not
+     */
+    public Spectrum thinned(int step) {
+        if (step < 1 || n % (2 * step) != 0) {
+            throw new IllegalArgumentException(n + " samples cannot be thinned by " + step);
+        }
+        int bins = n / step / 2 + 1;
+        double[] a = new double[bins];
+        double[] b = new double[bins];
+        for (int k = 0; k < bins - 1; k++) {
+            a[k] = re[k] / step;
+            b[k] = im[k] / step;
+        }
+        return new Spectrum(n / step, a, b);
+    }
+
     /** Every bin times a real gain of its number; zero phase. */
     public Spectrum times(IntToDoubleFunction gain) {
         double[] a = new double[re.length];

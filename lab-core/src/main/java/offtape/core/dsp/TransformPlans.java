@@ -1,16 +1,17 @@
 package offtape.core.dsp;
 
-import java.util.Iterator;
-import java.util.LinkedHashMap;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jtransforms.fft.DoubleFFT_1D;
 import org.visnow.jlargearrays.ConcurrencyUtils;
 
 /**
- * Keeps the plans of recent transforms by size, because a plan costs about as much as a transform.
- * A plan takes about 12 bytes a point at powers of two and up to 110 at large primes; the plans
- * kept hold at most {@value #POINTS_KEPT} points together. Plans are read-only once made, so
- * threads may share them.
+ * Keeps the plans of the latest transforms by size, because a plan costs about as much as a
+ * transform. A plan takes about 12 bytes a point at powers of two and up to 110 at large primes;
+ * the plans kept hold at most {@value #POINTS_KEPT} points together. Plans are read-only once made,
+ * so threads may share them.
  */
 final class TransformPlans {
 
@@ -18,7 +19,8 @@ final class TransformPlans {
 
     private static final TransformPlans SHARED = new TransformPlans();
 
-    private final Map<Integer, DoubleFFT_1D> bySize = new LinkedHashMap<>(16, 0.75f, true);
+    private final Map<Integer, DoubleFFT_1D> bySize = new ConcurrentHashMap<>();
+    private final Deque<Integer> oldestFirst = new ArrayDeque<>();
     private long points;
 
     private TransformPlans() {
@@ -28,26 +30,25 @@ final class TransformPlans {
 
     /** The plan of a transform of {@code n} points, n at least 1. */
     static DoubleFFT_1D of(int n) {
-        return SHARED.plan(n);
+        // Transforms are made by the ten thousand: only one that is new waits for others.
+        DoubleFFT_1D known = SHARED.bySize.get(n);
+        return known != null ? known : SHARED.made(n);
     }
 
-    private synchronized DoubleFFT_1D plan(int n) {
+    private synchronized DoubleFFT_1D made(int n) {
         DoubleFFT_1D known = bySize.get(n);
         if (known != null) {
             return known;
         }
         DoubleFFT_1D made = new DoubleFFT_1D(n);
         bySize.put(n, made);
+        oldestFirst.add(n);
         points += n;
-        forgetOldest();
-        return made;
-    }
-
-    private void forgetOldest() {
-        Iterator<Integer> oldestFirst = bySize.keySet().iterator();
-        while (points > POINTS_KEPT && bySize.size() > 1) {
-            points -= oldestFirst.next();
-            oldestFirst.remove();
+        while (points > POINTS_KEPT && oldestFirst.size() > 1) {
+            int oldest = oldestFirst.remove();
+            bySize.remove(oldest);
+            points -= oldest;
         }
+        return made;
     }
 }

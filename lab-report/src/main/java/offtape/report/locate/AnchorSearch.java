@@ -1,13 +1,11 @@
 package offtape.report.locate;
 
-import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 import offtape.core.audio.AudioSource;
-import offtape.core.dsp.AnalyticCorrelation;
-import offtape.core.dsp.SincInterpolator;
-import offtape.core.dsp.Spectrum;
 
 /**
  * Finds one short stretch of the programme in the recording by matched filter, near the place where
@@ -19,8 +17,11 @@ final class AnchorSearch {
     private static final double WOW = 0.004;
     private static final int FINER = 6;
 
-    /** A channel that correlates with less than this share of the louder one is not heard. */
-    private static final double UNHEARD = 0.02;
+    /** Sample rate of the first look at many speeds, over the highest frequency sought. */
+    private static final double ROOM = 2.2;
+
+    /** So many of the speeds that look best are looked at closely. */
+    private static final int CLOSER = 4;
 
     private final AudioSource programme;
     private final AudioSource recording;
@@ -43,6 +44,22 @@ final class AnchorSearch {
      * @return the middle of the stretch, or nothing if the recording does not cover the place
      */
     Optional<Anchor> find(double from, double seconds, double topHz) {
+        return seek(from, seconds, topHz, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * Whether a stretch of the programme is heard where the map has it.
+     *
+     * @param likeness the least correlation coefficient at which it is
+     */
+    boolean hears(double from, double seconds, double topHz, double likeness) {
+        return seek(from, seconds, topHz, likeness)
+                .filter(a -> a.likeness() >= likeness)
+                .isPresent();
+    }
+
+    /** Looks until the place is known as well as it can be, or until it is like enough. */
+    private Optional<Anchor> seek(double from, double seconds, double topHz, double enough) {
         int rate = recording.sampleRateHz();
         double middle = from + seconds / 2;
         double expected = map.recordingSeconds(middle);
@@ -53,150 +70,79 @@ final class AnchorSearch {
         if (start < -REACH_S * rate || start + length > recording.frames() + REACH_S * rate) {
             return Optional.empty();
         }
-        Heard heard = Heard.of(recording.read(start, length));
-        Span span = sought(from, seconds);
-        Peak best = peak(heard, template(span, exact(span), stretch), stretch);
-        if (topHz > 0) {
-            double step = Math.max(2e-5, 0.2 / (seconds * topHz));
-            int steps = (int) Math.min(60, Math.ceil(WOW / step));
-            FineTable table = FineTable.of(span.mono());
-            best = better(best, heard, span, table::at, 2 * step, (steps + 1) / 2);
-            best = better(best, heard, span, table::at, step, 1);
-            best = better(best, heard, span, exact(span), step / FINER, FINER);
+        HeardSpan heard = HeardSpan.of(recording.read(start, length));
+        SoughtSpan span = SoughtSpan.of(programme, from, seconds);
+        HeardSpan.Peak best = heard.anywhere(span.template(span.exact(), stretch, rate), stretch);
+        if (topHz > 0 && best.likeness() < enough) {
+            best = sharpened(best, heard, span, topHz);
         }
         double at = (start + best.place()) / rate;
         return Optional.of(new Anchor(middle, at, best.signs(), best.likeness()));
     }
 
-    /**
-     * The stretch that is sought.
-     *
-     * @param mono the programme there and somewhat around it
-     * @param centre the middle of the stretch in it, in samples
-     */
-    private record Span(double seconds, double[] mono, double centre) {}
-
-    /** What the recording holds around the place, one array and one spectrum a channel. */
-    private record Heard(double[][] samples, List<Spectrum> spectra) {
-
-        static Heard of(double[][] samples) {
-            return new Heard(
-                    samples, Arrays.stream(samples).map(AnalyticCorrelation::spectrum).toList());
+    private HeardSpan.Peak sharpened(
+            HeardSpan.Peak known, HeardSpan heard, SoughtSpan span, double topHz) {
+        double step = Math.max(2e-5, 0.2 / (span.seconds() * topHz));
+        int steps = (int) Math.min(60, Math.ceil(WOW / step));
+        FineTable table = FineTable.of(span.mono());
+        HeardSpan.Peak best = known;
+        for (HeardSpan.Glance g :
+                glances(heard, span, table, known.stretch(), topHz, step, steps)) {
+            best = better(best, heard, span, table::at, g.stretch(), g.place());
         }
+        best = around(best, heard, span, table::at, step, 1);
+        return around(best, heard, span, span.exact(), step / FINER, FINER);
     }
 
-    private static DoubleUnaryOperator exact(Span span) {
-        return place -> SincInterpolator.at(span.mono(), place);
+    /** The speeds that look best on thinned sound, which holds all that is sought. */
+    private List<HeardSpan.Glance> glances(
+            HeardSpan heard,
+            SoughtSpan span,
+            FineTable table,
+            double stretch,
+            double topHz,
+            double step,
+            int steps) {
+        int rate = recording.sampleRateHz();
+        int thinning = Integer.highestOneBit(Math.max(1, (int) (rate * stretch / (ROOM * topHz))));
+        HeardSpan.Thinned thinned = heard.thinned(thinning);
+        int half = (steps + 1) / 2;
+        return IntStream.rangeClosed(-half, half)
+                .mapToDouble(i -> stretch * (1 + 2 * i * step))
+                .mapToObj(
+                        tried ->
+                                thinned.glance(
+                                        span.template(table::at, tried, (double) rate / thinning),
+                                        tried))
+                .sorted(Comparator.comparingDouble(HeardSpan.Glance::score).reversed())
+                .limit(CLOSER)
+                .toList();
     }
 
-    private Peak better(
-            Peak known, Heard heard, Span span, DoubleUnaryOperator at, double step, int steps) {
-        Peak best = known;
+    private HeardSpan.Peak around(
+            HeardSpan.Peak known,
+            HeardSpan heard,
+            SoughtSpan span,
+            DoubleUnaryOperator at,
+            double step,
+            int steps) {
+        HeardSpan.Peak best = known;
         for (int i = -steps; i <= steps; i++) {
             double tried = known.stretch() * (1 + i * step);
-            Peak peak = peak(heard, template(span, at, tried), tried);
-            best = peak.score() > best.score() ? peak : best;
+            best = better(best, heard, span, at, tried, known.place());
         }
         return best;
     }
 
-    private Span sought(double from, double seconds) {
-        double programmeRate = programme.sampleRateHz();
-        int margin = 64;
-        long first = Math.round(from * programmeRate) - margin;
-        double[][] x = programme.read(first, (int) Math.ceil(seconds * programmeRate) + 2 * margin);
-        double[] mono = x[0];
-        for (int c = 1; c < x.length; c++) {
-            for (int i = 0; i < mono.length; i++) {
-                mono[i] += x[c][i];
-            }
-        }
-        return new Span(seconds, mono, (from + seconds / 2) * programmeRate - first);
-    }
-
-    /** The stretch as the recording should hold it, its middle on the middle sample. */
-    private double[] template(Span span, DoubleUnaryOperator at, double stretch) {
-        int half = (int) (span.seconds() * stretch * recording.sampleRateHz() / 2);
-        double[] out = new double[2 * half + 1];
-        for (int i = -half; i <= half; i++) {
-            double offset =
-                    (double) i * programme.sampleRateHz() / (recording.sampleRateHz() * stretch);
-            out[i + half] = at.applyAsDouble(span.centre() + offset);
-        }
-        return out;
-    }
-
-    /**
-     * The best lag.
-     *
-     * @param place sample on which the middle of the template lies
-     */
-    private record Peak(double place, double score, double likeness, int[] signs, double stretch) {}
-
-    private static Peak peak(Heard heard, double[] template, double stretch) {
-        double[][] samples = heard.samples();
-        double templateEnergy = energy(template, 0, template.length);
-        AnalyticCorrelation[] all =
-                AnalyticCorrelation.ofAll(heard.spectra(), samples[0].length, template)
-                        .toArray(AnalyticCorrelation[]::new);
-        int lags = all[0].re().length;
-        int best = 0;
-        double most = -1;
-        for (int k = 0; k < lags; k++) {
-            double p = power(all, k);
-            if (p > most) {
-                most = p;
-                best = k;
-            }
-        }
-        int[] signs = new int[samples.length];
-        double likeness = 0;
-        double loudest = 0;
-        double heardEnergy = 0;
-        for (int c = 0; c < samples.length; c++) {
-            loudest = Math.max(loudest, all[c].power(best));
-        }
-        for (int c = 0; c < samples.length; c++) {
-            double here = energy(samples[c], best, template.length);
-            heardEnergy += here;
-            double both = here * templateEnergy;
-            double coefficient = both > 0 ? Math.sqrt(all[c].power(best) / both) : 0;
-            boolean audible = all[c].power(best) > UNHEARD * UNHEARD * loudest;
-            signs[c] = audible && coefficient > 0.3 ? (int) Math.signum(all[c].re()[best]) : 0;
-            likeness = Math.max(likeness, coefficient);
-        }
-        double place = best + vertex(all, best, lags) + template.length / 2;
-        // Without the recording's own energy a longer template would win, and with it a wrong
-        // stretch, which moves a sweep.
-        double score = most / Math.max(templateEnergy * heardEnergy, 1e-300);
-        return new Peak(place, score, likeness, signs, stretch);
-    }
-
-    private static double power(AnalyticCorrelation[] all, int lag) {
-        double sum = 0;
-        for (AnalyticCorrelation c : all) {
-            sum += c.power(lag);
-        }
-        return sum;
-    }
-
-    /** Vertex of the parabola through the logarithms beside the peak, −½ to ½. */
-    private static double vertex(AnalyticCorrelation[] all, int best, int lags) {
-        if (best == 0 || best == lags - 1) {
-            return 0;
-        }
-        double a = Math.log(power(all, best - 1) + 1e-300);
-        double b = Math.log(power(all, best) + 1e-300);
-        double c = Math.log(power(all, best + 1) + 1e-300);
-        double bend = a - 2 * b + c;
-        return bend < 0 ? Math.max(-0.5, Math.min(0.5, (a - c) / (2 * bend))) : 0;
-    }
-
-    private static double energy(double[] x, int from, int length) {
-        double sum = 0;
-        for (int i = from; i < from + length; i++) {
-            sum += x[i] * x[i];
-        }
-        return sum;
+    private HeardSpan.Peak better(
+            HeardSpan.Peak best,
+            HeardSpan heard,
+            SoughtSpan span,
+            DoubleUnaryOperator at,
+            double tried,
+            double place) {
+        double[] template = span.template(at, tried, recording.sampleRateHz());
+        HeardSpan.Peak peak = heard.near(template, place, tried);
+        return peak.score() > best.score() ? peak : best;
     }
 }

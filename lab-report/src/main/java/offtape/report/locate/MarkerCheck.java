@@ -24,14 +24,14 @@ final class MarkerCheck {
         return sheet.cues(Cue.Marker.class)
                 .filter(m -> m.startFrame() < sheet.frames() / 2)
                 .findFirst()
-                .flatMap(
+                .filter(
                         m ->
                                 new AnchorSearch(programme.audio(), recording, map)
-                                        .find(
+                                        .hears(
                                                 sheet.seconds(m.startFrame()),
                                                 sheet.seconds(m.frames()),
-                                                Placement.MARKER_TOP_HZ))
-                .filter(a -> a.likeness() >= Placement.MARKER_LIKE)
+                                                Placement.MARKER_TOP_HZ,
+                                                Placement.MARKER_LIKE))
                 .isPresent();
     }
 }

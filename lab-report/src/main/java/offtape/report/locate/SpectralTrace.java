@@ -1,7 +1,10 @@
 package offtape.report.locate;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import offtape.core.audio.AudioSource;
+import offtape.core.dsp.HannWindow;
 import offtape.core.dsp.RealFft;
 import offtape.core.dsp.Spectrum;
 
@@ -22,12 +25,20 @@ final class SpectralTrace {
     /** Parts this far under the loudest part of a programme count as silence, dB. */
     private static final double SILENCE_DB = 75;
 
-    private final float[][] bands;
+    /** So many vectors are read from the source at once. */
+    private static final int READ = 64;
+
+    private final int bandCount;
+
+    /** One vector after the other. */
+    private final float[] values;
+
     private final float[] power;
     private final double hopSeconds;
 
-    private SpectralTrace(float[][] bands, float[] power, double hopSeconds) {
-        this.bands = bands;
+    private SpectralTrace(int bandCount, float[] values, float[] power, double hopSeconds) {
+        this.bandCount = bandCount;
+        this.values = values;
         this.power = power;
         this.hopSeconds = hopSeconds;
     }
@@ -38,33 +49,62 @@ final class SpectralTrace {
         int n = RealFft.nextPowerOfTwo((int) (0.04 * rate));
         int hops = (int) (source.frames() / (HOP_S * rate)) + 1;
         BandShape shape = new BandShape(n, rate);
-        float[][] bands = new float[shape.count()][hops];
+        int count = shape.count();
+        float[] values = new float[hops * count];
         float[] power = new float[hops];
-        double[] window = hann(n);
-        RealFft fft = RealFft.ofSize(n);
-        for (int h = 0; h < hops; h++) {
-            double[] sums = new double[shape.count()];
-            for (double[] x : source.read(Math.round(h * HOP_S * rate) - n / 2, n)) {
-                for (int i = 0; i < n; i++) {
-                    x[i] *= window[i];
+        Windowed windowed = new Windowed(RealFft.ofSize(n), HannWindow.of(n));
+        for (int from = 0; from < hops; from += READ) {
+            int to = Math.min(hops, from + READ);
+            long first = start(from, rate, n);
+            double[][] x = source.read(first, (int) (start(to - 1, rate, n) - first) + n);
+            for (int h = from; h < to; h++) {
+                double[] sums = new double[count];
+                windowed.spectra(x, (int) (start(h, rate, n) - first))
+                        .forEach(spectrum -> shape.add(spectrum, sums));
+                double all = Arrays.stream(sums).sum();
+                power[h] = (float) all;
+                for (int b = 0; b < count && all > 0; b++) {
+                    values[h * count + b] = (float) Math.sqrt(sums[b] / all);
                 }
-                shape.add(fft.forward(x), sums);
-            }
-            double all = Arrays.stream(sums).sum();
-            power[h] = (float) all;
-            for (int b = 0; b < sums.length && all > 0; b++) {
-                bands[b][h] = (float) Math.sqrt(sums[b] / all);
             }
         }
-        return new SpectralTrace(bands, power, HOP_S);
+        return new SpectralTrace(count, values, power, HOP_S);
     }
 
-    private static double[] hann(int n) {
-        double[] w = new double[n];
-        for (int i = 0; i < n; i++) {
-            w[i] = 0.5 - 0.5 * Math.cos(2 * Math.PI * (i + 0.5) / n);
+    private static long start(int hop, int rate, int n) {
+        return Math.round(hop * HOP_S * rate) - n / 2;
+    }
+
+    /** Transforms of one length, of sound under a window. */
+    private record Windowed(RealFft fft, double[] window) {
+
+        /** The spectra of all channels at a place; silent ones are left out. */
+        List<Spectrum> spectra(double[][] x, int from) {
+            List<Spectrum> found = new ArrayList<>();
+            double[] before = null;
+            for (double[] channel : x) {
+                double[] part = Arrays.copyOfRange(channel, from, from + window.length);
+                // Programmes mostly hold the same in all channels, or nothing.
+                if (before != null && Arrays.equals(part, before)) {
+                    if (!found.isEmpty()) {
+                        found.add(found.get(found.size() - 1));
+                    }
+                } else if (!silent(part)) {
+                    found.add(fft.forward(HannWindow.applied(window, part, 0)));
+                }
+                before = part;
+            }
+            return found;
         }
-        return w;
+
+        private static boolean silent(double[] part) {
+            for (double v : part) {
+                if (v != 0) {
+                    return false;
+                }
+            }
+            return true;
+        }
     }
 
     /** Number of vectors. */
@@ -74,7 +114,7 @@ final class SpectralTrace {
 
     /** Number of bands. */
     int bandCount() {
-        return bands.length;
+        return bandCount;
     }
 
     /** Time between vectors, seconds. */
@@ -86,7 +126,7 @@ final class SpectralTrace {
     double[] band(int b) {
         double[] out = new double[hops()];
         for (int h = 0; h < out.length; h++) {
-            out[h] = bands[b][h];
+            out[h] = values[h * bandCount + b];
         }
         return out;
     }
@@ -94,25 +134,25 @@ final class SpectralTrace {
     /** The same sound in fewer vectors, each the direction of the mean of as many as named. */
     SpectralTrace coarser(int factor) {
         int length = (hops() + factor - 1) / factor;
-        float[][] out = new float[bands.length][length];
+        float[] out = new float[length * bandCount];
         float[] sums = new float[length];
         for (int h = 0; h < length; h++) {
             int to = Math.min(hops(), (h + 1) * factor);
-            double squares = 0;
-            for (int b = 0; b < bands.length; b++) {
-                for (int i = h * factor; i < to; i++) {
-                    out[b][h] += bands[b][i];
-                }
-                squares += (double) out[b][h] * out[b][h];
-            }
-            for (int b = 0; b < bands.length && squares > 0; b++) {
-                out[b][h] /= (float) Math.sqrt(squares);
-            }
             for (int i = h * factor; i < to; i++) {
                 sums[h] += power[i];
+                for (int b = 0; b < bandCount; b++) {
+                    out[h * bandCount + b] += values[i * bandCount + b];
+                }
+            }
+            double squares = 0;
+            for (int at = h * bandCount; at < (h + 1) * bandCount; at++) {
+                squares += (double) out[at] * out[at];
+            }
+            for (int at = h * bandCount; at < (h + 1) * bandCount && squares > 0; at++) {
+                out[at] /= (float) Math.sqrt(squares);
             }
         }
-        return new SpectralTrace(out, sums, factor * hopSeconds);
+        return new SpectralTrace(bandCount, out, sums, factor * hopSeconds);
     }
 
     /** The same sound without its silent parts: their vectors become zero. */
@@ -122,53 +162,51 @@ final class SpectralTrace {
             loudest = Math.max(loudest, p);
         }
         double least = loudest * Math.pow(10, -SILENCE_DB / 10);
-        float[][] kept = new float[bands.length][];
-        for (int b = 0; b < kept.length; b++) {
-            kept[b] = bands[b].clone();
-            for (int h = 0; h < power.length; h++) {
-                if (power[h] <= least) {
-                    kept[b][h] = 0;
-                }
+        float[] kept = values.clone();
+        for (int h = 0; h < power.length; h++) {
+            if (power[h] <= least) {
+                Arrays.fill(kept, h * bandCount, (h + 1) * bandCount, 0);
             }
         }
-        return new SpectralTrace(kept, power, hopSeconds);
+        return new SpectralTrace(bandCount, kept, power, hopSeconds);
     }
 
     /** The first so many vectors. */
     SpectralTrace beginning(int count) {
-        float[][] kept = new float[bands.length][];
-        for (int b = 0; b < kept.length; b++) {
-            kept[b] = Arrays.copyOf(bands[b], count);
-        }
-        return new SpectralTrace(kept, Arrays.copyOf(power, count), hopSeconds);
+        return new SpectralTrace(
+                bandCount,
+                Arrays.copyOf(values, count * bandCount),
+                Arrays.copyOf(power, count),
+                hopSeconds);
     }
 
     /** The same sound stretched in time by a factor and, as tape does, lowered by it in pitch. */
     SpectralTrace stretched(double factor) {
         double shift = BANDS_PER_OCTAVE * Math.log(factor) / Math.log(2);
         int length = (int) Math.ceil(hops() * factor);
-        float[][] out = new float[bands.length][length];
-        for (int b = 0; b < bands.length; b++) {
-            int lower = (int) Math.floor(b + shift);
-            float part = (float) (b + shift - lower);
-            for (int h = 0; h < length; h++) {
-                int from = Math.min(hops() - 1, (int) Math.rint(h / factor));
+        float[] out = new float[length * bandCount];
+        for (int h = 0; h < length; h++) {
+            int from = Math.min(hops() - 1, (int) Math.rint(h / factor));
+            for (int b = 0; b < bandCount; b++) {
+                int lower = (int) Math.floor(b + shift);
+                float part = (float) (b + shift - lower);
                 float low = value(lower, from);
                 float high = value(lower + 1, from);
-                out[b][h] = (float) Math.sqrt((1 - part) * low * low + part * high * high);
+                out[h * bandCount + b] =
+                        (float) Math.sqrt((1 - part) * low * low + part * high * high);
             }
         }
-        return new SpectralTrace(out, new float[length], hopSeconds);
+        return new SpectralTrace(bandCount, out, new float[length], hopSeconds);
     }
 
     private float value(int b, int h) {
-        return b < 0 || b >= bands.length ? 0 : bands[b][h];
+        return b < 0 || b >= bandCount ? 0 : values[h * bandCount + b];
     }
 
     /** Whether a vector is not zero. */
     boolean sounds(int hop) {
-        for (float[] band : bands) {
-            if (band[hop] > 0) {
+        for (int at = hop * bandCount; at < (hop + 1) * bandCount; at++) {
+            if (values[at] > 0) {
                 return true;
             }
         }
@@ -190,8 +228,10 @@ final class SpectralTrace {
             return 0;
         }
         double sum = 0;
-        for (int b = 0; b < bands.length; b++) {
-            sum += bands[b][hop] * other.bands[b][otherHop];
+        int here = hop * bandCount;
+        int there = otherHop * bandCount;
+        for (int b = 0; b < bandCount; b++) {
+            sum += values[here + b] * other.values[there + b];
         }
         return sum;
     }
@@ -199,20 +239,32 @@ final class SpectralTrace {
     /** Which bands a bin of the transform belongs to, in triangles over the logarithm. */
     private static final class BandShape {
         private final int count;
-        private final int[] lower;
+
+        /** First bin above the middle of each band. */
+        private final int[] starts;
+
         private final double[] upperShare;
 
         BandShape(int n, int rate) {
             double octaves = Math.log(HIGHEST_HZ / LOWEST_HZ) / Math.log(2);
             count = (int) Math.round(BANDS_PER_OCTAVE * octaves) + 1;
-            lower = new int[n / 2 + 1];
+            starts = new int[count];
             upperShare = new double[n / 2 + 1];
-            for (int k = 0; k <= n / 2; k++) {
+            int reached = -1;
+            int k = 0;
+            for (; k <= n / 2; k++) {
                 double hz = (double) k * rate / n;
                 double place = BANDS_PER_OCTAVE * Math.log(hz / LOWEST_HZ) / Math.log(2);
-                boolean inside = place >= 0 && place < count - 1;
-                lower[k] = inside ? (int) place : -1;
-                upperShare[k] = inside ? place - lower[k] : 0;
+                if (place >= count - 1) {
+                    break;
+                }
+                while (place >= 0 && reached < (int) place) {
+                    starts[++reached] = k;
+                }
+                upperShare[k] = place >= 0 ? place - (int) place : 0;
+            }
+            while (reached < count - 1) {
+                starts[++reached] = k;
             }
         }
 
@@ -221,12 +273,16 @@ final class SpectralTrace {
         }
 
         void add(Spectrum spectrum, double[] sums) {
-            for (int k = 0; k < spectrum.bins(); k++) {
-                if (lower[k] >= 0) {
+            for (int b = 0; b < count - 1; b++) {
+                double lower = sums[b];
+                double upper = sums[b + 1];
+                for (int k = starts[b]; k < starts[b + 1]; k++) {
                     double p = spectrum.power(k);
-                    sums[lower[k]] += (1 - upperShare[k]) * p;
-                    sums[lower[k] + 1] += upperShare[k] * p;
+                    lower += (1 - upperShare[k]) * p;
+                    upper += upperShare[k] * p;
                 }
+                sums[b] = lower;
+                sums[b + 1] = upper;
             }
         }
     }

@@ -12,6 +12,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import java.io.IOException;
 import offtape.core.unit.Quantity;
+import offtape.core.unit.SignificantDigits;
 
 /**
  * Writes results as JSON: a known figure as {@code {"value", "unit", "uncertainty"}}, an unknown
@@ -19,6 +20,8 @@ import offtape.core.unit.Quantity;
  * any uncertainty, so that files stay readable. Numbers that are not finite are refused.
  */
 public final class ResultsJson {
+
+    private static final int DIGITS = 9;
 
     private static final ObjectMapper MAPPER = mapper();
 
@@ -55,12 +58,7 @@ public final class ResultsJson {
         if (!Double.isFinite(value)) {
             throw new IllegalStateException("a number in the results is not finite");
         }
-        if (value == 0) {
-            return 0;
-        }
-        return new java.math.BigDecimal(value)
-                .round(new java.math.MathContext(9, java.math.RoundingMode.HALF_EVEN))
-                .doubleValue();
+        return SignificantDigits.rounded(value, DIGITS);
     }
 
     private static final class QuantitySerializer extends JsonSerializer<Quantity> {

@@ -7,6 +7,7 @@ import java.util.function.DoubleFunction;
 import offtape.core.audio.AudioSource;
 import offtape.core.dsp.Baseband;
 import offtape.core.dsp.Downconverter;
+import offtape.core.dsp.HannWindow;
 import offtape.core.dsp.PhaseLaw;
 import offtape.core.dsp.RealFft;
 import offtape.core.dsp.SincInterpolator;
@@ -81,6 +82,24 @@ public final class OrderSpectrum {
             return List.of();
         }
         int n = RealFft.nextPowerOfTwo((int) (length * rate));
+        double[] places = places(phase, base.rateHz(), hz, cycles, n);
+        for (int k = 0; k < n; k++) {
+            places[k] = places[k] * rate + MARGIN;
+        }
+        long start = Math.round(first * rate) - MARGIN;
+        double[][] x = recording.read(start, (int) Math.ceil(length * rate) + 2 * MARGIN);
+        double[] window = HannWindow.of(n);
+        List<OrderSpectrum> result = new ArrayList<>();
+        for (double[] channel : x) {
+            double[] y = SincInterpolator.at(channel, places);
+            Spectrum spectrum = RealFft.ofSize(n).forward(HannWindow.applied(window, y, 0));
+            result.add(new OrderSpectrum(spectrum, cycles, n / 2.0));
+        }
+        return result;
+    }
+
+    /** Seconds from the first phase at which a share of all cycles is over, evenly spread. */
+    private static double[] places(double[] phase, double phaseHz, double hz, int cycles, int n) {
         double[] places = new double[n];
         double t = 0;
         double step = (double) cycles / n / hz;
@@ -88,28 +107,12 @@ public final class OrderSpectrum {
             // Each correction leaves the deviation's share of the error before it, a percent at
             // most.
             double wanted = (double) cycles * k / n;
-            double have = hz * t + (at(phase, t * base.rateHz()) - phase[0]) / (2 * Math.PI);
+            double have = hz * t + (at(phase, t * phaseHz) - phase[0]) / (2 * Math.PI);
             t += (wanted - have) / hz;
-            places[k] = t * rate + MARGIN;
+            places[k] = t;
             t += step;
         }
-        long start = Math.round(first * rate) - MARGIN;
-        double[][] x = recording.read(start, (int) Math.ceil(length * rate) + 2 * MARGIN);
-        List<OrderSpectrum> result = new ArrayList<>();
-        for (double[] channel : x) {
-            result.add(transformed(channel, places, cycles));
-        }
-        return result;
-    }
-
-    private static OrderSpectrum transformed(double[] x, double[] places, int cycles) {
-        int n = places.length;
-        double[] y = new double[n];
-        for (int k = 0; k < n; k++) {
-            double window = 0.5 - 0.5 * Math.cos(2 * Math.PI * (k + 0.5) / n);
-            y[k] = window * SincInterpolator.at(x, places[k]);
-        }
-        return new OrderSpectrum(RealFft.ofSize(n).forward(y), cycles, n / 2.0);
+        return places;
     }
 
     /** Cubic interpolation (Catmull and Rom) between phase values. */
