@@ -17,7 +17,11 @@ final class CommonOptions {
     @Option(names = "--quiet", description = "Print results and errors only.")
     private boolean quiet;
 
-    @Option(names = "--verbose", description = "Print technical details of an error.")
+    @Option(
+            names = "--verbose",
+            description =
+                    "Print technical details of an error, and where the time of a measurement"
+                            + " went.")
     private boolean verbose;
 
     @Option(
@@ -44,6 +48,7 @@ final class CommonOptions {
     Terminal terminal() {
         Terminal terminal = root().terminal();
         terminal.setQuiet(quiet);
+        terminal.setVerbose(verbose);
         return terminal;
     }
 }

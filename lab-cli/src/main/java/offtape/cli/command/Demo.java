@@ -140,7 +140,7 @@ final class Demo {
                             TransportDescription.fromJson(description(TRANSPORT)));
             Results results = Decider.decided(named, LimitSet.of(LIMITS), null);
             try (OutputFolder inner = OutputFolder.open(folder.path(name), false)) {
-                SessionFiles.write(results, inner);
+                SessionFiles.write(SessionFiles.texts(results), inner);
                 inner.commit();
             }
             return results;

@@ -2,6 +2,7 @@ package offtape.cli.command;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import offtape.cli.terminal.Terminal;
 import offtape.core.output.OutputFolder;
 import offtape.report.cost.Economics;
@@ -39,6 +40,8 @@ record SessionRun(
      */
     Results measure(List<Path> recordings, Path out, OutputFolder folder) {
         int steps = recordings.size() + 1;
+        PartTimes times = new PartTimes();
+        times.startUp();
         Results measured =
                 Sessions.measure(
                         recordings,
@@ -46,17 +49,26 @@ record SessionRun(
                         programme,
                         session,
                         capture,
+                        times,
                         i ->
                                 terminal.progress(
                                         i + 1,
                                         steps,
                                         "Measuring " + recordings.get(i).getFileName()));
-        Results results = Decider.decided(measured, limits, economics);
+        Results results = times.of("judge", () -> Decider.decided(measured, limits, economics));
         terminal.progress(steps, steps, "Writing the report");
-        SessionFiles.write(results, folder);
-        folder.commit();
+        Map<String, String> texts =
+                times.of("report and charts", () -> SessionFiles.texts(results));
+        times.of("write", () -> written(texts, folder));
+        times.lines().forEach(terminal::detail);
         SessionWords.lines(results).forEach(terminal::message);
         terminal.message("Report: " + out.resolve(SessionFiles.REPORT));
         return results;
+    }
+
+    private static OutputFolder written(Map<String, String> texts, OutputFolder folder) {
+        SessionFiles.write(texts, folder);
+        folder.commit();
+        return folder;
     }
 }

@@ -9,9 +9,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.IntConsumer;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
+import offtape.core.audio.AudioSource;
+import offtape.core.fault.Background;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.output.Sha256;
 import offtape.core.programme.Programme;
@@ -33,6 +36,7 @@ final class Sessions {
     /**
      * Measures one return, or several of one recording; one file at a time is open.
      *
+     * @param times told where the time goes
      * @param step told the number of each return, from 0, before it is read
      */
     static Results measure(
@@ -41,27 +45,34 @@ final class Sessions {
             Path programmeFolder,
             SessionOptions said,
             Capture capture,
+            PartTimes times,
             IntConsumer step) {
         TransportDescription transport = said.transport();
         Map<String, Path> digests = new HashMap<>();
         Results results = null;
         List<PassReading> replays = new ArrayList<>();
-        try (Programme programme = ProgrammeFolder.open(programmeFolder)) {
+        try (Programme opened = ProgrammeFolder.open(programmeFolder)) {
+            Programme programme = new Programme(opened.sheet(), times.counted(opened.audio()));
             for (int i = 0; i < recordings.size(); i++) {
                 step.accept(i);
                 Path recording = recordings.get(i);
                 try (AudioFile sound = AudioFiles.open(recording)) {
-                    String digest = digest(recording, digests);
-                    Measurement found = Measurement.of(programme, channels.of(sound));
+                    CompletableFuture<String> reading =
+                            Background.start(() -> Sha256.ofFile(recording));
+                    AudioSource chosen = times.counted(channels.of(sound));
+                    Measurement found = times.of("locate", () -> Measurement.of(programme, chosen));
+                    String digest = Background.result(reading);
+                    requireNew(digest, recording, digests);
                     List<String> notes =
                             sound.notes().stream().map(n -> sound.name() + ": " + n + ".").toList();
                     if (i == 0) {
                         Session session = session(said, programme, recording, digest);
-                        results = found.results(session, capture, notes);
+                        results = times.of("measure", () -> found.results(session, capture, notes));
                     }
                     if (recordings.size() > 1) {
                         String name = recording.getFileName().toString();
-                        replays.add(found.pass(name, digest, i == 0 ? List.of() : notes));
+                        List<String> further = i == 0 ? List.of() : notes;
+                        replays.add(times.of("measure", () -> found.pass(name, digest, further)));
                     }
                 }
             }
@@ -83,9 +94,8 @@ final class Sessions {
                 said.tracks());
     }
 
-    /** The digest of a file; the same file twice would pass for a machine without fault. */
-    private static String digest(Path recording, Map<String, Path> earlier) {
-        String digest = Sha256.ofFile(recording);
+    /** The same file twice would pass for a machine without fault. */
+    private static void requireNew(String digest, Path recording, Map<String, Path> earlier) {
         Path same = earlier.putIfAbsent(digest, recording);
         if (same != null) {
             throw new UnusableInputException(
@@ -94,7 +104,6 @@ final class Sessions {
                             + recording
                             + " are one and the same recording. Give each replay once.");
         }
-        return digest;
     }
 
     /** The results with the lines of speed named by part, if dimensions are given. */

@@ -25,6 +25,7 @@ public final class Terminal {
     private final BufferedReader answers;
     private final boolean ownStreams;
     private boolean quiet;
+    private boolean verbose;
     private boolean progressShown;
 
     private Terminal(
@@ -74,6 +75,11 @@ public final class Terminal {
         this.quiet = quiet;
     }
 
+    /** From now on prints details too, or no longer. */
+    public synchronized void setVerbose(boolean verbose) {
+        this.verbose = verbose;
+    }
+
     /** Whether control characters may be used. */
     public boolean isInteractive() {
         return interactive;
@@ -107,6 +113,14 @@ public final class Terminal {
     /** Prints a message to standard error, unless quiet. */
     public synchronized void message(String text) {
         if (!quiet) {
+            endProgress();
+            err.println(text);
+        }
+    }
+
+    /** Prints a detail to standard error, if verbose. */
+    public synchronized void detail(String text) {
+        if (verbose) {
             endProgress();
             err.println(text);
         }

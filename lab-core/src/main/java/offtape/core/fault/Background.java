@@ -1,17 +1,42 @@
 package offtape.core.fault;
 
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.ForkJoinPool;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
-/** Work done beside other work, whose failures come out as they went in. */
+/**
+ * Work done beside other work, whose failures come out as they went in.
+ *
+ * <p>All of it shares one pool with a thread a processor; a thread that waits for work of the pool
+ * does other work of it meanwhile. The threads never keep the program alive. Results are handed
+ * over in the order in which the work was named, so they do not depend on the number of threads.
+ */
 public final class Background {
+
+    // The platform's common pool has one thread less, and none at all on two processors, where it
+    // would start a new thread for each piece of work.
+    private static final ForkJoinPool POOL =
+            new ForkJoinPool(Math.max(1, Runtime.getRuntime().availableProcessors()));
 
     private Background() {}
 
-    /** Starts work on the common pool, whose threads never keep the program alive. */
+    /** Starts work. */
     public static <T> CompletableFuture<T> start(Supplier<T> work) {
-        return CompletableFuture.supplyAsync(work);
+        return CompletableFuture.supplyAsync(work, POOL);
+    }
+
+    /**
+     * Does the same with each of several things, side by side.
+     *
+     * @return what came of each, in the order of the things
+     */
+    public static <A, B> List<B> each(List<A> things, Function<? super A, ? extends B> work) {
+        List<CompletableFuture<B>> started =
+                things.stream().<CompletableFuture<B>>map(a -> start(() -> work.apply(a))).toList();
+        return started.stream().map(Background::result).toList();
     }
 
     /** Waits for work and returns its result, or throws what it threw. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import offtape.core.dsp.RealFft;
 import offtape.core.dsp.Spectrum;
+import offtape.core.fault.Background;
 
 /**
  * Finds a programme in a recording by its {@link SpectralTrace}, over place and speed together: all
@@ -56,13 +57,11 @@ final class CoarseSearch {
     List<Match> best(double lowest, double highest, int count) {
         Heard heard = Heard.of(recording, (int) (longest * highest) + 2);
         int steps = (int) Math.ceil(Math.log(highest / lowest) / STEP);
-        List<Match> all =
+        List<Double> stretches =
                 IntStream.rangeClosed(0, steps)
                         .mapToObj(i -> lowest * Math.pow(highest / lowest, (double) i / steps))
-                        .toList()
-                        .parallelStream()
-                        .map(stretch -> at(heard, stretch))
                         .toList();
+        List<Match> all = Background.each(stretches, stretch -> at(heard, stretch));
         List<Match> kept = new ArrayList<>();
         all.stream()
                 .sorted(Comparator.comparingDouble(Match::likeness).reversed())

@@ -1,7 +1,9 @@
 package offtape.report.locate;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.stream.IntStream;
+import offtape.core.fault.Background;
 
 /** Sharpens a match that is known to some tenths of a second and some tenths of a percent. */
 final class FineSearch {
@@ -48,12 +50,14 @@ final class FineSearch {
             CoarseSearch.Match rough, double step, int steps, int every, double reachSeconds) {
         double middle = middleSeconds(rough);
         double inProgramme = (middle - rough.offsetSeconds()) / rough.stretch();
-        return IntStream.rangeClosed(-steps, steps)
-                .mapToDouble(i -> rough.stretch() * (1 + i * step))
-                .boxed()
-                .toList()
-                .parallelStream()
-                .map(stretch -> at(stretch, middle - stretch * inProgramme, every, reachSeconds))
+        List<Double> stretches =
+                IntStream.rangeClosed(-steps, steps)
+                        .mapToObj(i -> rough.stretch() * (1 + i * step))
+                        .toList();
+        return Background.each(
+                        stretches,
+                        stretch -> at(stretch, middle - stretch * inProgramme, every, reachSeconds))
+                .stream()
                 .max(Comparator.comparingDouble(CoarseSearch.Match::likeness))
                 .orElseThrow();
     }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import offtape.core.audio.AudioSource;
+import offtape.core.fault.Background;
 import offtape.core.programme.Cue;
 import offtape.core.programme.CueSheet;
 import offtape.core.programme.ExponentialSweep;
@@ -121,17 +122,16 @@ record Placement(
             Programme programme, AudioSource recording, TimeMap smooth) {
         CueSheet sheet = programme.sheet();
         AnchorSearch search = new AnchorSearch(programme.audio(), recording, smooth);
-        List<Anchor> found = new ArrayList<>();
-        sheet.cues(Cue.Marker.class).toList().parallelStream()
-                .map(
+        return Background.each(
+                        sheet.cues(Cue.Marker.class).toList(),
                         m ->
                                 search.find(
                                         sheet.seconds(m.startFrame()),
                                         sheet.seconds(m.frames()),
                                         MARKER_TOP_HZ))
-                .toList()
-                .forEach(a -> a.ifPresent(found::add));
-        return found;
+                .stream()
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /** Whether a marker is heard. */

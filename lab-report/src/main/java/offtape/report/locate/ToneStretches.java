@@ -2,10 +2,12 @@ package offtape.report.locate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import offtape.core.audio.AudioSource;
 import offtape.core.dsp.Baseband;
 import offtape.core.dsp.Downconverter;
 import offtape.core.dsp.PhaseLaw;
+import offtape.core.fault.Background;
 import offtape.core.programme.Cue;
 import offtape.core.programme.CueSheet;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
@@ -48,43 +50,48 @@ final class ToneStretches {
      * @param reach how far off the tones may be from where the map has them, as a share
      */
     List<Reading> read(double reach) {
-        List<Reading> readings = new ArrayList<>();
+        List<Piece> pieces = new ArrayList<>();
         for (Cue cue : sheet.cues()) {
             if (cue instanceof Cue.Tone t) {
-                tone(t.startFrame(), t.frames(), t.frequencyHz(), reach, readings);
+                cut(t.startFrame(), t.frames(), t.frequencyHz(), pieces);
             } else if (cue instanceof Cue.Ladder l) {
                 for (Cue.Step s : l.steps()) {
-                    tone(s.startFrame(), s.frames(), l.frequencyHz(), reach, readings);
+                    cut(s.startFrame(), s.frames(), l.frequencyHz(), pieces);
                 }
             }
         }
-        return readings;
+        return Background.each(pieces, p -> reading(p, reach)).stream()
+                .flatMap(Optional::stream)
+                .toList();
     }
 
-    private void tone(
-            long startFrame, long frames, double hz, double reach, List<Reading> readings) {
+    /** A stretch of steady tone, by programme time. */
+    private record Piece(double from, double length, double frequencyHz) {}
+
+    private void cut(long startFrame, long frames, double hz, List<Piece> pieces) {
         double from = sheet.seconds(startFrame) + MARGIN_S;
         double length = sheet.seconds(frames) - 2 * MARGIN_S;
         if (length < SHORTEST_S) {
             return;
         }
-        int pieces = (int) Math.ceil(length / PIECE_S);
-        for (int i = 0; i < pieces; i++) {
-            double piece = length / pieces;
-            piece(from + i * piece, piece, hz, reach, readings);
+        int count = (int) Math.ceil(length / PIECE_S);
+        for (int i = 0; i < count; i++) {
+            double piece = length / count;
+            pieces.add(new Piece(from + i * piece, piece, hz));
         }
     }
 
-    private void piece(
-            double from, double length, double hz, double reach, List<Reading> readings) {
+    private Optional<Reading> reading(Piece piece, double reach) {
+        double from = piece.from();
+        double length = piece.length();
         double start = map.recordingSeconds(from);
         double end = map.recordingSeconds(from + length);
-        double expectedHz = hz * map.speedRatio(from + length / 2);
+        double expectedHz = piece.frequencyHz() * map.speedRatio(from + length / 2);
         double pass = reach * expectedHz + 8;
         if (expectedHz + 2 * pass > recording.sampleRateHz() / 2.0
                 || start < 0
                 || end > (double) recording.frames() / recording.sampleRateHz()) {
-            return;
+            return Optional.empty();
         }
         Downconverter converter = Downconverter.of(pass, 2 * pass, recording.sampleRateHz());
         List<Baseband> bands =
@@ -99,10 +106,11 @@ final class ToneStretches {
                 bestPower = power;
             }
         }
-        if (best != null && best.size() > 4) {
-            double heardHz = expectedHz + slopeHz(best);
-            readings.add(new Reading(from + length / 2, hz / heardHz, length));
+        if (best == null || best.size() <= 4) {
+            return Optional.empty();
         }
+        double heardHz = expectedHz + slopeHz(best);
+        return Optional.of(new Reading(from + length / 2, piece.frequencyHz() / heardHz, length));
     }
 
     private double[] powers(double start, double end) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import offtape.core.fault.Background;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 import offtape.core.unit.Decibels;
@@ -40,12 +41,12 @@ final class SelfCheck {
     /** Measures the tones on both channels once; they are compared with every sweep. */
     SelfCheck(ProgrammeReturn ret) {
         this.ret = ret;
-        this.tones =
-                ret.cues(Cue.Tone.class).parallelStream()
+        List<Cue.Tone> brief =
+                ret.cues(Cue.Tone.class).stream()
                         .filter(t -> t.channels() == ChannelSet.BOTH)
                         .filter(t -> ret.sheet().seconds(t.frames()) <= LONGEST_S)
-                        .map(t -> new Heard(t, OrderSpectrum.of(ret, t)))
                         .toList();
+        this.tones = Background.each(brief, t -> new Heard(t, OrderSpectrum.of(ret, t)));
         this.pair = pair();
         this.take = TakeCheck.notes(ret);
     }

@@ -2,8 +2,11 @@ package offtape.report.render;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import offtape.core.fault.Background;
 import offtape.core.output.OutputFolder;
 import offtape.report.result.Results;
 import offtape.report.result.ResultsJson;
@@ -47,16 +50,18 @@ public final class SessionFiles {
         return names.toArray(String[]::new);
     }
 
-    /** Writes all files of a session; the folder's owner commits them. */
-    public static void write(Results results, OutputFolder folder) {
-        put(folder, RESULTS, ResultsJson.write(results));
-        put(folder, REPORT, ReportWriter.html(results));
-        for (Map.Entry<String, String> table : ReportWriter.csv(results).entrySet()) {
-            put(folder, table.getKey(), table.getValue());
-        }
+    /** Name and text of all files of a session. */
+    public static Map<String, String> texts(Results results) {
+        CompletableFuture<String> report = Background.start(() -> ReportWriter.html(results));
+        Map<String, String> texts = new LinkedHashMap<>();
+        texts.put(RESULTS, ResultsJson.write(results));
+        texts.putAll(ReportWriter.csv(results));
+        texts.put(REPORT, Background.result(report));
+        return texts;
     }
 
-    private static void put(OutputFolder folder, String name, String text) {
-        folder.write(name, text.getBytes(StandardCharsets.UTF_8));
+    /** Writes all files of a session; the folder's owner commits them. */
+    public static void write(Map<String, String> texts, OutputFolder folder) {
+        texts.forEach((name, text) -> folder.write(name, text.getBytes(StandardCharsets.UTF_8)));
     }
 }

@@ -3,6 +3,7 @@ package offtape.report.measure.distortion;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import offtape.core.fault.Background;
 import offtape.core.programme.Cue;
 import offtape.core.unit.Decibels;
 import offtape.report.locate.ProgrammeReturn;
@@ -37,8 +38,7 @@ public final class LadderMeasure {
     public List<Distortion> measure(Cue.Ladder ladder) {
         List<Cue.Step> steps = new ArrayList<>(ladder.steps());
         steps.sort(Comparator.comparingDouble(Cue.Step::levelDb));
-        List<List<OrderSpectrum>> orders =
-                steps.parallelStream().map(s -> orders(ladder, s)).toList();
+        List<List<OrderSpectrum>> orders = Background.each(steps, s -> orders(ladder, s));
         List<Distortion> result = new ArrayList<>();
         for (int c = 0; c < ret.channels(); c++) {
             boolean sounds =

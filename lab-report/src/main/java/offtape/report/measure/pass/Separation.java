@@ -1,9 +1,9 @@
 package offtape.report.measure.pass;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import offtape.core.fault.Background;
 import offtape.core.standard.FlutterBand;
 import offtape.report.measure.line.FoundLine;
 import offtape.report.measure.line.LineSearch;
@@ -57,11 +57,7 @@ final class Separation {
     /** The lines of all replays, each once, as where it is strongest. */
     private static List<TapeLine> lines(double[][] series, double rateHz, double seconds) {
         List<FoundLine> all = new ArrayList<>();
-        Arrays.stream(series)
-                .parallel()
-                .map(x -> LineSearch.find(x, rateHz))
-                .toList()
-                .forEach(all::addAll);
+        Background.each(List.of(series), x -> LineSearch.find(x, rateHz)).forEach(all::addAll);
         all.sort(Comparator.comparingDouble(l -> -l.peakPercent()));
         List<FoundLine> each = new ArrayList<>();
         for (FoundLine line : all) {
