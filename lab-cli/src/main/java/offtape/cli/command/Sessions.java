@@ -59,7 +59,7 @@ final class Sessions {
                 try (AudioFile sound = AudioFiles.open(recording)) {
                     CompletableFuture<String> reading =
                             Background.start(() -> Sha256.ofFile(recording));
-                    AudioSource chosen = times.counted(channels.of(sound));
+                    AudioSource chosen = channels.of(times.counted(sound));
                     Measurement found = times.of("locate", () -> Measurement.of(programme, chosen));
                     String digest = Background.result(reading);
                     requireNew(digest, recording, digests);

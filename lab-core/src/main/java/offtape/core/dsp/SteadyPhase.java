@@ -4,6 +4,7 @@ package offtape.core.dsp;
 record SteadyPhase(double frequencyHz) implements PhaseLaw {
 
     private static final int RENEW = 256;
+    private static final int SIDE_BY_SIDE = 4;
 
     @Override
     public double phaseRadians(double seconds) {
@@ -16,15 +17,31 @@ record SteadyPhase(double frequencyHz) implements PhaseLaw {
         double turn = 2 * Math.PI * frequencyHz * stepSeconds;
         double c = Math.cos(turn);
         double s = Math.sin(turn);
-        for (int i = 0; i < cos.length; i++) {
-            if (i % RENEW == 0) {
-                double phase = phaseRadians(startSeconds + i * stepSeconds);
-                cos[i] = Math.cos(phase);
-                sin[i] = Math.sin(phase);
-            } else {
-                cos[i] = cos[i - 1] * c - sin[i - 1] * s;
-                sin[i] = sin[i - 1] * c + cos[i - 1] * s;
+        int n = cos.length;
+        for (int first = 0; first < n; first += RENEW) {
+            double phase = phaseRadians(startSeconds + first * stepSeconds);
+            cos[first] = Math.cos(phase);
+            sin[first] = Math.sin(phase);
+        }
+        // Each value waits for the one before: four stretches side by side wait a quarter as long.
+        int first = 0;
+        for (; first + SIDE_BY_SIDE * RENEW <= n; first += SIDE_BY_SIDE * RENEW) {
+            for (int i = first + 1; i < first + RENEW; i++) {
+                turn(cos, sin, i, c, s);
+                turn(cos, sin, i + RENEW, c, s);
+                turn(cos, sin, i + 2 * RENEW, c, s);
+                turn(cos, sin, i + 3 * RENEW, c, s);
             }
         }
+        for (; first < n; first += RENEW) {
+            for (int i = first + 1; i < Math.min(n, first + RENEW); i++) {
+                turn(cos, sin, i, c, s);
+            }
+        }
+    }
+
+    private static void turn(double[] cos, double[] sin, int i, double c, double s) {
+        cos[i] = cos[i - 1] * c - sin[i - 1] * s;
+        sin[i] = sin[i - 1] * c + cos[i - 1] * s;
     }
 }
