@@ -224,7 +224,8 @@ def main(path, folder, out):
 
     record, replay, k3 = ladder(take, cues["ladder-mid"])
     replay -= decibels(reference)[:, None]
-    write(out, "ladder.csv", "record level (dB),left level (dB),right level (dB),left K3 (%),right K3 (%)", record, *replay, *k3)
+    heading = "record level (dB),left level (dB),right level (dB),left K3 (%),right K3 (%)"
+    write(out, "ladder.csv", heading, record, *replay, *k3)
 
     totals, centres, bands = noise(take, cues["silence"])
     quiet = decibels(2 * totals / reference[:, None])

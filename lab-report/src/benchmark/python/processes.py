@@ -1,0 +1,48 @@
+"""Runs whole processes and says what they took."""
+
+import os
+import re
+import subprocess
+import sys
+import tempfile
+import time
+from statistics import median
+from typing import NamedTuple
+
+
+class Run(NamedTuple):
+    """What one process took: seconds by the clock, seconds of all its threads, most memory at once in megabytes."""
+
+    wall: float
+    processor: float
+    peak: float
+    errors: str
+
+    def parts(self):
+        """The parts that the process told of itself, lines "time: PART seconds" on standard error, in their order."""
+        told = re.findall(r"^time: (.+?) ([0-9.]+)(?: s(?:econds)?)?$", self.errors, re.MULTILINE)
+        return [(part, float(seconds)) for part, seconds in told]
+
+
+def run(command, folder):
+    """Runs a command to its end; ends the program if it fails. The children it waits for are counted with it."""
+    with tempfile.TemporaryFile() as errors:
+        began = time.perf_counter()
+        process = subprocess.Popen(command, cwd=folder, stdin=subprocess.DEVNULL, stdout=subprocess.DEVNULL, stderr=errors)
+        _, status, used = os.wait4(process.pid, 0)
+        wall = time.perf_counter() - began
+        process.returncode = os.waitstatus_to_exitcode(status)
+        errors.seek(0)
+        text = errors.read().decode(errors="replace")
+    if process.returncode != 0:
+        sys.exit(f"{' '.join(map(str, command))} ended with {process.returncode}:\n{text}")
+    kilobytes = used.ru_maxrss / (1024 if sys.platform == "darwin" else 1)
+    return Run(wall, used.ru_utime + used.ru_stime, kilobytes / 1024, text)
+
+
+def told(values, form="{:.2f}"):
+    """A median with the lowest and the highest."""
+    values = list(values)
+    if len(values) == 1:
+        return form.format(values[0])
+    return f"{form.format(median(values))} ({form.format(min(values))}–{form.format(max(values))})"
