@@ -22,7 +22,7 @@ def section(bench):
         taken["speed"].append((length, [run([bench.offtape, "speed", tone, "--quiet"], bench.work) for _ in range(times)]))
         sounds.forget(tone)
         programme = sounds.lengthened(short, bench.work / "long", length)
-        recording = sounds.returned(bench, programme, "long-return.wav")
+        recording = sounds.returned(bench, programme, "long-return.wav", sounds.at_speed(bench))
         taken["measure"].append((length, [measured(bench, recording, programme) for _ in range(times)]))
         sounds.forget(recording, programme)
     rows = [row(command, length, runs, made[0]) for command, made in taken.items() for length, runs in made]

@@ -21,12 +21,21 @@ def programme(bench, folder, short=False):
     return folder
 
 
-def returned(bench, programme_folder, name):
-    """The return of a programme from the benchmarks' simulated machine."""
+def returned(bench, programme_folder, name, machine=None):
+    """The return of a programme from the benchmarks' simulated machine, or from another."""
     out = bench.work / name
-    run([bench.offtape, "simulate", "--quiet", "--programme", programme_folder, "--machine", bench.machine, "--out", out],
-        bench.work)
+    run([bench.offtape, "simulate", "--quiet", "--programme", programme_folder, "--machine", machine or bench.machine,
+         "--out", out], bench.work)
     return out
+
+
+def at_speed(bench):
+    """The benchmarks' machine without its error of speed: over minutes of nothing but tone that would hide the place."""
+    description = json.loads(bench.machine.read_text(encoding="utf-8"))
+    description["transport"].update(speedDeviationPercent=0, driftPercentPerMinute=0)
+    path = bench.work / "at-speed.json"
+    path.write_text(json.dumps(description), encoding="utf-8")
+    return path
 
 
 def lengthened(source, target, minutes):
