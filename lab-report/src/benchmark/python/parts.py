@@ -12,7 +12,7 @@ from processes import told
 PACKAGE = "offtape.report.benchmark."
 UNAVOIDABLE = "Unavoidable decodedAndTransformed"
 WHOLE = "WholeMeasurement fromFile"
-OPTIONS = ("-f", "1", "-wi", "2", "-w", "1", "-i", "5", "-r", "1", "-foe", "true", "-prof", PACKAGE + "ProcessorTime")
+OPTIONS = ("-f", "1", "-wi", "2", "-w", "1", "-i", "3", "-r", "1", "-foe", "true", "-prof", PACKAGE + "ProcessorTime")
 JAVA = ("-Djava.awt.headless=true", "-XX:+UseSerialGC", "-Xmx1500m")
 
 

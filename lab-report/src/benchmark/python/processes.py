@@ -19,9 +19,12 @@ class Run(NamedTuple):
     errors: str
 
     def parts(self):
-        """The parts that the process told of itself, lines "time: PART seconds" on standard error, in their order."""
-        told = re.findall(r"^time: (.+?) ([0-9.]+)(?: s(?:econds)?)?$", self.errors, re.MULTILINE)
-        return [(part, float(seconds)) for part, seconds in told]
+        """What the process told of itself, lines "time: PART 1.23 s" on standard error: part, seconds, remark.
+
+        A part with a remark lies within others.
+        """
+        lines = re.findall(r"^time: (.+?) ([0-9.]+) s(?:, (.*))?$", self.errors, re.MULTILINE)
+        return [(part, float(seconds), remark) for part, seconds, remark in lines]
 
 
 def run(command, folder):

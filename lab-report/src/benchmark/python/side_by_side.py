@@ -74,7 +74,8 @@ def division(measured):
     """How the process says that it divided its time, and what it did not tell of."""
     parts = measured.parts()
     if not parts:
-        return "How `measure` divides its time: it did not tell (`--verbose` printed no lines `time: PART seconds`).\n"
-    parts.append(("not told", max(0.0, measured.wall - sum(seconds for _, seconds in parts))))
-    rows = [(part, f"{seconds / measured.wall:.0%}", f"{seconds:.2f} s") for part, seconds in parts]
+        return "How `measure` divides its time: it did not tell (`--verbose` printed no lines `time: PART 1.23 s`).\n"
+    parts.append(("not told", max(0.0, measured.wall - sum(seconds for _, seconds, remark in parts if not remark)), ""))
+    rows = [(f"{part}, {remark}" if remark else part, f"{seconds / measured.wall:.0%}", f"{seconds:.2f} s")
+            for part, seconds, remark in parts]
     return "How `measure --verbose` says it divides its time, once:\n\n" + table(("part", "share", "time"), rows) + "\n"
