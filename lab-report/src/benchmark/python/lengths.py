@@ -25,14 +25,14 @@ def section(bench):
         recording = sounds.returned(bench, programme, "long-return.wav", sounds.at_speed(bench))
         taken["measure"].append((length, [measured(bench, recording, programme) for _ in range(times)]))
         sounds.forget(recording, programme)
-    rows = [row(command, length, runs, made[0]) for command, made in taken.items() for length, runs in made]
+    rows = [row(command, made, at) for command, made in taken.items() for at in range(len(made))]
     note = "" if bench.hour else " An hour is taken on request (`--hour`)."
     return f"""## Length
 
 Tones, and the short programme with its long tone going on; 48 kHz, 24 bit, stereo; {TIMES} runs each, an hour once.{note}
-"Share" is processor time over that of a minute, divided by how much longer the recording is: 1 is linear.
+"A minute more" is the processor time that each further minute took beyond the length before: where it stays, time is linear.
 
-{table(("", "share", "processor", "by the clock", "most memory"), rows)}
+{table(("", "a minute more", "processor", "by the clock", "most memory"), rows)}
 """
 
 
@@ -43,8 +43,15 @@ def measured(bench, recording, programme):
                 "--quiet"], bench.work)
 
 
-def row(command, length, runs, shortest):
-    longer = length / shortest[0]
-    share = median(r.processor for r in runs) / median(r.processor for r in shortest[1]) / longer
-    return (f"`{command}`, {length} min", f"{share:.2f}", told(r.processor for r in runs) + " s",
-            told(r.wall for r in runs) + " s", told((r.peak for r in runs), "{:.0f}") + " MB")
+def row(command, made, at):
+    length, runs = made[at]
+    more = ""
+    if at > 0:
+        before, shorter = made[at - 1]
+        more = f"{(middle(runs) - middle(shorter)) / (length - before):.2f} s"
+    return (f"`{command}`, {length} min", more, told(r.processor for r in runs) + " s", told(r.wall for r in runs) + " s",
+            told((r.peak for r in runs), "{:.0f}".format) + " MB")
+
+
+def middle(runs):
+    return median(r.processor for r in runs)

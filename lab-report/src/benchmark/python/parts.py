@@ -7,7 +7,7 @@ import sys
 from statistics import median
 
 from page import table
-from processes import told
+from processes import short, told
 
 PACKAGE = "offtape.report.benchmark."
 UNAVOIDABLE = "Unavoidable decodedAndTransformed"
@@ -42,17 +42,17 @@ def times(one):
 
 def words(results):
     floor = median(results[UNAVOIDABLE][0]) if UNAVOIDABLE in results else None
-    rows = [(subject, f"{median(processor) / floor:.3f}" if floor else "", told(processor, "{:.3g}") + " ms",
-             told(wall, "{:.3g}") + " ms") for subject, (processor, wall) in results.items()]
+    rows = [(subject, short(median(processor) / floor) if floor else "", told(processor, short) + " ms",
+             told(wall, short) + " ms") for subject, (processor, wall) in results.items()]
     ratio = ""
     if floor and WHOLE in results:
         ratio = (f"\nThe whole measurement from its file takes **{median(results[WHOLE][0]) / floor:.1f} times** the processor "
                  "time of the unavoidable.\n")
     return f"""## Parts
 
-`org.openjdk.jmh.Main {" ".join(OPTIONS)}` on warm code; median (lowest–highest) of the iterations. "Unavoidable" is the
-file decoded once and each transform that no way of measuring gets around done once (`Unavoidable.java` says which); the
-column of ratios is processor time over that.
+`org.openjdk.jmh.Main {" ".join(OPTIONS)}`
+on warm code; median (lowest–highest) of the iterations. "Unavoidable" is the file decoded once and each transform that no
+way of measuring gets around done once (`Unavoidable.java` says which); the column of ratios is processor time over that.
 {ratio}
 {table(("", "over the unavoidable", "processor", "by the clock"), rows)}
 """

@@ -43,9 +43,14 @@ def run(command, folder):
     return Run(wall, used.ru_utime + used.ru_stime, kilobytes / 1024, text)
 
 
-def told(values, form="{:.2f}"):
+def told(values, form="{:.2f}".format):
     """A median with the lowest and the highest."""
     values = list(values)
     if len(values) == 1:
-        return form.format(values[0])
-    return f"{form.format(median(values))} ({form.format(min(values))}–{form.format(max(values))})"
+        return form(values[0])
+    return f"{form(median(values))} ({form(min(values))}–{form(max(values))})"
+
+
+def short(value):
+    """A number above zero with three digits that count, or all before its point."""
+    return f"{value:.0f}" if value >= 100 else f"{value:.3g}"

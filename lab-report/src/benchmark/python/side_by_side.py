@@ -55,7 +55,7 @@ def words(pairs, python):
     rows = []
     for what, of, unit in (("time by the clock", lambda r: r.wall, "s"), ("processor time", lambda r: r.processor, "s"),
                            ("most memory", lambda r: r.peak, "MB")):
-        form = "{:.2f}" if unit == "s" else "{:.0f}"
+        form = ("{:.2f}" if unit == "s" else "{:.0f}").format
         rows.append((what, told(of(a) / of(b) for a, b in pairs), told((of(a) for a, _ in pairs), form) + " " + unit,
                      told((of(b) for _, b in pairs), form) + " " + unit))
     heading = ("", "Offtape over script", "Offtape", "script")
