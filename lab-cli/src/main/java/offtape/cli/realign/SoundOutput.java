@@ -9,6 +9,7 @@ import offtape.core.audio.AudioSource;
 import offtape.core.audio.WavEncoding;
 import offtape.core.audio.WavFormat;
 import offtape.core.audio.WavWriter;
+import offtape.core.fault.Background;
 import offtape.core.fault.UnusableInputException;
 
 /** Writes a sound that is computed while it is read, several stretches at once. */
@@ -55,13 +56,13 @@ final class SoundOutput {
     }
 
     private static List<double[][]> blocks(AudioSource sound, long first) {
-        return IntStream.range(0, AT_ONCE)
-                .mapToLong(n -> first + (long) n * BLOCK)
-                .filter(at -> at < sound.frames())
-                .boxed()
-                .parallel()
-                .map(at -> sound.read(at, (int) Math.min(BLOCK, sound.frames() - at)))
-                .toList();
+        List<Long> starts =
+                IntStream.range(0, AT_ONCE)
+                        .mapToObj(n -> first + (long) n * BLOCK)
+                        .filter(at -> at < sound.frames())
+                        .toList();
+        return Background.each(
+                starts, at -> sound.read(at, (int) Math.min(BLOCK, sound.frames() - at)));
     }
 
     private static double peak(double[][] block) {

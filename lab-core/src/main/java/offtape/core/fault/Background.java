@@ -5,7 +5,9 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ForkJoinPool;
 import java.util.function.Function;
+import java.util.function.IntConsumer;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 
 /**
  * Work done beside other work, whose failures come out as they went in.
@@ -20,6 +22,9 @@ public final class Background {
     // would start a new thread for each piece of work.
     private static final ForkJoinPool POOL =
             new ForkJoinPool(Math.max(1, Runtime.getRuntime().availableProcessors()));
+
+    /** Stretches of a range for each thread: several, since some take longer than others. */
+    private static final int PARTS = 4;
 
     private Background() {}
 
@@ -37,6 +42,25 @@ public final class Background {
         List<CompletableFuture<B>> started =
                 things.stream().<CompletableFuture<B>>map(a -> start(() -> work.apply(a))).toList();
         return started.stream().map(Background::result).toList();
+    }
+
+    /**
+     * Does something with every number of a range, neighbours one after another and stretches of
+     * them side by side; what is done with one number must not touch what another uses.
+     *
+     * @param from the first
+     * @param to the end, itself not in the range
+     */
+    public static void range(int from, int to, IntConsumer work) {
+        int part = Math.max(1, (to - from) / (PARTS * POOL.getParallelism()));
+        List<Integer> starts =
+                IntStream.iterate(from, at -> at < to, at -> at + part).boxed().toList();
+        each(
+                starts,
+                start -> {
+                    IntStream.range(start, Math.min(to, start + part)).forEach(work);
+                    return start;
+                });
     }
 
     /** Waits for work and returns its result, or throws what it threw. */

@@ -1,8 +1,8 @@
 package offtape.core.realign;
 
-import java.util.stream.IntStream;
 import offtape.core.audio.AudioSource;
 import offtape.core.dsp.SincInterpolator;
+import offtape.core.fault.Background;
 
 /**
  * A return read along a course, so that it lies in time with its original. All channels keep their
@@ -62,9 +62,10 @@ final class CourseSound implements AudioSource {
         long base = (long) Math.floor(low) - REACH;
         double[][] around = returned.read(base, (int) (Math.ceil(high) - base) + REACH + 2);
         double[][] out = new double[around.length][count];
-        IntStream.range(0, (count + PART - 1) / PART)
-                .parallel()
-                .forEach(part -> interpolate(around, places, base, part * PART, out));
+        Background.range(
+                0,
+                (count + PART - 1) / PART,
+                part -> interpolate(around, places, base, part * PART, out));
         return out;
     }
 

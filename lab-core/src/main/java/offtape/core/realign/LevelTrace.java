@@ -1,9 +1,9 @@
 package offtape.core.realign;
 
-import java.util.stream.IntStream;
 import offtape.core.audio.AudioSource;
 import offtape.core.dsp.RealFft;
 import offtape.core.dsp.Spectrum;
+import offtape.core.fault.Background;
 
 /**
  * How loud a sound is in a few bands, fifty times a second: all that is needed to find roughly
@@ -47,10 +47,10 @@ final class LevelTrace {
             int length = (int) (frame(to, rate) - frame(from, rate)) + window;
             double[][] x = sound.read(first, length);
             long begin = frame(from, rate);
-            IntStream.range(from, to)
-                    .parallel()
-                    .forEach(
-                            i -> take(raw, i, x, (int) (frame(i, rate) - begin), fft, shape, rate));
+            Background.range(
+                    from,
+                    to,
+                    i -> take(raw, i, x, (int) (frame(i, rate) - begin), fft, shape, rate));
         }
         return new LevelTrace(raised(raw));
     }

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import offtape.core.audio.AudioSource;
 import offtape.core.dsp.RealFft;
 import offtape.core.dsp.Spectrum;
+import offtape.core.fault.Background;
 
 /**
  * Overlapping windows of original and return side by side, the return read along a course. Sound is
@@ -135,14 +136,15 @@ final class Windows {
             double[][] x = original.read(first, length);
             double[][] y = straight.read(first, length);
             int base = from;
-            IntStream.range(from, to)
-                    .parallel()
-                    .filter(n -> isWithin(course, n))
-                    .mapToObj(n -> pair(n, x, y, (n - base) * hop()))
-                    .map(pair -> new Seen<>(pair, look.apply(pair)))
-                    .toList()
+            List<Integer> within =
+                    IntStream.range(from, to).filter(n -> isWithin(course, n)).boxed().toList();
+            Background.each(within, n -> seen(pair(n, x, y, (n - base) * hop()), look))
                     .forEach(seen -> taker.accept(seen.pair(), seen.sight()));
         }
+    }
+
+    private static <T> Seen<T> seen(Pair pair, Function<Pair, T> look) {
+        return new Seen<>(pair, look.apply(pair));
     }
 
     /** Whether the return was recorded through the whole of a window; what is cut tells nothing. */
