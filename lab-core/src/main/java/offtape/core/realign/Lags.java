@@ -70,6 +70,11 @@ final class Lags {
         }
     }
 
+    /** Points of each transform, which most of the memory goes into. */
+    int points() {
+        return fft.size();
+    }
+
     /** The stretch's bands from a piece on, transformed. */
     private Spectrum[] heard(int piece) {
         Spectrum[] bands = new Spectrum[returned.bands()];
