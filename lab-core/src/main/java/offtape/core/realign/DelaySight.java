@@ -18,6 +18,12 @@ final class DelaySight {
     private final List<Transfer> path;
     private final double reach;
     private final double stride;
+    private final int steps;
+
+    /** Cosines and sines of every bin at every coarse delay, bin by bin. */
+    private final double[] cosines;
+
+    private final double[] sines;
 
     /**
      * A sight.
@@ -30,6 +36,40 @@ final class DelaySight {
         this.path = path;
         this.reach = reach;
         this.stride = 0.7 / windows.omega(windows.bins() - 1);
+        this.steps = (int) Math.ceil(reach / stride);
+        int delays = 2 * steps + 1;
+        this.cosines = new double[windows.bins() * delays];
+        this.sines = new double[windows.bins() * delays];
+        for (int s = 0; s < delays; s++) {
+            Turn turn = new Turn(windows, (s - steps) * stride);
+            for (int k = 0; k < windows.bins(); k++) {
+                cosines[k * delays + s] = turn.cos;
+                sines[k * delays + s] = turn.sin;
+                turn.next();
+            }
+        }
+    }
+
+    /** A pointer that turns by ω·τ from bin to bin. */
+    private static final class Turn {
+        private double cos;
+        private double sin;
+        private final double stepCos;
+        private final double stepSin;
+
+        Turn(Windows windows, double late) {
+            double turn = windows.omega(1) - windows.omega(0);
+            cos = Math.cos(windows.omega(0) * late);
+            sin = Math.sin(windows.omega(0) * late);
+            stepCos = Math.cos(turn * late);
+            stepSin = Math.sin(turn * late);
+        }
+
+        void next() {
+            double next = cos * stepCos - sin * stepSin;
+            sin = sin * stepCos + cos * stepSin;
+            cos = next;
+        }
     }
 
     /** Weighted cross-spectrum of a window, all channels one behind another. */
@@ -95,15 +135,23 @@ final class DelaySight {
         return cross;
     }
 
+    /** The best of the coarse delays, which are all looked at side by side. */
     private double coarse(Cross cross) {
-        int steps = (int) Math.ceil(reach / stride);
+        double[] values = new double[2 * steps + 1];
+        for (int k = 0; k < cross.re.length; k++) {
+            double re = cross.re[k];
+            double im = cross.im[k];
+            int row = k * values.length;
+            for (int s = 0; s < values.length; s++) {
+                values[s] += re * cosines[row + s] - im * sines[row + s];
+            }
+        }
         double best = 0;
         double most = Double.NEGATIVE_INFINITY;
-        for (int s = -steps; s <= steps; s++) {
-            double value = sum(cross, s * stride).value();
-            if (value > most) {
-                most = value;
-                best = s * stride;
+        for (int s = 0; s < values.length; s++) {
+            if (values[s] > most) {
+                most = values[s];
+                best = (s - steps) * stride;
             }
         }
         return best;
@@ -112,24 +160,19 @@ final class DelaySight {
     /** Re Σ C·exp(iωτ) and its derivatives by τ. */
     private Sum sum(Cross cross, double late) {
         double turn = windows.omega(1) - windows.omega(0);
-        double cos = Math.cos(windows.omega(0) * late);
-        double sin = Math.sin(windows.omega(0) * late);
-        double stepCos = Math.cos(turn * late);
-        double stepSin = Math.sin(turn * late);
+        Turn pointer = new Turn(windows, late);
         double omega = windows.omega(0);
         double value = 0;
         double slope = 0;
         double bend = 0;
         for (int k = 0; k < cross.re.length; k++) {
-            double in = cross.re[k] * cos - cross.im[k] * sin;
-            double across = cross.re[k] * sin + cross.im[k] * cos;
+            double in = cross.re[k] * pointer.cos - cross.im[k] * pointer.sin;
+            double across = cross.re[k] * pointer.sin + cross.im[k] * pointer.cos;
             value += in;
             slope -= omega * across;
             bend -= omega * omega * in;
             omega += turn;
-            double next = cos * stepCos - sin * stepSin;
-            sin = sin * stepCos + cos * stepSin;
-            cos = next;
+            pointer.next();
         }
         return new Sum(value, slope, bend);
     }

@@ -163,7 +163,7 @@ final class LevelTrace {
     }
 
     /** A whole band of values that lie faster or slower, for transforms. */
-    double[] stretched(int band, int from, int length, double step, int size) {
+    double[] stretched(int band, double from, int length, double step, int size) {
         double[] out = new double[size];
         for (int i = 0; i < length; i++) {
             out[i] = at(band, from + i * step);

@@ -3,6 +3,7 @@ package offtape.core.realign;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import offtape.core.align.Alignment;
@@ -64,16 +65,22 @@ record PlainPath(double lateFrames, double doubtFrames, List<Double> gains) {
      */
     static Optional<PlainPath> beside(
             Alignment near, AudioSource sent, AudioSource returned, boolean isLine) {
-        Sums first = sums(near, sent, returned);
-        if (!first.isHeard()) {
+        OptionalDouble first = late(near, sent, returned);
+        if (first.isEmpty()) {
             return Optional.empty();
         }
         // pieces that begin frames apart differ by what their windows do, so they are cut anew
-        double late = first.late();
+        double late = first.getAsDouble();
         double start = near.startFrame() + near.step() * late;
         Alignment nearer = new Alignment(start, near.step(), near.gains(), 0, false);
         Sums second = sums(nearer, sent, returned);
         return second.isHeard() ? second.plain(isLine).map(p -> p.laterBy(late)) : Optional.empty();
+    }
+
+    /** The delay beside an alignment if anything is heard; the pieces are let go with the call. */
+    private static OptionalDouble late(Alignment near, AudioSource sent, AudioSource returned) {
+        Sums sums = sums(near, sent, returned);
+        return sums.isHeard() ? OptionalDouble.of(sums.late()) : OptionalDouble.empty();
     }
 
     private PlainPath laterBy(double frames) {

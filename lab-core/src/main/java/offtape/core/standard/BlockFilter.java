@@ -22,11 +22,20 @@ final class BlockFilter {
 
     /** The causal output for a signal that is at hand as a whole, as long as the input. */
     double[] apply(double[] x) {
-        SampleQueue results = new SampleQueue();
+        double[] results = new double[x.length];
         RunningFilter run = start();
-        results.add(run.next(x));
-        results.add(run.rest());
-        return results.take(x.length);
+        int ready = 0;
+        for (int from = 0; from < x.length; from += fft.size()) {
+            int to = Math.min(x.length, from + fft.size());
+            ready = put(run.next(Arrays.copyOfRange(x, from, to)), results, ready);
+        }
+        put(run.rest(), results, ready);
+        return results;
+    }
+
+    private static int put(double[] some, double[] into, int at) {
+        System.arraycopy(some, 0, into, at, some.length);
+        return at + some.length;
     }
 
     /** Causal results; the signal is silent before its first sample and after its last. */

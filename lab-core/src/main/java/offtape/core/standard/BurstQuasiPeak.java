@@ -24,9 +24,8 @@ final class BurstQuasiPeak {
         secondFall = share(SECOND_FALL_SECONDS, sampleRateHz);
     }
 
-    /** The pointer at each sample, uncalibrated. */
-    double[] pointer(double[] x) {
-        double[] pointer = new double[x.length];
+    /** Puts the pointer in the place of each sample, uncalibrated. */
+    void follow(double[] x) {
         double first = 0;
         double second = 0;
         for (int i = 0; i < x.length; i++) {
@@ -34,9 +33,8 @@ final class BurstQuasiPeak {
             first += rise * (rise > 0 ? firstRise : firstFall);
             double follow = first - second;
             second += follow * (follow > 0 ? secondRise : secondFall);
-            pointer[i] = second;
+            x[i] = second;
         }
-        return pointer;
     }
 
     private static double share(double seconds, double sampleRateHz) {

@@ -75,7 +75,12 @@ public final class ItuBs468 {
 
     /** The reading at each sample: weighted, quasi-peak, as the root mean square of a sine. */
     public double[] reading(double[] samples) {
-        return pointerOf(weight(samples));
+        double[] reading = weight(samples);
+        detector.follow(reading);
+        for (int i = 0; i < reading.length; i++) {
+            reading[i] *= perPointer;
+        }
+        return reading;
     }
 
     /**
@@ -92,20 +97,14 @@ public final class ItuBs468 {
         return Arrays.stream(reading(samples), from, samples.length).average().orElseThrow();
     }
 
-    private double[] pointerOf(double[] weighted) {
-        double[] pointer = detector.pointer(weighted);
-        Arrays.setAll(pointer, i -> pointer[i] * perPointer);
-        return pointer;
-    }
-
     private double pointerOfUnitSine() {
         double step = 2 * Math.PI * CALIBRATION_HZ / sampleRateHz;
         double[] sine =
                 IntStream.range(0, (int) (CALIBRATION_SECONDS * sampleRateHz))
                         .mapToDouble(i -> Math.sin(step * i))
                         .toArray();
-        double[] pointer = detector.pointer(sine);
-        return pointer[pointer.length - 1];
+        detector.follow(sine);
+        return sine[sine.length - 1];
     }
 
     private static double networkDb(double frequencyHz) {

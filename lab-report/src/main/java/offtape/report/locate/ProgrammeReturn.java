@@ -110,5 +110,10 @@ public record ProgrammeReturn(Programme programme, AudioSource recording, Locati
         public double seconds() {
             return to - from;
         }
+
+        /** Its beginning, no longer than so many seconds. */
+        public Span beginning(double most) {
+            return seconds() > most ? new Span(from, from + most) : this;
+        }
     }
 }

@@ -2,7 +2,6 @@ package offtape.report.measure.line;
 
 import java.util.Arrays;
 import offtape.core.dsp.RealFft;
-import offtape.core.dsp.Spectrum;
 
 /** The slow part of a deviation at a low rate, so that many bends can be tried. */
 final class LowBand {
@@ -20,9 +19,9 @@ final class LowBand {
      */
     static Stretch of(double[] modulation, double rateHz, double highestHz) {
         RealFft fft = RealFft.ofSize(RealFft.nextPowerOfTwo(2 * modulation.length));
-        Spectrum spectrum = fft.forward(modulation);
-        double binHz = spectrum.binHz(rateHz);
-        double[] low = fft.inverse(spectrum.times(k -> gain(k * binHz / highestHz)));
+        double binHz = rateHz / fft.size();
+        // ten minutes are two million points, so neither spectrum is kept longer than needed
+        double[] low = fft.inverse(fft.forward(modulation).times(k -> gain(k * binHz / highestHz)));
         int every = Math.max(1, (int) (rateHz / RATE / highestHz));
         int count = (modulation.length - 1) / every + 1;
         // the samples that are left lie about the same middle

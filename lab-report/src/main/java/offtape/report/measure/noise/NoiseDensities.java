@@ -21,16 +21,19 @@ public record NoiseDensities(double[][] samples, PowerDensity[] densities) {
 
     private static final double SHORTEST_S = 0.5;
 
-    /** Measures the longest silence in the recording, if there is one. */
+    /** So much of it tells all that is told of noise; more would only take memory. */
+    static final double LONGEST_S = 60;
+
+    /** Measures the longest silence in the recording, if there is one: a minute of it at most. */
     public static Optional<NoiseDensities> measure(ProgrammeReturn ret) {
         return span(ret).map(ret::read).map(x -> of(x, ret.recording().sampleRateHz()));
     }
 
-    /** Where the longest silence lies in the recording, clear of its ends, if there is one. */
+    /** Where that lies in the recording, clear of the silence's ends. */
     public static Optional<ProgrammeReturn.Span> span(ProgrammeReturn ret) {
         return ret.cues(Cue.Silence.class).stream()
                 .max(Comparator.comparingLong(Cue::frames))
-                .map(s -> ret.span(s.startFrame(), s.frames(), MARGIN_S))
+                .map(s -> ret.span(s.startFrame(), s.frames(), MARGIN_S).beginning(LONGEST_S))
                 .filter(span -> span.seconds() >= SHORTEST_S);
     }
 

@@ -34,11 +34,14 @@ final class SpeedLines {
     /**
      * Transforms a deviation.
      *
-     * @param deviation about its mean, percent; the first ten minutes of a longer one are taken
+     * @param deviation about its mean, percent, not changed later; the first ten minutes of a
+     *     longer one are taken
      * @param rateHz its sample rate
      */
     SpeedLines(double[] deviation, double rateHz) {
-        this.modulation = LineSearch.beginning(deviation, (int) (LineSearch.LONGEST_S * rateHz));
+        int most = (int) (LineSearch.LONGEST_S * rateHz);
+        this.modulation =
+                deviation.length > most ? LineSearch.beginning(deviation, most) : deviation;
         this.rateHz = rateHz;
         int n = RealFft.nextPowerOfTwo(2 * modulation.length);
         double[] windowed = new double[modulation.length];

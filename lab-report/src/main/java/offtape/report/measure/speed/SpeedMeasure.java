@@ -60,15 +60,14 @@ final class SpeedMeasure {
     }
 
     private ToneReading reading() {
-        SpeedLines lines = reader.lines();
         List<FoundLine> found = lines.found();
         return new ToneReading(
-                speed(lines, found),
+                speed(found),
                 new HeardDeviation(
                         reader.modulation(), tone.rateHz(), tone.bandHz(), floor::density, found));
     }
 
-    private Speed speed(SpeedLines lines, List<FoundLine> found) {
+    private Speed speed(List<FoundLine> found) {
         double weightedFloor = floor.rms(FlutterBand.WEIGHTED);
         return new Speed(
                 deviation(),

@@ -30,6 +30,9 @@ public final class OrderSpectrum {
     /** Keeps clear of the fades of a tone and of an error of place. */
     private static final double MARGIN_S = 0.06;
 
+    /** So much of a tone is looked at: at 96 kHz half a minute takes 200 MB for a while. */
+    static final double LONGEST_S = 30;
+
     private final Spectrum spectrum;
     private final int cycles;
     private final double windowSum;
@@ -65,10 +68,11 @@ public final class OrderSpectrum {
         return resampled(recording, loudest, hz);
     }
 
-    /** The same for a tone of the programme, clear of its ends. */
+    /** The same for a tone of the programme, clear of its ends; for the beginning of a long one. */
     public static List<OrderSpectrum> of(ProgrammeReturn ret, Cue.Tone tone) {
         double hz = tone.frequencyHz() * ret.speedRatio(tone.startFrame(), tone.frames());
-        return of(ret.recording(), ret.span(tone.startFrame(), tone.frames(), MARGIN_S), hz);
+        ProgrammeReturn.Span span = ret.span(tone.startFrame(), tone.frames(), MARGIN_S);
+        return of(ret.recording(), span.beginning(LONGEST_S), hz);
     }
 
     private static List<OrderSpectrum> resampled(AudioSource recording, Baseband base, double hz) {

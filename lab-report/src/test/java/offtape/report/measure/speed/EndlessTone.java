@@ -3,8 +3,13 @@ package offtape.report.measure.speed;
 import java.util.function.DoubleUnaryOperator;
 import offtape.core.audio.AudioSource;
 
-/** Sound that is made while it is read, so that its length takes no memory. */
+/**
+ * Sound that is made while it is read, so that its length takes no memory, and that refuses to be
+ * read in long stretches, which would take some.
+ */
 final class EndlessTone implements AudioSource {
+
+    private static final int MOST_AT_ONCE = 1 << 16;
 
     private final int rate;
     private final long frames;
@@ -33,6 +38,9 @@ final class EndlessTone implements AudioSource {
 
     @Override
     public double[][] read(long startFrame, int count) {
+        if (count > MOST_AT_ONCE) {
+            throw new AssertionError(count + " frames are read at once");
+        }
         double[][] x = new double[1][count];
         for (int i = 0; i < count; i++) {
             long at = startFrame + i;
