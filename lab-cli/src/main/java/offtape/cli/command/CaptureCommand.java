@@ -21,7 +21,6 @@ import picocli.CommandLine.Spec;
 
 /** Plays the programme and records its return. */
 @Command(
-        name = "capture",
         description =
                 "Plays the test programme into the machine and records what comes back at the same"
                         + " time, or does one after the other.",

@@ -55,9 +55,14 @@ public final class Commands {
         return new Commands(terminal, layers, settings).execute(args);
     }
 
-    /** The command line with everything below it, not yet parsed. */
-    static CommandLine line(Terminal terminal, SoundLayers layers, SettingsFile settings) {
+    /**
+     * The command line, not yet parsed, with the commands that the words can lead to; with all of
+     * them if there are no words.
+     */
+    static CommandLine line(
+            Terminal terminal, SoundLayers layers, SettingsFile settings, String... words) {
         CommandLine line = new CommandLine(new OfftapeCommand(terminal, layers, settings));
+        Subcommands.addTo(line, words);
         line.setCaseInsensitiveEnumValuesAllowed(true);
         // a file name may begin with @
         line.setExpandAtFiles(false);
@@ -117,7 +122,7 @@ public final class Commands {
 
     private int command(String... args) {
         boolean verbose = Arrays.asList(args).contains("--verbose");
-        CommandLine line = line(terminal, layers, settings);
+        CommandLine line = line(terminal, layers, settings, args);
         line.setParameterExceptionHandler((e, a) -> usage(e));
         line.setExecutionExceptionHandler((e, l, p) -> failed(e, verbose));
         try {

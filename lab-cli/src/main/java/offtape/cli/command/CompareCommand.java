@@ -20,7 +20,6 @@ import picocli.CommandLine.Parameters;
 
 /** Two sessions side by side. */
 @Command(
-        name = "compare",
         description =
                 "Sets two sessions against each other, before and after a service or of two machines:"
                         + " what is better, whether the difference is real, and which faults there"

@@ -31,7 +31,6 @@ import picocli.CommandLine.Spec;
 
 /** What to do before recording on a machine. */
 @Command(
-        name = "correct",
         description =
                 "From a session to what to do before recording on its machine: a filter and equaliser"
                         + " bands that make the return flat or follow a curve, what the same costs in"

@@ -11,7 +11,6 @@ import picocli.CommandLine.Option;
 
 /** The whole job on a simulated machine. */
 @Command(
-        name = "demo",
         description =
                 "The whole job on a simulated second-hand machine, before and after a service:"
                         + " programme, return, figures, reports. Needs no sound hardware and takes some"

@@ -13,7 +13,6 @@ import picocli.CommandLine.Option;
 
 /** Lists the sound devices. */
 @Command(
-        name = "devices",
         description =
                 "Lists the sound devices of this computer with the channels, sample rates and widths"
                         + " of samples with which they really open.",

@@ -19,7 +19,6 @@ import picocli.CommandLine.Spec;
 
 /** How well the machine erases. */
 @Command(
-        name = "erasure",
         description =
                 "Leads through a check of erasing: a loud tone of 1 kHz is recorded, silence over the"
                         + " first part of it, and both are replayed. Tells what is left, in dB.",

@@ -21,7 +21,6 @@ import picocli.CommandLine.Spec;
 
 /** Lists the faults that are known, or tells of one. */
 @Command(
-        name = "faults",
         description =
                 "Lists the faults of tape machines that Offtape knows, or tells of one: what it does"
                         + " to the figures, what looks like it, what to try first, how to be sure.",

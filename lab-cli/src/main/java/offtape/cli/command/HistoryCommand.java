@@ -25,7 +25,6 @@ import picocli.CommandLine.Spec;
 
 /** One machine over time. */
 @Command(
-        name = "history",
         description =
                 "Puts many sessions of one machine in order of time: how each headline figure moves,"
                         + " a chart a figure, and whether the trend is real.",

@@ -24,7 +24,6 @@ import picocli.CommandLine.Spec;
 
 /** Plays a tone and shows what returns. */
 @Command(
-        name = "lineup",
         description =
                 "Plays a steady tone and shows live what comes back: levels, balance, distortion,"
                         + " noise and delay, with what to turn in words. Aids for azimuth, bias and"

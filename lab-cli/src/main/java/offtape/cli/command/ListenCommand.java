@@ -26,7 +26,6 @@ import picocli.CommandLine.Spec;
 
 /** A page on which two sounds are told apart blindly. */
 @Command(
-        name = "listen",
         description =
                 "Writes a page for blind listening: A, B and X, which is one of the two and drawn in"
                         + " secret for each trial. Both are brought to equal loudness (ITU-R BS.1770)"

@@ -15,7 +15,6 @@ import picocli.CommandLine.Parameters;
 
 /** Measures a return. */
 @Command(
-        name = "measure",
         description =
                 "Measures a return: a recording of what the machine gave back for the test programme,"
                         + " made here or in any workstation. Writes results.json, report.html and"

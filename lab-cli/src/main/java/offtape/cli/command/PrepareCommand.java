@@ -24,7 +24,6 @@ import picocli.CommandLine.Spec;
 
 /** Writes the test programme. */
 @Command(
-        name = "prepare",
         description = "Writes the test programme: programme.wav and its cue sheet programme.json.",
         footer = {
             "",

@@ -30,7 +30,6 @@ import picocli.CommandLine.Spec;
 
 /** Passes a file through a model of the measured machine. */
 @Command(
-        name = "preview",
         description =
                 "Passes a sound file through a model of the measured machine, fitted to the figures"
                         + " of its session: response, crosstalk, saturation, noise, wow and flutter."

@@ -31,7 +31,6 @@ import picocli.CommandLine.Spec;
 
 /** Puts returned tracks back in time with their originals. */
 @Command(
-        name = "realign",
         description =
                 "Puts a returned track back in time with its original, by the sound alone: delay to a"
                         + " fraction of a sample, speed, polarity and level. The file is as long as the"

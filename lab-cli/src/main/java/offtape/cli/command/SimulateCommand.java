@@ -18,7 +18,6 @@ import picocli.CommandLine.Spec;
 
 /** Passes a programme through a simulated machine. */
 @Command(
-        name = "simulate",
         description =
                 "Passes a programme through a simulated tape machine whose every property is known,"
                         + " and writes the return with its truth beside it: FILE.truth.json and"

@@ -24,7 +24,6 @@ import picocli.CommandLine.Spec;
 
 /** Speed and wow and flutter of a bare tone. */
 @Command(
-        name = "speed",
         description =
                 "Speed deviation and wow and flutter of any recording of a steady tone, such as the"
                         + " 3150 Hz tone of a calibration tape. The longest steady tone in the file is"

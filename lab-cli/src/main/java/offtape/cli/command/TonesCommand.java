@@ -25,7 +25,6 @@ import picocli.CommandLine.Spec;
 
 /** Levels, response and channel match from a calibration tape. */
 @Command(
-        name = "tones",
         description =
                 "Levels, response, channel match and speed from a recording of a calibration tape. The"
                         + " steady tones in it are found by themselves; spoken words and gaps are"

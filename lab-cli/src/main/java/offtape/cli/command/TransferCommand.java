@@ -29,7 +29,6 @@ import picocli.CommandLine.Spec;
 
 /** Sends stems through the machine and brings them back. */
 @Command(
-        name = "transfer",
         description =
                 "Sends stems through the machine one after another and brings each back in time, at its"
                         + " level and of the same length. For machines with three heads, monitored off"

@@ -14,9 +14,6 @@ import offtape.core.json.StrictJson;
  */
 public final class SettingsFile {
 
-    private static final StrictJson<SoundSettings> JSON =
-            new StrictJson<>(SoundSettings.class, "a settings file");
-
     private final Path file;
 
     private SettingsFile(Path file) {
@@ -49,7 +46,7 @@ public final class SettingsFile {
             return SoundSettings.NONE;
         }
         try {
-            return JSON.read(file);
+            return json().read(file);
         } catch (UnusableInputException e) {
             return SoundSettings.NONE;
         }
@@ -60,7 +57,7 @@ public final class SettingsFile {
         try {
             Files.createDirectories(file.getParent());
             Path fresh = Files.createTempFile(file.getParent(), "settings", ".new");
-            Files.writeString(fresh, JSON.write(settings));
+            Files.writeString(fresh, json().write(settings));
             Files.move(
                     fresh,
                     file,
@@ -70,5 +67,10 @@ public final class SettingsFile {
         } catch (IOException | UnsupportedOperationException e) {
             return false;
         }
+    }
+
+    // made when needed, since it costs half of what a short command takes
+    private static StrictJson<SoundSettings> json() {
+        return new StrictJson<>(SoundSettings.class, "a settings file");
     }
 }

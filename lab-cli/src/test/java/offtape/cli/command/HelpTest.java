@@ -16,6 +16,7 @@ import offtape.cli.terminal.Terminal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
 
 /** What every command has: help with an example that is true, a version, common options. */
@@ -24,11 +25,12 @@ class HelpTest {
     private static final Pattern EXAMPLE =
             Pattern.compile("^Examples?: offtape ((?:.+\\\\\\R)*.+)", Pattern.MULTILINE);
 
-    private static CommandLine line() {
+    private static CommandLine line(String... words) {
         return Commands.line(
                 Terminal.of(System.out, System.err, false),
                 Commands.systemLayers(),
-                SettingsFile.ofUser());
+                SettingsFile.ofUser(),
+                words);
     }
 
     static Set<String> commands() {
@@ -110,5 +112,27 @@ class HelpTest {
                         .filter(o -> o.description().length == 0 || o.description()[0].isBlank())
                         .map(o -> o.longestName());
         assertEquals(List.of(), bare.toList());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--help", "-h", "--version", "-V"})
+    void noOptionsOfCommandsAreReadForAnswersWithoutThem(String word) {
+        Stream<CommandLine> commands = line(word).getSubcommands().values().stream();
+        assertEquals(List.of(), commands.flatMap(c -> c.getCommandSpec().args().stream()).toList());
+    }
+
+    @Test
+    void outlinesGiveTheSameHelp() {
+        assertEquals(line().getUsageMessage(), line("--help").getUsageMessage());
+    }
+
+    @ParameterizedTest
+    @MethodSource("commands")
+    void aCommandIsReadAloneAndHelpsTheSame(String command) {
+        CommandLine alone = line(command, "--help");
+        assertEquals(Set.of(command), alone.getSubcommands().keySet());
+        assertEquals(
+                line().getSubcommands().get(command).getUsageMessage(),
+                alone.getSubcommands().get(command).getUsageMessage());
     }
 }
