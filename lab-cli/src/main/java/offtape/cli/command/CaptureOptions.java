@@ -4,10 +4,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import offtape.cli.terminal.Terminal;
+import offtape.core.output.Sha256;
 import offtape.core.transport.CaptureMode;
 import offtape.report.measure.loopback.KnownInterface;
 import offtape.report.measure.mode.Capture;
 import offtape.report.result.LoopbackSession;
+import offtape.report.result.Results;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -81,6 +83,11 @@ final class CaptureOptions {
                 headSpacingMm,
                 loopback == null ? null : KnownInterface.of(LoopbackSession.read(loopback)),
                 returns);
+    }
+
+    /** Digest of the results of the loopback that is taken out, or null. */
+    String loopbackSha256() {
+        return loopback == null ? null : Sha256.ofFile(loopback.resolve(Results.FILE));
     }
 
     private static Optional<CaptureMode> ask(

@@ -40,6 +40,11 @@ final class ChannelOptions {
         }
     }
 
+    /** The channels that were named, or null. */
+    ChannelChoice choice() {
+        return choice;
+    }
+
     /**
      * The channels of a recording that are measured: those named, or else the first two.
      *

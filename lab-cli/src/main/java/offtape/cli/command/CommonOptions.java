@@ -41,6 +41,11 @@ final class CommonOptions {
         return root().layers();
     }
 
+    /** Whether technical details of an error are wanted. */
+    boolean isVerbose() {
+        return verbose;
+    }
+
     private OfftapeCommand root() {
         return (OfftapeCommand) command.root().userObject();
     }

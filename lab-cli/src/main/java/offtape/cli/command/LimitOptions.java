@@ -56,6 +56,11 @@ final class LimitOptions {
 
     /** The exit code of a measurement. */
     int code(Results results) {
-        return failOnLimit && Judge.isFailed(results) ? ExitCodes.LIMIT_FAILED : ExitCodes.DONE;
+        return code(Judge.isFailed(results));
+    }
+
+    /** The exit code of measurements of which one fails a limit, or none. */
+    int code(boolean failed) {
+        return failOnLimit && failed ? ExitCodes.LIMIT_FAILED : ExitCodes.DONE;
     }
 }

@@ -1,17 +1,26 @@
 package offtape.cli.command;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import offtape.cli.batch.BatchEntry;
+import offtape.cli.batch.BatchList;
+import offtape.cli.batch.BatchRun;
 import offtape.cli.terminal.Terminal;
 import offtape.core.output.OutputFolder;
+import offtape.report.batch.BatchSummary;
+import offtape.report.render.BatchCsv;
 import offtape.report.render.SessionFiles;
 import offtape.report.result.Results;
 import offtape.report.result.ResultsJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Measures a return. */
 @Command(
@@ -42,8 +51,14 @@ import picocli.CommandLine.Parameters;
             "           --out loop",
             "  offtape measure return.wav --mode off-tape --loopback loop \\",
             "           --programme programme --out session",
+            "",
+            "Every return that a list names, each into a session of its own:",
+            "  offtape measure --batch archive.csv --programme programme --out archive",
+            "A return that cannot be measured stops no other; exit code 3 then tells of it.",
         })
 final class MeasureCommand implements Callable<Integer> {
+
+    @Spec private CommandSpec spec;
 
     @Mixin private CommonOptions common;
 
@@ -52,24 +67,35 @@ final class MeasureCommand implements Callable<Integer> {
     @Mixin private ChannelOptions channels;
 
     @Parameters(
-            arity = "1..*",
+            arity = "0..*",
             paramLabel = "RETURN",
             description =
                     "The recording, a WAV, AIFF or FLAC file of any sample rate. Several are replays of"
                             + " one recording: wow and flutter becomes the mean of them, all else is"
                             + " read from the first.")
-    private List<Path> recordings;
+    private List<Path> recordings = List.of();
+
+    @Option(
+            names = "--batch",
+            paramLabel = "LIST",
+            description =
+                    "Measure every return of a list, several at once: a text file with one return a"
+                            + " line, or a CSV table with the columns file and, as far as they"
+                            + " differ, name, programme, mode, machine-name, tape, tape-speed,"
+                            + " channels, note. Paths count from the folder of the list. Each return"
+                            + " gets a session in a folder of its name below --out, where summary.csv"
+                            + " tells of all. Sessions whose return, programme and options are as"
+                            + " they were are left alone. With --json the summary is printed.")
+    private Path batch;
 
     @Option(
             names = "--programme",
-            required = true,
             paramLabel = "DIR",
             description = "The folder with the programme that was played.")
     private Path programme;
 
     @Option(
             names = "--out",
-            required = true,
             paramLabel = "SESSION",
             description = "Folder to write to; made if it does not exist.")
     private Path out;
@@ -87,6 +113,11 @@ final class MeasureCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Terminal terminal = common.terminal();
+        checkGiven();
+        return batch == null ? single(terminal) : many(terminal);
+    }
+
+    private int single(Terminal terminal) {
         SessionRun run =
                 new SessionRun(
                         terminal,
@@ -102,6 +133,61 @@ final class MeasureCommand implements Callable<Integer> {
                 terminal.raw(ResultsJson.write(results));
             }
             return limits.code(results);
+        }
+    }
+
+    private int many(Terminal terminal) {
+        MeasureBatch job =
+                new MeasureBatch(
+                        programme,
+                        channels.choice(),
+                        session.said(),
+                        capture.capture(terminal, 1),
+                        capture.loopbackSha256(),
+                        new Judgement(limits.set(), limits.economics()),
+                        force);
+        List<BatchEntry> entries = BatchList.read(batch, programme);
+        try (OutputFolder folder = OutputFolder.open(out, force, BatchCsv.NAME)) {
+            BatchRun run = new BatchRun(entries, job, folder, terminal, common.isVerbose());
+            BatchSummary summary = run.run(Runtime.getRuntime().availableProcessors());
+            if (json) {
+                terminal.raw(ResultsJson.write(summary));
+            } else {
+                BatchWords.table(summary).forEach(terminal::result);
+            }
+            terminal.message(BatchWords.counts(summary));
+            terminal.message("Summary: " + out.resolve(BatchCsv.NAME));
+            return Math.max(run.code(), limits.code(summary.isLimitFailed()));
+        }
+    }
+
+    /** What has to be given depends on whether there is a list. */
+    private void checkGiven() {
+        if (batch != null && !recordings.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--batch takes the returns from its list. Leave out "
+                            + recordings.get(0)
+                            + ", or leave out --batch.");
+        }
+        List<String> missing = new ArrayList<>();
+        if (programme == null && batch == null) {
+            missing.add("'--programme=DIR'");
+        }
+        if (out == null) {
+            missing.add("'--out=SESSION'");
+        }
+        int options = missing.size();
+        if (recordings.isEmpty() && batch == null) {
+            missing.add("'RETURN'");
+        }
+        if (!missing.isEmpty()) {
+            String what = options == 0 ? "parameter" : "option";
+            String several = missing.size() > 1 ? "s" : "";
+            String and = options > 0 && missing.size() > options ? " and parameters" : "";
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "Missing required " + what + several + and + ": " + String.join(", ", missing));
         }
     }
 }

@@ -1,7 +1,6 @@
 package offtape.cli.command;
 
 import java.nio.file.Path;
-import offtape.core.standard.TrackSpacing;
 import offtape.core.transport.TransportDescription;
 import offtape.core.unit.TapeSpeed;
 import picocli.CommandLine.Mixin;
@@ -42,30 +41,18 @@ final class SessionOptions {
 
     @Mixin private TrackOptions tracks;
 
-    String machineName() {
-        return machineName;
-    }
-
-    String tape() {
-        return tape;
-    }
-
-    String note() {
-        return note;
-    }
-
-    /** How far the tracks lie apart, or null. */
-    TrackSpacing tracks() {
-        return tracks.tracks();
-    }
-
-    /** The speed in mm/s, or the given one if the user named none. */
-    Double tapeSpeedMmPerS(Double otherwise) {
-        return tapeSpeed == null ? otherwise : (Double) tapeSpeed.mmPerS();
-    }
-
-    /** The dimensions that were given, or null. */
-    TransportDescription transport() {
-        return transport == null ? null : TransportDescription.fromJson(transport);
+    /**
+     * All of it, with the dimensions read.
+     *
+     * @throws offtape.core.fault.UnusableInputException if their file cannot be used
+     */
+    SessionSaid said() {
+        return new SessionSaid(
+                machineName,
+                tape,
+                note,
+                tapeSpeed == null ? null : (Double) tapeSpeed.mmPerS(),
+                tracks.tracks(),
+                transport == null ? null : TransportDescription.fromJson(transport));
     }
 }

@@ -45,9 +45,9 @@ record SessionRun(
         Results measured =
                 Sessions.measure(
                         recordings,
-                        channels,
+                        channels::of,
                         programme,
-                        session,
+                        session.said(),
                         capture,
                         times,
                         i ->

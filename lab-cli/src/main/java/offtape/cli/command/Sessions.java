@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.IntConsumer;
+import java.util.function.UnaryOperator;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
 import offtape.core.audio.AudioSource;
@@ -36,18 +37,18 @@ final class Sessions {
     /**
      * Measures one return, or several of one recording; one file at a time is open.
      *
+     * @param channels chooses those of a recording that are measured
      * @param times told where the time goes
      * @param step told the number of each return, from 0, before it is read
      */
     static Results measure(
             List<Path> recordings,
-            ChannelOptions channels,
+            UnaryOperator<AudioSource> channels,
             Path programmeFolder,
-            SessionOptions said,
+            SessionSaid said,
             Capture capture,
             PartTimes times,
             IntConsumer step) {
-        TransportDescription transport = said.transport();
         Map<String, Path> digests = new HashMap<>();
         Results results = null;
         List<PassReading> replays = new ArrayList<>();
@@ -59,7 +60,7 @@ final class Sessions {
                 try (AudioFile sound = AudioFiles.open(recording)) {
                     CompletableFuture<String> reading =
                             Background.start(() -> Sha256.ofFile(recording));
-                    AudioSource chosen = channels.of(times.counted(sound));
+                    AudioSource chosen = channels.apply(times.counted(sound));
                     Measurement found = times.of("locate", () -> Measurement.of(programme, chosen));
                     String digest = Background.result(reading);
                     requireNew(digest, recording, digests);
@@ -77,11 +78,13 @@ final class Sessions {
                 }
             }
         }
-        return named(replays.isEmpty() ? results : PassMeasure.added(results, replays), transport);
+        return named(
+                replays.isEmpty() ? results : PassMeasure.added(results, replays),
+                said.transport());
     }
 
     private static Session session(
-            SessionOptions said, Programme programme, Path recording, String digest) {
+            SessionSaid said, Programme programme, Path recording, String digest) {
         return new Session(
                 said.machineName(),
                 said.tape(),

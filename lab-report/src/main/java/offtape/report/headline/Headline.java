@@ -16,11 +16,13 @@ import offtape.report.result.Speed;
  *
  * @param name the trade's name for it
  * @param plain what it means to somebody who does not know the name
+ * @param unit of its values
  * @param signed whether a plus sign says something
  * @param aim which way is better
  * @param figures left and right, or one for the whole machine
  */
-public record Headline(String name, String plain, boolean signed, Aim aim, List<Quantity> figures) {
+public record Headline(
+        String name, String plain, String unit, boolean signed, Aim aim, List<Quantity> figures) {
 
     /** Name of the lower edge. */
     public static final String LOWER_EDGE = "Lower edge of the response, −3 dB";
@@ -31,7 +33,14 @@ public record Headline(String name, String plain, boolean signed, Aim aim, List<
     /** Name of the record level at which K3 reaches 3 %. */
     public static final String LEVEL_AT_K3 = "Record level at 3 % K3";
 
-    private static final String WOW_AND_FLUTTER = "Wow and flutter, weighted peak";
+    /** Name of the A-weighted noise. */
+    public static final String NOISE = "Noise, A-weighted";
+
+    /** Name of the speed deviation. */
+    public static final String SPEED_DEVIATION = "Speed deviation";
+
+    /** Name of wow and flutter. */
+    public static final String WOW_AND_FLUTTER = "Wow and flutter, weighted peak";
 
     private static final String NO_SWEEP = "No sweep of this channel was measured.";
     private static final String NO_LADDER = "No ladder of tones of this channel was measured.";
@@ -45,38 +54,44 @@ public record Headline(String name, String plain, boolean signed, Aim aim, List<
                 perChannel(
                         LOWER_EDGE,
                         "The deepest tone that still comes back at nearly full strength",
+                        "Hz",
                         false,
                         Aim.LOWER,
                         c -> edge(results, c, Response::lowerEdge)),
                 perChannel(
                         UPPER_EDGE,
                         "The highest tone that still comes back at nearly full strength",
+                        "Hz",
                         false,
                         Aim.HIGHER,
                         c -> edge(results, c, Response::upperEdge)),
                 perChannel(
                         LEVEL_AT_K3,
                         "How loud a tone can be recorded before it is plainly distorted",
+                        "dB",
                         true,
                         Aim.HIGHER,
                         c -> ladder(results, c, Distortion::levelAtK3ThreePercent)),
                 perChannel(
                         "Maximum output level, 3 % K3",
                         "How loud that tone comes back",
+                        "dB",
                         true,
                         Aim.HIGHER,
                         c -> ladder(results, c, Distortion::maximumOutputLevel)),
                 perChannel(
-                        "Noise, A-weighted",
+                        NOISE,
                         subject.words(
                                 "How far the hiss of silent tape lies below the reference tone",
                                 "How far its own noise lies below the reference tone"),
+                        "dB",
                         true,
                         Aim.LOWER,
                         c -> noise(results, c)),
                 perChannel(
                         "Crosstalk at 1 kHz, from the other channel",
                         "How loud this channel hears what is only on the other",
+                        "dB",
                         true,
                         Aim.LOWER,
                         c ->
@@ -84,10 +99,11 @@ public record Headline(String name, String plain, boolean signed, Aim aim, List<
                                         ? channels.crosstalkRightToLeft()
                                         : channels.crosstalkLeftToRight()),
                 whole(
-                        "Speed deviation",
+                        SPEED_DEVIATION,
                         subject.words(
                                 "How far the tape runs too fast (+) or too slow (−) on average",
                                 "Only a machine has a speed"),
+                        "%",
                         true,
                         Aim.NEARER_ZERO,
                         speed(results, Speed::deviation)),
@@ -95,18 +111,21 @@ public record Headline(String name, String plain, boolean signed, Aim aim, List<
                         WOW_AND_FLUTTER,
                         "How much the pitch wavers, weighed by what an ear notices"
                                 + (isMean(results) ? "; the mean of several replays" : ""),
+                        "%",
                         false,
                         Aim.LOWER,
                         speed(results, Speed::weightedPeak)),
                 whole(
                         "Balance, right against left",
                         "How much louder (+) or softer (−) the right channel comes back",
+                        "dB",
                         true,
                         Aim.NEARER_ZERO,
                         channels.balance()),
                 whole(
                         "Interchannel delay",
                         "How much later (+) or earlier (−) the right channel comes back",
+                        "µs",
                         true,
                         Aim.NEARER_ZERO,
                         channels.interchannelDelay()));
@@ -128,15 +147,21 @@ public record Headline(String name, String plain, boolean signed, Aim aim, List<
     }
 
     private static Headline whole(
-            String name, String plain, boolean signed, Aim aim, Quantity figure) {
-        return new Headline(name, plain, signed, aim, List.of(Find.figure(figure)));
+            String name, String plain, String unit, boolean signed, Aim aim, Quantity figure) {
+        return new Headline(name, plain, unit, signed, aim, List.of(Find.figure(figure)));
     }
 
     private static Headline perChannel(
-            String name, String plain, boolean signed, Aim aim, Function<String, Quantity> figure) {
+            String name,
+            String plain,
+            String unit,
+            boolean signed,
+            Aim aim,
+            Function<String, Quantity> figure) {
         return new Headline(
                 name,
                 plain,
+                unit,
                 signed,
                 aim,
                 Find.CHANNELS.stream().map(figure).map(Find::figure).toList());

@@ -1,0 +1,168 @@
+package offtape.cli.batch;
+
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import offtape.core.fault.UnusableInputException;
+
+/**
+ * Reads a list of returns: a text with one file a line, or a table whose first line names its
+ * columns, {@code file} among them. It is UTF-8; empty lines and lines that start with {@code #}
+ * are passed over; relative paths count from the folder of the list.
+ */
+public final class BatchList {
+
+    private static final long MOST_MEBIBYTES = 16;
+
+    private final Path list;
+    private final List<BatchEntry> entries = new ArrayList<>();
+
+    private BatchList(Path list) {
+        this.list = list;
+    }
+
+    /**
+     * The returns of a list, each with the name of its session.
+     *
+     * @param list the file
+     * @param otherwise folder of the programme of returns for which the list names none, or null
+     * @throws UnusableInputException if it cannot be read, says what cannot be understood or names
+     *     no return, or two sessions would get the same name
+     */
+    public static List<BatchEntry> read(Path list, Path otherwise) {
+        BatchList reading = new BatchList(list);
+        reading.understand(text(list));
+        if (reading.entries.isEmpty()) {
+            throw new UnusableInputException(
+                    list + " names no return. Write one file a line into it.");
+        }
+        for (BatchEntry entry : reading.entries) {
+            if (entry.programme() == null && otherwise == null) {
+                throw reading.refused(
+                        entry.line(),
+                        "nothing says which programme was played. Give --programme, or add a column"
+                                + " programme to the list.");
+            }
+        }
+        return new SessionNames(list).given(reading.entries);
+    }
+
+    private static String text(Path list) {
+        try {
+            if (Files.isRegularFile(list) && Files.size(list) > MOST_MEBIBYTES << 20) {
+                throw new UnusableInputException(
+                        list
+                                + " is larger than a list of returns can be ("
+                                + MOST_MEBIBYTES
+                                + " MiB). Name a text file with one return a line.");
+            }
+            String text = Files.readString(list);
+            // some editors begin a file with a mark of its encoding
+            return text.startsWith("\ufeff") ? text.substring(1) : text;
+        } catch (CharacterCodingException e) {
+            throw new UnusableInputException(
+                    list + " is not text in UTF-8. Save the list as UTF-8.", e);
+        } catch (IOException e) {
+            throw new UnusableInputException(
+                    list + " cannot be read. Check that it is there and may be read.", e);
+        }
+    }
+
+    private void understand(String text) {
+        if (isTable(text)) {
+            List<TableText.Row> rows = rows(text);
+            Columns columns = new Columns(rows.get(0).cells(), rows.get(0).line());
+            rows.stream().skip(1).forEach(row -> entries.add(columns.entry(row)));
+        } else {
+            lines(text);
+        }
+    }
+
+    private static boolean isTable(String text) {
+        String first =
+                text.lines().map(String::strip).filter(BatchList::says).findFirst().orElse("");
+        try {
+            return TableText.rows(first).stream()
+                    .flatMap(row -> row.cells().stream())
+                    .anyMatch(ListColumn.FILE::isCalled);
+        } catch (IllegalArgumentException e) {
+            // a name with a quote in it
+            return false;
+        }
+    }
+
+    private static boolean says(String line) {
+        return !line.isEmpty() && !line.startsWith("#");
+    }
+
+    private List<TableText.Row> rows(String text) {
+        try {
+            return TableText.rows(text);
+        } catch (IllegalArgumentException e) {
+            throw new UnusableInputException(list + ", " + e.getMessage(), e);
+        }
+    }
+
+    private void lines(String text) {
+        int number = 0;
+        for (String line : text.lines().toList()) {
+            number++;
+            String name = line.strip();
+            if (says(name)) {
+                entries.add(new EntryReader(list, number).plain(unquoted(name)));
+            }
+        }
+    }
+
+    private static String unquoted(String name) {
+        boolean quoted = name.length() > 2 && name.startsWith("\"") && name.endsWith("\"");
+        return quoted ? name.substring(1, name.length() - 1) : name;
+    }
+
+    private UnusableInputException refused(int line, String what) {
+        return EntryReader.refused(list, line, what);
+    }
+
+    /** What stands in which column. */
+    private final class Columns {
+
+        private final List<ListColumn> order = new ArrayList<>();
+
+        Columns(List<String> heads, int line) {
+            for (String head : heads) {
+                ListColumn column =
+                        ListColumn.of(head)
+                                .orElseThrow(
+                                        () ->
+                                                refused(
+                                                        line,
+                                                        "there is no column \""
+                                                                + head
+                                                                + "\"; there are "
+                                                                + ListColumn.names()
+                                                                + "."));
+                if (order.contains(column)) {
+                    throw refused(line, "the column " + column.key() + " is there twice.");
+                }
+                order.add(column);
+            }
+        }
+
+        BatchEntry entry(TableText.Row row) {
+            if (row.cells().size() > order.size()) {
+                throw refused(
+                        row.line(),
+                        "there are "
+                                + row.cells().size()
+                                + " cells for "
+                                + order.size()
+                                + " columns. Put a text that holds the separator into double"
+                                + " quotes.");
+            }
+            return new EntryReader(list, row.line()).entry(order, row.cells());
+        }
+    }
+}
