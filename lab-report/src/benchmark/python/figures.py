@@ -3,6 +3,7 @@
 import argparse
 import os
 import shutil
+import signal
 import sys
 import tempfile
 from pathlib import Path
@@ -51,6 +52,8 @@ def main():
     asked = arguments()
     if asked.pairs < 1:
         sys.exit("--pairs must be 1 or more.")
+    # Told to end, it still removes what it wrote.
+    signal.signal(signal.SIGTERM, lambda *_: sys.exit(143))
     with tempfile.TemporaryDirectory(prefix="offtape-figures.") as work:
         bench = Bench(asked, Path(work))
         head = f"""# Figures of speed

@@ -22,6 +22,8 @@ def section(bench):
     classes = [target / "classes", target / "test-classes", (target / "benchmark.classpath").read_text().strip()]
     bench.say("parts", "some minutes")
     command = [bench.java, *JAVA, "-cp", os.pathsep.join(map(str, classes)), "org.openjdk.jmh.Main", *OPTIONS]
+    # Their files belong into the folder that is removed whatever happens.
+    command += ["-jvmArgsAppend", f"-Djava.io.tmpdir={bench.work}"]
     command += ["-rf", "json", "-rff", results, *([bench.parts] if bench.parts else [])]
     done = subprocess.run(command, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, check=False)
     if done.returncode != 0:

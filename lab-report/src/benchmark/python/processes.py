@@ -32,7 +32,11 @@ def run(command, folder):
     with tempfile.TemporaryFile() as errors:
         began = time.perf_counter()
         process = subprocess.Popen(command, cwd=folder, stdin=subprocess.DEVNULL, stdout=subprocess.DEVNULL, stderr=errors)
-        _, status, used = os.wait4(process.pid, 0)
+        try:
+            _, status, used = os.wait4(process.pid, 0)
+        except BaseException:
+            process.kill()
+            raise
         wall = time.perf_counter() - began
         process.returncode = os.waitstatus_to_exitcode(status)
         errors.seek(0)
