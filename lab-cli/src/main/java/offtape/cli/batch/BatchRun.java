@@ -95,12 +95,14 @@ public final class BatchRun {
         } catch (RefusedOutputException e) {
             refused(number, e.getMessage(), e, ExitCodes.USAGE);
         } catch (RuntimeException | Error e) {
-            String what =
+            String why =
                     e instanceof OutOfMemoryError
-                            ? "The memory given to Java is used up."
-                            : "An internal fault (" + e.getClass().getSimpleName() + ").";
-            String remedy = " Run it again with --verbose and report what it prints.";
-            refused(number, what + remedy, e, ExitCodes.INTERNAL);
+                            ? "The memory given to Java is used up. Give it more, such as 4 GiB by"
+                                    + " OFFTAPE_JAVA_OPTS=-Xmx4g."
+                            : "An internal fault ("
+                                    + e.getClass().getSimpleName()
+                                    + "). Run it again with --verbose and report what it prints.";
+            refused(number, why, e, ExitCodes.INTERNAL);
         } finally {
             heap.giveBack(share);
         }

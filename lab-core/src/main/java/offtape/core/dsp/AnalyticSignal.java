@@ -22,11 +22,6 @@ public final class AnalyticSignal {
         return new AnalyticSignal(all.re(), all.im());
     }
 
-    /** Number of samples. */
-    public int length() {
-        return re.length;
-    }
-
     /**
      * Squared envelope of the correlation with a template.
      *
