@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
 import java.util.function.Supplier;
@@ -12,21 +13,43 @@ import java.util.stream.IntStream;
 /**
  * Work done beside other work, whose failures come out as they went in.
  *
- * <p>All of it shares one pool with a thread a processor; a thread that waits for work of the pool
- * does other work of it meanwhile. The threads never keep the program alive. Results are handed
- * over in the order in which the work was named, so they do not depend on the number of threads.
+ * <p>All of it shares one pool in which as many threads run as there are processors; while one
+ * waits for work of the pool, another takes its place. The threads never keep the program alive.
+ * Results are handed over in the order in which the work was named, so they do not depend on the
+ * number of threads.
  */
 public final class Background {
 
     // The platform's common pool has one thread less, and none at all on two processors, where it
     // would start a new thread for each piece of work.
     private static final ForkJoinPool POOL =
-            new ForkJoinPool(Math.max(1, Runtime.getRuntime().availableProcessors()));
+            poolOf(Math.max(1, Runtime.getRuntime().availableProcessors()));
+
+    /** Threads beyond this many wait rather than start: far more than ever wait for each other. */
+    private static final int MOST_THREADS = 256;
+
+    private static final long IDLE_S = 10;
 
     /** Stretches of a range for each thread: several, since some take longer than others. */
     private static final int PARTS = 4;
 
     private Background() {}
+
+    // By itself such a pool replaces a waiting thread only when no other runs, and with two
+    // processors one would then stand idle.
+    private static ForkJoinPool poolOf(int running) {
+        return new ForkJoinPool(
+                running,
+                ForkJoinPool.defaultForkJoinWorkerThreadFactory,
+                null,
+                true,
+                running,
+                MOST_THREADS,
+                running,
+                pool -> true,
+                IDLE_S,
+                TimeUnit.SECONDS);
+    }
 
     /** Starts work. */
     public static <T> CompletableFuture<T> start(Supplier<T> work) {

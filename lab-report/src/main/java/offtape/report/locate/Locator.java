@@ -123,6 +123,8 @@ public final class Locator {
 
     /** Of several takes the one to measure. */
     private Location choose(Candidate found) {
+        // Nearly always the one that was found first, so its start is sought meanwhile.
+        CompletableFuture<StartTime.Estimate> start = Background.start(() -> start(found));
         MarkerCheck check = new MarkerCheck(programme, recording);
         List<Take> takes =
                 new TakeSearch(coarseProgramme, coarseRecording, check::heard).takes(found.match());
@@ -133,13 +135,17 @@ public final class Locator {
             Candidate other = follow(new CoarseSearch.Match(take.fromSeconds(), stretch, 1));
             best = other.heard() ? other : found;
         }
-        return location(best, takes);
+        return location(best, takes, best == found ? Background.result(start) : start(best));
     }
 
-    private Location location(Candidate found, List<Take> takes) {
+    private static StartTime.Estimate start(Candidate found) {
+        Placement placement = found.placement().orElseThrow();
+        return StartTime.of(placement, placement.anchors().get(0));
+    }
+
+    private Location location(Candidate found, List<Take> takes, StartTime.Estimate start) {
         Placement placement = found.placement().orElseThrow();
         List<Anchor> anchors = placement.anchors();
-        StartTime.Estimate start = StartTime.of(placement, anchors.get(0));
         double length = (double) recording.frames() / recording.sampleRateHz();
         boolean first = placement.markerHeardAt(true);
         boolean last = placement.markerHeardAt(false);

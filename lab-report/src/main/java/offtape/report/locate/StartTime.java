@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import offtape.core.audio.AudioSource;
+import offtape.core.fault.Background;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 import offtape.core.programme.CueSheet;
@@ -76,13 +78,13 @@ final class StartTime {
     }
 
     private Estimate estimate() {
+        CompletableFuture<List<List<PhaseReading>>> read = Background.start(this::readings);
         Optional<TonePhase.Course> tone = longestTone();
         WowMemory memory = tone.map(WowMemory::of).orElseGet(WowMemory::assumed);
         double sum = 0;
         double variance = 0;
-        List<List<PhaseReading>> channels = readings();
-        for (List<PhaseReading> readings : channels) {
-            Prediction p = predict(thinned(readings), memory, tone);
+        List<List<PhaseReading>> channels = Background.result(read);
+        for (Prediction p : Background.each(channels, r -> predict(thinned(r), memory, tone))) {
             sum += p.late() / channels.size();
             variance = Math.max(variance, p.variance());
         }

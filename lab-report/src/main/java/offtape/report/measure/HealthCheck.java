@@ -3,6 +3,8 @@ package offtape.report.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.CompletableFuture;
+import offtape.core.fault.Background;
 import offtape.core.unit.Decibels;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.measure.channel.CrosstalkMeasure;
@@ -25,10 +27,13 @@ final class HealthCheck {
     private static final int BLOCK = 1 << 16;
 
     private final ProgrammeReturn ret;
+    private final CompletableFuture<ClippingScan> clipping;
     private final List<HealthNote> notes = new ArrayList<>();
 
+    /** Begins to read the whole recording, beside other work. */
     HealthCheck(ProgrammeReturn ret) {
         this.ret = ret;
+        this.clipping = Background.start(this::scan);
     }
 
     /** All notes, the most severe first. */
@@ -137,7 +142,7 @@ final class HealthCheck {
         }
     }
 
-    private void clipping() {
+    private ClippingScan scan() {
         long from = Math.round(ret.map().recordingSeconds(0) * ret.recording().sampleRateHz());
         double end = ret.map().recordingSeconds(ret.sheet().seconds(ret.sheet().frames()));
         long to = Math.round(end * ret.recording().sampleRateHz());
@@ -145,6 +150,11 @@ final class HealthCheck {
         for (long n = Math.max(0, from); n < to; n += BLOCK) {
             scan.add(ret.recording().read(n, (int) Math.min(BLOCK, to - n)), n);
         }
+        return scan;
+    }
+
+    private void clipping() {
+        ClippingScan scan = Background.result(clipping);
         for (int c = 0; c < ret.channels(); c++) {
             if (scan.runs(c) > 0) {
                 add(

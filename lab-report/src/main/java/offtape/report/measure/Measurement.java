@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.stream.IntStream;
 import offtape.core.audio.AudioSource;
 import offtape.core.audio.ChannelChoice;
 import offtape.core.fault.Background;
@@ -123,6 +124,7 @@ public final class Measurement {
             capture.loopback().requireSame(rateHz, sheet);
         }
         Session session = said.withRecording(rateHz, sheet, ret.sheet().referenceDbfs());
+        HealthCheck check = new HealthCheck(ret);
         CompletableFuture<ToneReading> speedTask = Background.start(() -> SpeedTone.measure(ret));
         CompletableFuture<NoiseDensities> noiseTask =
                 Background.start(() -> NoiseDensities.measure(ret).orElse(null));
@@ -151,6 +153,13 @@ public final class Measurement {
             requireMachine(known, mode, reference);
         }
         Polarity polarity = Polarity.of(ret, without(known, sweeps));
+        CompletableFuture<Channels> channelTask =
+                Background.start(
+                        () ->
+                                new ChannelMeasure(ret, reference, crosstalk, session)
+                                        .measure(quietest(sweeps), noise, known));
+        CompletableFuture<List<Noise>> noisesTask =
+                Background.start(() -> noises(reference, noise, ladders));
         int dead = reference == null ? -1 : reference.deadChannel();
         List<Response> responses =
                 DeadChannel.without(
@@ -164,7 +173,7 @@ public final class Measurement {
                                 crosstalk.leakage(),
                                 unsteadiness(speed)));
         List<HealthNote> health =
-                new ArrayList<>(new HealthCheck(ret).notes(reference, speed, polarity, crosstalk));
+                new ArrayList<>(check.notes(reference, speed, polarity, crosstalk));
         health.addAll(mode.notes());
         Speed told = mode.speed();
         if (mode.mode() == CaptureMode.OFF_TAPE) {
@@ -177,9 +186,7 @@ public final class Measurement {
         health.addAll(JumpNotes.of(Background.result(jumps)));
         SelfCheck self = Background.result(selfCheck);
         health.addAll(self.notes(responses, crosstalk.leakage()));
-        Channels channels =
-                new ChannelMeasure(ret, reference, crosstalk, session)
-                        .measure(quietest(sweeps), noise, known);
+        Channels channels = Background.result(channelTask);
         if (reference != null && reference.deadChannel() < 0) {
             health.addAll(self.ofTake(channels.interchannelDelayWander()));
         }
@@ -192,7 +199,7 @@ public final class Measurement {
                         told,
                         responses,
                         ladders,
-                        noises(reference, noise, ladders),
+                        Background.result(noisesTask),
                         channels,
                         Background.result(dropouts).dropouts(),
                         health,
@@ -272,11 +279,9 @@ public final class Measurement {
             ReferenceLevels reference, NoiseDensities noise, List<Distortion> ladders) {
         NoiseMeasure measure =
                 new NoiseMeasure(ret, reference, noise, ModulationNoise.of(ret, noise));
-        List<Noise> result = new ArrayList<>();
-        for (int c = 0; c < ret.channels(); c++) {
-            result.add(measure.measure(c, ladders));
-        }
-        return result;
+        return Background.each(
+                IntStream.range(0, ret.channels()).boxed().toList(),
+                c -> measure.measure(c, ladders));
     }
 
     private static FollowedSweep quietest(List<FollowedSweep> sweeps) {

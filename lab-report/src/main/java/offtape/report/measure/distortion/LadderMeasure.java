@@ -3,7 +3,9 @@ package offtape.report.measure.distortion;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import offtape.core.fault.Background;
+import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 import offtape.core.unit.Decibels;
 import offtape.report.locate.ProgrammeReturn;
@@ -39,23 +41,28 @@ public final class LadderMeasure {
         List<Cue.Step> steps = new ArrayList<>(ladder.steps());
         steps.sort(Comparator.comparingDouble(Cue.Step::levelDb));
         List<List<OrderSpectrum>> orders = Background.each(steps, s -> orders(ladder, s));
-        List<Distortion> result = new ArrayList<>();
-        for (int c = 0; c < ret.channels(); c++) {
-            boolean sounds =
-                    switch (ladder.channels()) {
-                        case BOTH -> true;
-                        case LEFT -> c == 0;
-                        case RIGHT -> c == 1;
-                    };
-            if (sounds && reference.heard(c)) {
-                List<LadderStep> readings = new ArrayList<>();
-                for (int i = 0; i < steps.size(); i++) {
-                    readings.add(reading(steps.get(i), orders.get(i), c, ladder));
-                }
-                result.add(distortion(c, ladder.frequencyHz(), readings));
-            }
-        }
-        return result;
+        List<Integer> channels =
+                IntStream.range(0, ret.channels())
+                        .filter(c -> sounds(ladder.channels(), c) && reference.heard(c))
+                        .boxed()
+                        .toList();
+        return Background.each(
+                channels,
+                c -> {
+                    List<LadderStep> readings = new ArrayList<>();
+                    for (int i = 0; i < steps.size(); i++) {
+                        readings.add(reading(steps.get(i), orders.get(i), c, ladder));
+                    }
+                    return distortion(c, ladder.frequencyHz(), readings);
+                });
+    }
+
+    private static boolean sounds(ChannelSet channels, int channel) {
+        return switch (channels) {
+            case BOTH -> true;
+            case LEFT -> channel == 0;
+            case RIGHT -> channel == 1;
+        };
     }
 
     private List<OrderSpectrum> orders(Cue.Ladder ladder, Cue.Step step) {

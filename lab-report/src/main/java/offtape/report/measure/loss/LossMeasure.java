@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import offtape.core.fault.Background;
 import offtape.report.result.Channels;
 import offtape.report.result.LossFit;
 import offtape.report.result.Response;
@@ -42,10 +43,9 @@ public final class LossMeasure {
 
     /** A fit for each channel of which there is a response. */
     public List<LossFit> measure(List<Response> responses) {
-        return Stream.of("left", "right")
-                .flatMap(c -> quietest(responses, c))
-                .map(this::fit)
-                .toList();
+        return Background.each(
+                Stream.of("left", "right").flatMap(c -> quietest(responses, c)).toList(),
+                this::fit);
     }
 
     private static Stream<Response> quietest(List<Response> responses, String channel) {

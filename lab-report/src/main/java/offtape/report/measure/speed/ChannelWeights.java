@@ -1,8 +1,9 @@
 package offtape.report.measure.speed;
 
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
-import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import offtape.core.dsp.Baseband;
 import offtape.core.dsp.PowerDensity;
 
@@ -57,15 +58,25 @@ final class ChannelWeights {
         return means;
     }
 
-    /** Weighs the channels by some pieces of the tone, spread evenly over all of it. */
-    void settle(int pieces, IntFunction<List<Baseband>> piece) {
+    /** The numbers of the pieces to weigh the channels by: spread evenly over the tone. */
+    static List<Integer> spots(int pieces) {
         int spots = Math.min(MOST_SPOTS, pieces);
+        return IntStream.range(0, spots)
+                .map(i -> (int) ((long) i * pieces / spots))
+                .boxed()
+                .toList();
+    }
+
+    /** Weighs the channels by some pieces of the tone. */
+    void settle(Collection<List<Baseband>> pieces) {
+        int spots = pieces.size();
         double[][] noise = new double[weights.length][spots];
-        for (int i = 0; i < spots; i++) {
-            List<Baseband> bases = piece.apply((int) ((long) i * pieces / spots));
+        int i = 0;
+        for (List<Baseband> bases : pieces) {
             for (int c = 0; c < noise.length; c++) {
                 noise[c][i] = phaseNoise(bases.get(c));
             }
+            i++;
         }
         for (int c = 0; c < noise.length; c++) {
             Arrays.sort(noise[c]);

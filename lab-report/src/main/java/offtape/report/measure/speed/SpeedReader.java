@@ -2,7 +2,9 @@ package offtape.report.measure.speed;
 
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import offtape.core.fault.Background;
 import offtape.core.standard.FlutterBand;
 import offtape.core.standard.Iec60386;
 import offtape.core.standard.RunningFilter;
@@ -18,6 +20,7 @@ public final class SpeedReader {
     /** The lines of the spectrum come from no more than this much of the beginning. */
     static final double LINES_S = LineSearch.LONGEST_S;
 
+    private static final List<FlutterBand> BANDS = List.of(FlutterBand.values());
     private static final double STRETCH_S = 0.05;
     private static final int MOST_STRETCHES = 1200;
 
@@ -49,8 +52,9 @@ public final class SpeedReader {
      */
     public SpeedReader(Iec60386 meter, long samples) {
         this.rateHz = meter.sampleRateHz();
-        for (FlutterBand band : FlutterBand.values()) {
-            bands.put(band, meter.band(band));
+        List<RunningFilter> designed = Background.each(BANDS, meter::band);
+        for (FlutterBand band : BANDS) {
+            bands.put(band, designed.get(band.ordinal()));
             rms.put(band, new SettledRms(meter));
         }
         halfSeconds = new HalfSeconds(rateHz);
@@ -80,19 +84,20 @@ public final class SpeedReader {
         int some = Math.min(x.length, beginning.length - begun);
         System.arraycopy(x, 0, beginning, begun, some);
         begun += some;
-        bands.forEach((band, filter) -> filtered(band, filter.next(x)));
+        // No band touches what another's reading is kept in.
+        Background.each(BANDS, band -> filtered(band, bands.get(band).next(x)));
     }
 
     /** After the last value. */
     public void end() {
-        bands.forEach((band, filter) -> filtered(band, filter.rest()));
+        Background.each(BANDS, band -> filtered(band, bands.get(band).rest()));
         weightedPeak.end();
         unweightedPeak.end();
         othersWeighted.end();
         othersUnweighted.end();
     }
 
-    private void filtered(FlutterBand band, double[] x) {
+    private FlutterBand filtered(FlutterBand band, double[] x) {
         rms.get(band).next(x);
         switch (band) {
             case WEIGHTED -> {
@@ -108,6 +113,7 @@ public final class SpeedReader {
                 // read as rms alone
             }
         }
+        return band;
     }
 
     private void weighted(double[] settled) {

@@ -2,12 +2,17 @@ package offtape.report.measure.speed;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import offtape.core.audio.AudioSource;
 import offtape.core.dsp.Baseband;
 import offtape.core.dsp.Differentiator;
 import offtape.core.dsp.Downconverter;
 import offtape.core.dsp.PhaseLaw;
+import offtape.core.fault.Background;
 
 /**
  * The speed deviation that a steady tone shows, piece by piece, so that hours take no more memory
@@ -30,6 +35,9 @@ final class ToneStream {
     private static final double RATE_HZ = 1000;
     private static final double PIECE_S = 2;
 
+    /** So many pieces are converted side by side and held. */
+    private static final int AT_ONCE = 8;
+
     /** Share of the channels' weight that must tell, else the gap is bridged. */
     private static final double ENOUGH = 0.2;
 
@@ -50,6 +58,9 @@ final class ToneStream {
     private final double expectedHz;
     private final long samples;
     private final ChannelWeights weights;
+
+    /** The pieces by which the channels were weighed, which are read again. */
+    private final Map<Integer, List<Baseband>> kept = new TreeMap<>();
 
     private ToneStream(
             AudioSource recording, double from, double to, double nominalHz, double expectedHz) {
@@ -76,7 +87,8 @@ final class ToneStream {
         if (stream.samples < stream.rateHz()) {
             return null;
         }
-        stream.weights.settle(stream.pieces(), stream::piece);
+        stream.kept.putAll(stream.convert(ChannelWeights.spots(stream.pieces())));
+        stream.weights.settle(stream.kept.values());
         return stream.weights.areAllZero() ? null : stream;
     }
 
@@ -132,8 +144,12 @@ final class ToneStream {
     Summary read(Consumer<double[]> sink) {
         Bridge bridge = new Bridge();
         double[] levels = new double[recording.channels()];
-        for (int i = 0; i < pieces(); i++) {
-            sink.accept(bridge.next(percent(piece(i), levels)));
+        for (int i = 0; i < pieces(); i += AT_ONCE) {
+            List<Integer> some =
+                    IntStream.range(i, Math.min(pieces(), i + AT_ONCE)).boxed().toList();
+            for (List<Baseband> piece : convert(some).values()) {
+                sink.accept(bridge.next(percent(piece, levels)));
+            }
         }
         sink.accept(bridge.rest());
         return new Summary(
@@ -142,6 +158,17 @@ final class ToneStream {
 
     private int pieces() {
         return (int) Math.max(1, Math.round(samples / (PIECE_S * rateHz())));
+    }
+
+    /** Pieces by their numbers, in order. */
+    private SortedMap<Integer, List<Baseband>> convert(List<Integer> numbers) {
+        List<List<Baseband>> pieces =
+                Background.each(numbers, i -> kept.containsKey(i) ? kept.get(i) : piece(i));
+        SortedMap<Integer, List<Baseband>> converted = new TreeMap<>();
+        for (int k = 0; k < numbers.size(); k++) {
+            converted.put(numbers.get(k), pieces.get(k));
+        }
+        return converted;
     }
 
     /** A piece with what the differentiator needs on either side. */

@@ -2,8 +2,12 @@ package offtape.report.measure.sweep;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import offtape.core.dsp.PowerDensity;
+import offtape.core.fault.Background;
+import offtape.core.programme.Cue;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.measure.loopback.DistortionWithout;
 import offtape.report.measure.loopback.KnownInterface;
@@ -31,25 +35,47 @@ public final class SweepResponses {
             Leakage leakage,
             double unsteadiness) {
         OptionalDouble speed = tapeSpeedMmPerS(ret);
-        List<Response> result = new ArrayList<>();
-        for (FollowedSweep sweep : sweeps) {
-            double ratio = ret.speedRatio(sweep.cue().startFrame(), sweep.cue().frames());
-            for (int c = 0; c < ret.channels(); c++) {
-                PowerDensity own = noise == null ? null : noise[c];
-                Response response =
-                        new ResponseMeasure(sweep, c, own, ratio, leakage, unsteadiness)
-                                .measure(ProgrammeReturn.channelName(c), speed);
-                if (response != null && harmonics != null && harmonics.isOf(sweep.cue())) {
-                    response =
-                            response.withHarmonics(
-                                    new SweepDistortionMeasure(harmonics, c, own, ratio).measure());
-                }
-                if (response != null) {
-                    result.add(response);
-                }
-            }
+        List<Heard> heard =
+                sweeps.stream()
+                        .flatMap(
+                                s ->
+                                        IntStream.range(0, ret.channels())
+                                                .mapToObj(c -> new Heard(s, c)))
+                        .toList();
+        List<Optional<Response>> responses =
+                Background.each(
+                        heard,
+                        h -> {
+                            Cue.Sweep cue = h.sweep().cue();
+                            double ratio = ret.speedRatio(cue.startFrame(), cue.frames());
+                            PowerDensity own = noise == null ? null : noise[h.channel()];
+                            Response response =
+                                    new ResponseMeasure(
+                                                    h.sweep(),
+                                                    h.channel(),
+                                                    own,
+                                                    ratio,
+                                                    leakage,
+                                                    unsteadiness)
+                                            .measure(
+                                                    ProgrammeReturn.channelName(h.channel()),
+                                                    speed);
+                            return Optional.ofNullable(response)
+                                    .map(r -> h.withHarmonics(r, harmonics, own, ratio));
+                        });
+        return LevelDependenceMeasure.added(responses.stream().flatMap(Optional::stream).toList());
+    }
+
+    /** A sweep on one channel. */
+    private record Heard(FollowedSweep sweep, int channel) {
+
+        Response withHarmonics(
+                Response response, FollowedHarmonics harmonics, PowerDensity noise, double ratio) {
+            return harmonics != null && harmonics.isOf(sweep.cue())
+                    ? response.withHarmonics(
+                            new SweepDistortionMeasure(harmonics, channel, noise, ratio).measure())
+                    : response;
         }
-        return LevelDependenceMeasure.added(result);
     }
 
     /**

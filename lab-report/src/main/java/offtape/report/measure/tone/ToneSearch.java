@@ -2,6 +2,7 @@ package offtape.report.measure.tone;
 
 import java.util.List;
 import offtape.core.audio.AudioSource;
+import offtape.core.fault.Background;
 
 /**
  * Finds the steady tones in a recording: block by block the strongest line and its share of the
@@ -15,6 +16,9 @@ public record ToneSearch(List<FoundTone> tones, List<FoundTone> pairs) {
     /** Distance of the blocks. */
     private static final double STEP_S = 0.1;
 
+    /** So many blocks are read side by side and held. */
+    private static final int AT_ONCE = 256;
+
     /** Searches a stretch; memory does not grow with its length. */
     public static ToneSearch in(
             AudioSource source, ToneRange range, double fromSeconds, double toSeconds) {
@@ -25,10 +29,21 @@ public record ToneSearch(List<FoundTone> tones, List<FoundTone> pairs) {
         ToneRuns tones = new ToneRuns(fromSeconds, STEP_S, range);
         ToneRuns pairs = new ToneRuns(fromSeconds, STEP_S, range);
         long count = (long) Math.max(0, (end - fromSeconds) / STEP_S + 1e-9);
-        for (long b = 0; b < count; b++) {
-            ToneBlock block = reader.at(Math.round((fromSeconds + b * STEP_S) * rate));
-            tones.next(b, block, block.isTone(range));
-            pairs.next(b, block, block.isPair(range));
+        for (long first = 0; first < count; first += AT_ONCE) {
+            ToneBlock[] blocks = new ToneBlock[(int) Math.min(AT_ONCE, count - first)];
+            long start = first;
+            Background.range(
+                    0,
+                    blocks.length,
+                    i ->
+                            blocks[i] =
+                                    reader.at(
+                                            Math.round(
+                                                    (fromSeconds + (start + i) * STEP_S) * rate)));
+            for (int i = 0; i < blocks.length; i++) {
+                tones.next(first + i, blocks[i], blocks[i].isTone(range));
+                pairs.next(first + i, blocks[i], blocks[i].isPair(range));
+            }
         }
         return new ToneSearch(tones.found(), pairs.found());
     }
