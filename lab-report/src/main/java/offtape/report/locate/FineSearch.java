@@ -15,6 +15,9 @@ final class FineSearch {
     private static final double WIDE_REACH_S = 0.4;
     private static final double REACH_S = 0.12;
 
+    /** Drift bends the course of time away from a straight match by less than this, seconds. */
+    private static final double BENT_S = 1.5;
+
     /** The wide search looks at so many moments of the programme, evenly spread. */
     private static final int WIDE_MOMENTS = 1200;
 
@@ -34,16 +37,55 @@ final class FineSearch {
 
     /** The best match near one that is roughly right. */
     CoarseSearch.Match near(CoarseSearch.Match rough) {
-        int every = Math.max(1, programme.hops() / WIDE_MOMENTS);
-        CoarseSearch.Match match = among(rough, WIDE_STEP, WIDE_STEPS, every, WIDE_REACH_S);
+        CoarseSearch.Match match =
+                among(rough, WIDE_STEP, WIDE_STEPS, everyForWide(), WIDE_REACH_S);
         return among(match, STEP, STEPS, 1, REACH_S);
     }
 
-    /** The same match at a speed that is known better. */
+    /**
+     * The same match at a speed that is known better. Of a programme that is mostly one long tone
+     * nothing but an end may have been in its place, so what the speeds differ over half of the
+     * length is searched.
+     */
     CoarseSearch.Match at(CoarseSearch.Match known, double stretch) {
         double middle = middleSeconds(known);
         double inProgramme = (middle - known.offsetSeconds()) / known.stretch();
-        return at(stretch, middle - stretch * inProgramme, 1, WIDE_REACH_S);
+        double half = programme.hops() * programme.hopSeconds() / 2;
+        double reach = WIDE_REACH_S + Math.abs(stretch - known.stretch()) * half;
+        CoarseSearch.Match near =
+                at(stretch, middle - stretch * inProgramme, everyForWide(), reach);
+        return at(stretch, near.offsetSeconds(), 1, WIDE_REACH_S);
+    }
+
+    private int everyForWide() {
+        return Math.max(1, programme.hops() / WIDE_MOMENTS);
+    }
+
+    /**
+     * How much later the recording is than a map of its time says. Where the speed drifts, a
+     * straight match lies right at the ends of a long tone and wrong inside it.
+     *
+     * @param map where each moment of the programme should lie
+     * @param stretch of the whole, to lower the pitch by
+     * @return seconds, whole steps of the traces, 0 if no place is better
+     */
+    double lateSeconds(TimeMap map, double stretch) {
+        SpectralTrace wanted = programme.stretched(stretch);
+        double hop = programme.hopSeconds();
+        int every = everyForWide();
+        int reach = (int) Math.ceil(BENT_S / hop);
+        double[] like = new double[2 * reach + 1];
+        for (int h = 0; h < wanted.hops(); h += every) {
+            int at = (int) Math.rint(map.recordingSeconds(h * hop / stretch) / hop);
+            for (int lag = -reach; lag <= reach; lag++) {
+                like[lag + reach] += wanted.likeness(h, recording, at + lag);
+            }
+        }
+        int best = reach;
+        for (int i = 0; i < like.length; i++) {
+            best = like[i] > like[best] ? i : best;
+        }
+        return (best - reach) * hop;
     }
 
     private CoarseSearch.Match among(

@@ -109,7 +109,7 @@ public final class Locator {
         return new Candidate(
                 match,
                 part,
-                like ? Placement.of(programme, recording, match, fine::at) : Optional.empty());
+                like ? Placement.of(programme, recording, match, fine) : Optional.empty());
     }
 
     private UnusableInputException no(List<Candidate> tried) {

@@ -56,15 +56,13 @@ record Placement(
 
     static final double MARKER_TOP_HZ = 5000;
 
-    /** Finds the place of a match again once its speed is known better. */
-    @FunctionalInterface
-    interface Replacing {
-        CoarseSearch.Match at(CoarseSearch.Match known, double stretch);
-    }
-
-    /** Places a programme, or nothing if its tones do not bear the match out. */
+    /**
+     * Places a programme, or nothing if its tones do not bear the match out.
+     *
+     * @param fine finds the place of a match again once its speed is known better
+     */
     static Optional<Placement> of(
-            Programme programme, AudioSource recording, CoarseSearch.Match match, Replacing again) {
+            Programme programme, AudioSource recording, CoarseSearch.Match match, FineSearch fine) {
         CueSheet sheet = programme.sheet();
         double length = sheet.seconds(sheet.frames());
         CoarseSearch.Match known = match;
@@ -84,12 +82,14 @@ record Placement(
             }
             if (off < SETTLED || round == MOST_ROUNDS - 1) {
                 double start = startOf(coarse, profile, middle);
-                TimeMap smooth = integrate(profile, start, length, List.of());
+                TimeMap drawn = integrate(profile, start, length, List.of());
+                double late = fine.lateSeconds(drawn, stretch);
+                TimeMap smooth = integrate(profile, start + late, length, List.of());
                 List<Anchor> markers = markers(programme, recording, smooth);
                 return Optional.of(
                         new Placement(programme, recording, profile, smooth, markers, readings));
             }
-            known = again.at(known, profile.at(middle));
+            known = fine.at(known, profile.at(middle));
         }
         return Optional.empty();
     }
@@ -108,7 +108,7 @@ record Placement(
         return (from + Math.min(length, coarse.programmeSeconds(end))) / 2;
     }
 
-    /** The coarse search is best in the middle of what is there; the start follows from there. */
+    /** The start by a match that is taken to be right in the middle of what is there. */
     private static double startOf(TimeMap coarse, StretchProfile profile, double middle) {
         double fromStart = 0;
         int steps = (int) Math.ceil(middle / KNOT_S);
