@@ -1,10 +1,9 @@
 package offtape.report.measure.distortion;
 
-import java.util.Arrays;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.CholeskyDecomposition;
-import org.apache.commons.math3.linear.LUDecomposition;
+import org.apache.commons.math3.linear.MatrixUtils;
+import org.apache.commons.math3.linear.QRDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 
@@ -18,10 +17,17 @@ import org.apache.commons.math3.linear.RealVector;
  * tape: the curves in decibels of tanh and of a cubic below its turning point bend by 0.12 dB/dB²
  * at most and change their bend by 0.01 dB/dB³.
  *
+ * <p>Value, slope and bend at all places are found together by least squares: each value, the bend
+ * at the first place, and what the process adds from place to place ({@link CurveStep}) is one row,
+ * over its standard deviation. An orthogonal decomposition takes no large numbers from each other,
+ * as formulas by covariances do, which lose the uncertainty where values are known well.
+ *
  * <p>Sources: G. Wahba, "Improper priors, spline smoothing and the problem of guarding against
- * model errors in regression", J. Roy. Statist. Soc. B 40 (1978); for the value of a place from all
- * others O. Dubrule, "Cross validation of kriging in a unique neighborhood", Math. Geology 15
- * (1983). References from memory; the tests check the formulas against direct computation.
+ * model errors in regression", J. Roy. Statist. Soc. B 40 (1978); the process by its state at the
+ * places C. F. Ansley and R. Kohn, "On the equivalence of two stochastic approaches to spline
+ * smoothing", J. Appl. Prob. 23A (1986); the value of a place from all others by its leverage, D.
+ * A. Belsley, E. Kuh, R. E. Welsch, "Regression Diagnostics" (1980), ch. 2. References from memory;
+ * the tests check the formulas against direct computation.
  */
 final class SmoothCurve {
 
@@ -37,16 +43,23 @@ final class SmoothCurve {
     /** The same of the harmonic of tape, whose bend changes by 0.01 dB/dB³ over a step of 4 dB. */
     static final double HARMONIC_STIFFNESS = 0.02;
 
+    private static final int STATE = CurveStep.STATE;
+
     private final double[] x;
-    private final double[] y;
-    private final RealMatrix inverse;
-    private final RealMatrix basis;
-    private final RealMatrix trendCovariance;
-    private final RealMatrix projected;
-    private final RealVector weights;
-    private final double[] trend;
-    private final double scale;
+    private final double[] deviation;
     private final double stiffness;
+
+    /** Value, slope and bend at each place, one place after another. */
+    private final double[] states;
+
+    /** Upper triangle, which turns states into rows of deviation 1. */
+    private final RealMatrix triangle;
+
+    /** What no states can explain, and which rows it comes from. */
+    private final RealVector rest;
+
+    private final RealMatrix restOfRows;
+    private final double scale;
 
     /**
      * Fits the curve.
@@ -61,37 +74,44 @@ final class SmoothCurve {
 
     /** The same with a third derivative of another density, its root in dB/dB^2.5. */
     SmoothCurve(double[] x, double[] y, double[] deviation, double stiffness) {
-        this.stiffness = stiffness;
         this.x = x.clone();
-        this.y = y.clone();
+        this.deviation = deviation.clone();
+        this.stiffness = stiffness;
         int n = x.length;
-        RealMatrix k = new Array2DRowRealMatrix(n, n);
-        basis = new Array2DRowRealMatrix(n, 2);
+        int unknown = STATE * n;
+        QRDecomposition decomposition = new QRDecomposition(rows());
+        RealMatrix turned = decomposition.getQT();
+        double[] wanted = new double[turned.getColumnDimension()];
         for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
-                k.setEntry(i, j, covariance(x[i], x[j]));
-            }
-            k.addToEntry(i, i, deviation[i] * deviation[i]);
-            basis.setRow(i, new double[] {1, x[i] - x[0]});
+            wanted[i] = y[i] / deviation[i];
         }
-        inverse = new CholeskyDecomposition(k, 1e-9, 0).getSolver().getInverse();
-        RealMatrix weighted = inverse.multiply(basis);
-        RealMatrix normal = basis.transpose().multiply(weighted);
-        trendCovariance = new LUDecomposition(normal).getSolver().getInverse();
-        projected =
-                inverse.subtract(weighted.multiply(trendCovariance).multiply(weighted.transpose()));
-        RealVector values = new ArrayRealVector(y);
-        trend = trendCovariance.operate(weighted.transpose().operate(values)).toArray();
-        weights = inverse.operate(values.subtract(basis.operate(new ArrayRealVector(trend))));
+        RealVector seen = turned.operate(new ArrayRealVector(wanted, false));
+        triangle = decomposition.getR().getSubMatrix(0, unknown - 1, 0, unknown - 1);
+        RealVector solved = seen.getSubVector(0, unknown);
+        MatrixUtils.solveUpperTriangularSystem(triangle, solved);
+        states = solved.toArray();
+        int left = wanted.length - unknown;
+        rest = seen.getSubVector(unknown, left);
+        restOfRows = left == 0 ? null : turned.getSubMatrix(unknown, wanted.length - 1, 0, n - 1);
         scale = Math.max(1, misfit());
     }
 
-    private double covariance(double a, double b) {
-        double s = Math.min(a, b) - x[0];
-        double d = Math.abs(a - b);
-        double wiener = Math.pow(s, 5) / 20 + d * Math.pow(s, 4) / 8 + d * d * s * s * s / 12;
-        double bend = s * s * (s + d) * (s + d) / 4;
-        return stiffness * stiffness * wiener + CURVATURE * CURVATURE * bend;
+    /** First a row a value, then the bend at the first place, then three a step. */
+    private RealMatrix rows() {
+        int n = x.length;
+        RealMatrix rows = new Array2DRowRealMatrix(n + 1 + STATE * (n - 1), STATE * n);
+        for (int i = 0; i < n; i++) {
+            rows.setEntry(i, STATE * i, 1 / deviation[i]);
+        }
+        rows.setEntry(n, STATE - 1, 1 / CURVATURE);
+        for (int i = 0; i + 1 < n; i++) {
+            CurveStep step = new CurveStep(x[i + 1] - x[i], stiffness);
+            RealMatrix whitened = step.whitening();
+            int row = n + 1 + STATE * i;
+            rows.setSubMatrix(whitened.multiply(step.transition()).getData(), row, STATE * i);
+            rows.setSubMatrix(whitened.scalarMultiply(-1).getData(), row, STATE * (i + 1));
+        }
+        return rows;
     }
 
     /** The first place. */
@@ -106,9 +126,10 @@ final class SmoothCurve {
 
     /** The curve at a place from the first on. */
     double at(double place) {
-        double sum = trend[0] + trend[1] * (place - x[0]);
-        for (int i = 0; i < x.length; i++) {
-            sum += weights.getEntry(i) * covariance(x[i], place);
+        Bridge bridge = Bridge.of(x, place, stiffness);
+        double sum = 0;
+        for (int k = 0; k < bridge.weights().length; k++) {
+            sum += bridge.weights()[k] * states[STATE * bridge.knot() + k];
         }
         return sum;
     }
@@ -121,34 +142,28 @@ final class SmoothCurve {
 
     /** Standard deviation of the curve at a place, widened where the values scatter too much. */
     double deviation(double place) {
-        RealVector c =
-                new ArrayRealVector(Arrays.stream(x).map(v -> covariance(v, place)).toArray());
-        RealVector solved = inverse.operate(c);
-        RealVector rest =
-                new ArrayRealVector(new double[] {1, place - x[0]})
-                        .subtract(basis.transpose().operate(solved));
-        double variance =
-                covariance(place, place)
-                        - c.dotProduct(solved)
-                        + rest.dotProduct(trendCovariance.operate(rest));
-        return scale * Math.sqrt(Math.max(0, variance));
+        Bridge bridge = Bridge.of(x, place, stiffness);
+        RealVector weights = new ArrayRealVector(states.length);
+        weights.setSubVector(STATE * bridge.knot(), new ArrayRealVector(bridge.weights(), false));
+        MatrixUtils.solveLowerTriangularSystem(triangle.transpose(), weights);
+        return scale * Math.hypot(weights.getNorm(), bridge.deviation());
     }
 
-    /** Each value less what the curve through all others is there. */
+    /** Each value less what the curve through all others is there; 0 if there are too few. */
     double[] strays() {
-        double[] by = projected.operate(y);
-        double[] stray = new double[x.length];
-        for (int i = 0; i < stray.length; i++) {
-            stray[i] = by[i] / projected.getEntry(i, i);
+        double[] strays = new double[x.length];
+        for (int i = 0; i < strays.length && restOfRows != null; i++) {
+            RealVector part = restOfRows.getColumnVector(i);
+            strays[i] = deviation[i] * part.dotProduct(rest) / part.dotProduct(part);
         }
-        return stray;
+        return strays;
     }
 
     /** Standard deviation that {@link #strays} are expected to have. */
     double[] strayDeviations() {
-        double[] deviations = new double[x.length];
-        for (int i = 0; i < deviations.length; i++) {
-            deviations[i] = 1 / Math.sqrt(projected.getEntry(i, i));
+        double[] deviations = deviation.clone();
+        for (int i = 0; i < deviations.length && restOfRows != null; i++) {
+            deviations[i] /= restOfRows.getColumnVector(i).getNorm();
         }
         return deviations;
     }
@@ -156,8 +171,6 @@ final class SmoothCurve {
     /** Root of χ² over its degrees of freedom; 0 if there are none. */
     double misfit() {
         int freedom = x.length - 2;
-        double chiSquare =
-                new ArrayRealVector(y).dotProduct(projected.operate(new ArrayRealVector(y)));
-        return freedom < 1 ? 0 : Math.sqrt(Math.max(0, chiSquare) / freedom);
+        return freedom < 1 ? 0 : rest.getNorm() / Math.sqrt(freedom);
     }
 }

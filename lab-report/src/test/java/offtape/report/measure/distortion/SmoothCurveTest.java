@@ -7,6 +7,11 @@ import java.util.Arrays;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.integration.RombergIntegrator;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.LUDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -34,6 +39,69 @@ class SmoothCurveTest {
         for (int i = 0; i < x.length; i++) {
             assertEquals(y[i], curve.at(x[i]), 1e-5);
         }
+    }
+
+    /**
+     * A value that is known a thousand times better than its neighbours tell it leaves the curve as
+     * uncertain there as it is itself: σ·p/√(σ² + p²), p being the deviation from the others.
+     */
+    @Test
+    void wellKnownValuesKeepTheirUncertainty() {
+        double[] x = IntStream.range(0, 24).mapToDouble(i -> -30 + 2 * i).toArray();
+        double[] y = new double[24];
+        for (double sigma : new double[] {1e-4, 1e-6, 1e-8}) {
+            SmoothCurve curve = new SmoothCurve(x, y, filled(24, sigma));
+            for (int i = 0; i < x.length; i++) {
+                assertEquals(1, curve.deviation(x[i]) / sigma, 1e-4, x[i] + " dB");
+            }
+        }
+    }
+
+    /**
+     * The same deviation by covariances, in the way of universal kriging (N. Cressie, Statistics
+     * for Spatial Data, section 3.4, from memory): K holds those of the values, F the straight
+     * line.
+     */
+    @Test
+    void theDeviationIsThatOfKriging() {
+        double[] x = {-20, -17, -15, -12, -8, -7, -3, 0, 2};
+        double[] deviation = {0.3, 0.1, 0.2, 0.4, 0.2, 0.2, 0.1, 0.3, 0.2};
+        SmoothCurve curve = new SmoothCurve(x, new double[9], deviation);
+        for (double place : new double[] {-20, -18.3, -15, -10, -5, 1.9, 2, 5}) {
+            assertEquals(kriged(x, deviation, place), curve.deviation(place), 1e-7);
+        }
+    }
+
+    private static double kriged(double[] x, double[] deviation, double place) {
+        int n = x.length;
+        RealMatrix system = new Array2DRowRealMatrix(n + 2, n + 2);
+        RealVector wanted = new ArrayRealVector(n + 2);
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                system.setEntry(i, j, covariance(x[i] - x[0], x[j] - x[0]));
+            }
+            system.addToEntry(i, i, deviation[i] * deviation[i]);
+            double[] line = {1, x[i] - x[0]};
+            for (int k = 0; k < 2; k++) {
+                system.setEntry(i, n + k, line[k]);
+                system.setEntry(n + k, i, line[k]);
+            }
+            wanted.setEntry(i, covariance(x[i] - x[0], place - x[0]));
+        }
+        wanted.setEntry(n, 1);
+        wanted.setEntry(n + 1, place - x[0]);
+        RealVector weights = new LUDecomposition(system).getSolver().solve(wanted);
+        double own = covariance(place - x[0], place - x[0]);
+        return Math.sqrt(own - weights.dotProduct(wanted));
+    }
+
+    /** ∫ (a−t)²/2 · (b−t)²/2 dt up to the nearer, and the bend at the start. */
+    private static double covariance(double a, double b) {
+        double s = Math.min(a, b);
+        double d = Math.abs(a - b);
+        double noise = Math.pow(s, 5) / 20 + d * Math.pow(s, 4) / 8 + d * d * s * s * s / 12;
+        return Math.pow(SmoothCurve.STIFFNESS, 2) * noise
+                + Math.pow(SmoothCurve.CURVATURE * a * b / 2, 2);
     }
 
     /** The stray of a value is its distance from the curve fitted to all others, done directly. */
