@@ -83,7 +83,7 @@ public final class ChannelMeasure {
                 wander,
                 MonoLoss.of(own, noise, speed, delay, wander.rms()),
                 speed,
-                new CrosstalkCurves(ret, sweep, noise).measure(),
+                new CrosstalkCurves(ret, sweep, noise, crosstalk.swapped()).measure(),
                 bands.difference(speed));
     }
 

@@ -36,21 +36,24 @@ final class CrosstalkCurves {
     private final ProgrammeReturn ret;
     private final FollowedSweep own;
     private final NoiseDensities noise;
+    private final boolean swapped;
 
     /**
      * @param own a sweep on both channels, followed
+     * @param swapped whether what is sent on one side alone returns on the other channel
      */
-    CrosstalkCurves(ProgrammeReturn ret, FollowedSweep own, NoiseDensities noise) {
+    CrosstalkCurves(ProgrammeReturn ret, FollowedSweep own, NoiseDensities noise, boolean swapped) {
         this.ret = ret;
         this.own = own;
         this.noise = noise;
+        this.swapped = swapped;
     }
 
     /** A curve for each direction that a sweep on one channel alone tells. */
     List<CrosstalkCurve> measure() {
         List<CrosstalkCurve> curves = new ArrayList<>();
-        curve(ChannelSet.LEFT, 0, 1).ifPresent(curves::add);
-        curve(ChannelSet.RIGHT, 1, 0).ifPresent(curves::add);
+        curve(swapped ? ChannelSet.RIGHT : ChannelSet.LEFT, 0, 1).ifPresent(curves::add);
+        curve(swapped ? ChannelSet.LEFT : ChannelSet.RIGHT, 1, 0).ifPresent(curves::add);
         return curves;
     }
 

@@ -39,17 +39,25 @@ public final class CrosstalkMeasure {
 
     private final ProgrammeReturn ret;
     private final ReferenceLevels reference;
+    private final boolean swapped;
     private final Alone left;
     private final Alone right;
 
+    /**
+     * Measures both ways. Where each side alone is louder on the other channel, the channels of the
+     * recording are exchanged, and what sounds on one of them alone is the other side.
+     */
     public CrosstalkMeasure(ProgrammeReturn ret, ReferenceLevels reference) {
         this.ret = ret;
         this.reference = reference;
-        this.left = alone(ChannelSet.LEFT, 0, 1);
-        this.right = alone(ChannelSet.RIGHT, 1, 0);
+        Alone asNamed = alone(ChannelSet.LEFT, 0, 1);
+        Alone asNamedToo = alone(ChannelSet.RIGHT, 1, 0);
+        this.swapped = asNamed.leak().ratio().size() > 1 && asNamedToo.leak().ratio().size() > 1;
+        this.left = swapped ? alone(ChannelSet.RIGHT, 0, 1) : asNamed;
+        this.right = swapped ? alone(ChannelSet.LEFT, 1, 0) : asNamedToo;
     }
 
-    /** Left in right, dB re the right channel's reference. */
+    /** Left in right, dB re the right channel's reference; channels of the recording. */
     Quantity leftToRight() {
         return left.crosstalk();
     }
@@ -78,7 +86,7 @@ public final class CrosstalkMeasure {
 
     /** Whether each side alone is louder on the other channel: the channels are exchanged. */
     public boolean swapped() {
-        return left.leak().ratio().size() > 1 && right.leak().ratio().size() > 1;
+        return swapped;
     }
 
     /**
