@@ -7,12 +7,14 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import offtape.core.text.InertText;
 
 /**
@@ -141,10 +143,24 @@ public final class Terminal {
     /** Prints the trace of a fault to standard error, for verbose output. */
     public synchronized void trace(Throwable fault) {
         endProgress();
-        StringWriter text = new StringWriter();
-        fault.printStackTrace(new PrintWriter(text));
-        err.print(InertText.lines(text.toString()));
-        err.flush();
+        trace(fault, "", Collections.newSetFromMap(new IdentityHashMap<>()));
+    }
+
+    /** The library's own way would print a message as it is, with all its lines. */
+    private void trace(Throwable fault, String begin, Set<Throwable> told) {
+        if (!told.add(fault)) {
+            return;
+        }
+        err.println(begin + InertText.line(fault.toString()));
+        for (StackTraceElement place : fault.getStackTrace()) {
+            err.println("    at " + place);
+        }
+        for (Throwable beside : fault.getSuppressed()) {
+            trace(beside, "Beside it: ", told);
+        }
+        if (fault.getCause() != null) {
+            trace(fault.getCause(), "Caused by: ", told);
+        }
     }
 
     /** Shows what is being done: step {@code done} of {@code all}. */

@@ -89,9 +89,9 @@ class BatchListTest {
     void namesComeFromFilesAndAreMadeUnique() throws IOException {
         String list =
                 "a/reel.wav\nb/reel.wav\n# c/reel.wav\nreel-2.flac\nREEL.aiff\n"
-                        + "summary.csv.wav\n.x?.wav\n";
+                        + "summary.csv.wav\n.x?.wav\na\u202e\u009bb.wav\n";
         assertEquals(
-                List.of("reel", "reel-2", "reel-2-2", "REEL-3", "summary.csv-2", "_x_"),
+                List.of("reel", "reel-2", "reel-2-2", "REEL-3", "summary.csv-2", "_x_", "a__b"),
                 names(read(list, PROGRAMME)));
     }
 
@@ -150,6 +150,7 @@ class BatchListTest {
             value = {
                 "file,name;a.wav,x;b.wav,X | line 3: \"X\" is the name of the session of line 2",
                 "file,name;a.wav,../x | line 2: \"../x\" cannot be the name of a folder",
+                "file,name;a.wav,x\u202ey | line 2: \"x\u202ey\" cannot be the name of a folder",
                 "file,name;a.wav,summary.csv | line 2: \"summary.csv\" is the name of the summary",
                 "file,taype;a.wav,x | line 1: there is no column \"taype\"; there are file, name,",
                 "file,tape,tape;a.wav,x,y | line 1: the column tape is there twice",
