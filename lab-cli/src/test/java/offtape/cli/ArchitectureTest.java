@@ -23,13 +23,24 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import java.io.FileDescriptor;
+import java.io.FileReader;
+import java.io.FileWriter;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.io.ObjectInputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.net.ServerSocket;
 import java.net.URI;
 import java.nio.channels.spi.SelectorProvider;
+import java.nio.charset.Charset;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -256,6 +267,55 @@ final class ArchitectureTest {
                 .orShould()
                 .dependOnClassesThat()
                 .resideInAnyPackage("javax.script..")
+                .check(CLASSES);
+    }
+
+    /** The same input gives the same output whatever the country, the clock and the system. */
+    @Test
+    void nothingHangsOnWhereItRuns() {
+        noClasses()
+                .should()
+                .callMethod(String.class, "format", String.class, Object[].class)
+                .orShould()
+                .callMethod(String.class, "formatted", Object[].class)
+                .orShould()
+                .callMethod(PrintStream.class, "printf", String.class, Object[].class)
+                .orShould()
+                .callMethod(String.class, "toLowerCase")
+                .orShould()
+                .callMethod(String.class, "toUpperCase")
+                .orShould()
+                .callMethod(String.class, "getBytes")
+                .orShould()
+                .callConstructor(String.class, byte[].class)
+                .orShould()
+                .callConstructor(InputStreamReader.class, InputStream.class)
+                .orShould()
+                .callConstructor(PrintStream.class, OutputStream.class)
+                .orShould()
+                .callConstructor(PrintStream.class, OutputStream.class, boolean.class)
+                .orShould()
+                .dependOnClassesThat()
+                .areAssignableTo(FileReader.class)
+                .orShould()
+                .dependOnClassesThat()
+                .areAssignableTo(FileWriter.class)
+                .orShould()
+                .callMethod(Charset.class, "defaultCharset")
+                .orShould()
+                .callMethod(Locale.class, "getDefault")
+                .orShould()
+                .callMethod(ZoneId.class, "systemDefault")
+                .orShould()
+                .callMethod(DateTimeFormatter.class, "ofPattern", String.class)
+                .orShould()
+                .callMethod(LocalDate.class, "now")
+                .orShould()
+                .callMethod(System.class, "lineSeparator")
+                .orShould()
+                .callMethod(Math.class, "random")
+                .orShould()
+                .callConstructor(Random.class)
                 .check(CLASSES);
     }
 
