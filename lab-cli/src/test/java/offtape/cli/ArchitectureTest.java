@@ -270,7 +270,11 @@ final class ArchitectureTest {
                 .check(CLASSES);
     }
 
-    /** The same input gives the same output whatever the country, the clock and the system. */
+    /**
+     * The same input gives the same output whatever the country, the clock, the system and the
+     * release of Java: from 24 on some functions of Math are computed in another way than before,
+     * within the error it allows; those of StrictMath are the same everywhere.
+     */
     @Test
     void nothingHangsOnWhereItRuns() {
         noClasses()
@@ -314,6 +318,14 @@ final class ArchitectureTest {
                 .callMethod(System.class, "lineSeparator")
                 .orShould()
                 .callMethod(Math.class, "random")
+                .orShould()
+                .callMethod(Math.class, "tanh", double.class)
+                .orShould()
+                .callMethod(Math.class, "sinh", double.class)
+                .orShould()
+                .callMethod(Math.class, "cosh", double.class)
+                .orShould()
+                .callMethod(Math.class, "cbrt", double.class)
                 .orShould()
                 .callConstructor(Random.class)
                 .check(CLASSES);
