@@ -48,10 +48,22 @@ final class FallingHighs {
         double second = middle.getAsDouble() - upper.getAsDouble();
         double doubt = 2 * gain.uncertaintyDb(0);
         boolean clear = first - doubt > LEAST_DB && first < MOST_DB;
-        boolean slackens = second + doubt < TAPE_GROWTH * (first - doubt);
+        boolean slackens =
+                second > first / 2
+                        && second + doubt < TAPE_GROWTH * (first - doubt)
+                        && fallsAllAlong(gain, lowest + 2 * STRETCH_DB);
         return clear && slackens
                 ? Optional.of(note(ladder, lowest, first, second))
                 : Optional.empty();
+    }
+
+    /** Step by step, as dropouts do not. */
+    private static boolean fallsAllAlong(LadderGain gain, double toDb) {
+        boolean falls = true;
+        for (int i = 1; i < gain.size() && gain.steps().get(i).recordLevelDb() <= toDb; i++) {
+            falls &= gain.db(i) < gain.db(i - 1);
+        }
+        return falls;
     }
 
     private static HealthNote note(Distortion ladder, double lowest, double first, double second) {

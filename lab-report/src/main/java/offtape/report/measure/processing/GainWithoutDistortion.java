@@ -2,6 +2,7 @@ package offtape.report.measure.processing;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import offtape.report.result.Distortion;
 import offtape.report.result.HealthNote;
 import offtape.report.result.LadderStep;
@@ -31,6 +32,18 @@ final class GainWithoutDistortion {
     private static final double WAVER_DB = 0.3;
 
     private static final int FEWEST = 6;
+
+    /** Steps at least so far below one tell what the same tape loses, dB. */
+    private static final double BELOW_DB = 6;
+
+    /** Room for readings and for tape that loses a little more when it is loud, a factor. */
+    private static final double ROOM = 1.2;
+
+    /** So many times its uncertainty a loss is clear, and K3 from such a share on. */
+    private static final double CLEAR = 4;
+
+    private static final double CLEAR_K3 = 0.003;
+    private static final int TELLING = 3;
 
     private final Distortion ladder;
     private final LadderGain gain;
@@ -63,15 +76,52 @@ final class GainWithoutDistortion {
     }
 
     private double unexplainedDb(int step) {
-        double left = Math.max(0.01, 1 - MOST_SHARE * distortion(gain.steps().get(step)));
-        double explained = -20 * Math.log10(left);
+        double explained =
+                Math.min(MOST_SHARE * distortion(step), ownShare(step) * thirdHarmonic(step));
         return lostDb(step)
-                - explained
+                + 20 * Math.log10(Math.max(0.01, 1 - explained))
                 - Math.hypot(gain.uncertaintyDb(0), gain.uncertaintyDb(step));
     }
 
+    /**
+     * Share lost over K3 at the lowest steps where both are clear, the middle one of them: of a
+     * characteristic it becomes less towards higher levels. Without bound if too few tell it.
+     */
+    private double ownShare(int step) {
+        double[] lowest =
+                IntStream.range(1, step)
+                        .filter(i -> isClear(i) && level(i) <= level(step) - BELOW_DB)
+                        .limit(TELLING)
+                        .mapToDouble(i -> share(lostDb(i)) / thirdHarmonic(i))
+                        .sorted()
+                        .toArray();
+        return lowest.length < TELLING ? Double.POSITIVE_INFINITY : ROOM * lowest[TELLING / 2];
+    }
+
+    private boolean isClear(int step) {
+        double doubt = Math.hypot(gain.uncertaintyDb(0), gain.uncertaintyDb(step));
+        return lostDb(step) > CLEAR * doubt
+                && gain.steps().get(step).k3StandsOut()
+                && thirdHarmonic(step) > CLEAR_K3;
+    }
+
+    private double level(int step) {
+        return gain.steps().get(step).recordLevelDb();
+    }
+
+    private static double share(double lostDb) {
+        return 1 - Math.pow(10, -lostDb / 20);
+    }
+
+    /** K3 as a share; 1 where it is not known. */
+    private double thirdHarmonic(int step) {
+        Double percent = gain.steps().get(step).k3Percent();
+        return percent == null ? 1 : percent / 100;
+    }
+
     /** All harmonics, or the bound on them, as a share; 1 where nothing is known. */
-    private static double distortion(LadderStep s) {
+    private double distortion(int step) {
+        LadderStep s = gain.steps().get(step);
         Double percent = s.thdPercent() != null ? s.thdPercent() : s.noise().thdBelowPercent();
         return percent == null ? 1 : percent / 100;
     }
@@ -92,6 +142,6 @@ final class GainWithoutDistortion {
                         ladder.frequencyHz(),
                         lostDb(top),
                         ladder.channel(),
-                        100 * distortion(step)));
+                        100 * distortion(top)));
     }
 }

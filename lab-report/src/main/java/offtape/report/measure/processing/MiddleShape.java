@@ -1,5 +1,6 @@
 package offtape.report.measure.processing;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -32,35 +33,62 @@ final class MiddleShape {
     /** The octaves to either side, and the one above those, lie within this, dB. */
     private static final double LEVEL_DB = 2;
 
+    /** Sweeps show the same within this, dB. */
+    private static final double ALIKE_DB = 1;
+
     private final Response response;
 
     private MiddleShape(Response response) {
         this.response = response;
     }
 
-    /** The note, if the quietest sweep shows that. */
-    static Optional<HealthNote> in(Response response, OptionalDouble tapeSpeedMmPerS) {
+    /**
+     * The note, if the quietest sweep shows that and all louder ones of its channel do, which a
+     * dropout does not.
+     */
+    static Optional<HealthNote> in(
+            Response response, List<Response> all, OptionalDouble tapeSpeedMmPerS) {
         if (response.levelDependence() != null || response.frequencyHz().length == 0) {
             return Optional.empty();
         }
+        List<MiddleShape> others =
+                all.stream()
+                        .filter(r -> r.channel().equals(response.channel()) && r != response)
+                        .filter(r -> r.frequencyHz().length > 0)
+                        .map(MiddleShape::new)
+                        .toList();
         double contour = SPARE * tapeSpeedMmPerS.orElse(USUAL_MM_PER_S) / CONTOUR_MM;
-        return new MiddleShape(response).most(Math.max(LEAST_HZ, contour));
+        return others.isEmpty()
+                ? Optional.empty()
+                : new MiddleShape(response).most(Math.max(LEAST_HZ, contour), others);
     }
 
-    private Optional<HealthNote> most(double fromHz) {
+    private Optional<HealthNote> most(double fromHz, List<MiddleShape> others) {
         double[] hz = response.frequencyHz();
         double most = 0;
         double at = 0;
         for (double f : hz) {
             boolean within = f >= fromHz && f <= HIGHEST_HZ;
-            boolean held = f / 2 >= hz[0] && 4 * f <= hz[hz.length - 1];
-            double stands = within && held ? standsOutDb(f) : 0;
+            double stands = within && reaches(f) ? standsOutDb(f) : 0;
             if (Math.abs(stands) > Math.abs(most)) {
                 most = stands;
                 at = f;
             }
         }
-        return Math.abs(most) > LEAST_DB ? Optional.of(note(at, most)) : Optional.empty();
+        double found = most;
+        double hzOfMost = at;
+        boolean seenByAll =
+                others.stream()
+                        .mapToDouble(o -> o.reaches(hzOfMost) ? o.standsOutDb(hzOfMost) : 0)
+                        .allMatch(db -> Math.abs(db - found) < ALIKE_DB);
+        return Math.abs(most) > LEAST_DB && seenByAll
+                ? Optional.of(note(at, most))
+                : Optional.empty();
+    }
+
+    private boolean reaches(double f) {
+        double[] hz = response.frequencyHz();
+        return f / 2 >= hz[0] && 4 * f <= hz[hz.length - 1];
     }
 
     /** Above 0 for a peak, below for a dip, 0 if it is no bell. */

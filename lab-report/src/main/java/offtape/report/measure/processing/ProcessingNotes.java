@@ -40,7 +40,7 @@ public final class ProcessingNotes {
         }
         for (Response response : responses) {
             RisingHighs.in(response, ladders).ifPresent(notes::add);
-            MiddleShape.in(response, tapeSpeedMmPerS).ifPresent(notes::add);
+            MiddleShape.in(response, responses, tapeSpeedMmPerS).ifPresent(notes::add);
         }
         return notes;
     }

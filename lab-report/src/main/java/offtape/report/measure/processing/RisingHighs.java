@@ -25,8 +25,8 @@ final class RisingHighs {
     private static final double HIGHEST_HZ = 16_000;
     private static final double MIDDLE_HZ = 1500;
 
-    /** Over so wide a stretch, as a ratio: a third of an octave. */
-    private static final double WIDTH = 1.26;
+    /** Over so wide a stretch, as a ratio: longer than a dropout takes off a sweep. */
+    private static final double WIDTH = 2;
 
     private RisingHighs() {}
 
