@@ -2,10 +2,10 @@ package offtape.cli.batch;
 
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import offtape.core.fault.BoundedText;
 import offtape.core.fault.UnusableInputException;
 
 /**
@@ -15,7 +15,7 @@ import offtape.core.fault.UnusableInputException;
  */
 public final class BatchList {
 
-    private static final long MOST_MEBIBYTES = 16;
+    private static final int MOST_MEBIBYTES = 16;
 
     private final Path list;
     private final List<BatchEntry> entries = new ArrayList<>();
@@ -54,14 +54,15 @@ public final class BatchList {
 
     private static String text(Path list) {
         try {
-            if (Files.isRegularFile(list) && Files.size(list) > MOST_MEBIBYTES << 20) {
-                throw new UnusableInputException(
-                        list
-                                + " is larger than a list of returns can be ("
-                                + MOST_MEBIBYTES
-                                + " MiB). Name a text file with one return a line.");
-            }
-            String text = Files.readString(list);
+            String text =
+                    BoundedText.read(list, MOST_MEBIBYTES << 20)
+                            .orElseThrow(
+                                    () ->
+                                            new UnusableInputException(
+                                                    list
+                                                            + " is larger than a list of returns can be ("
+                                                            + MOST_MEBIBYTES
+                                                            + " MiB). Name a text file with one return a line."));
             // some editors begin a file with a mark of its encoding
             return text.startsWith("\ufeff") ? text.substring(1) : text;
         } catch (CharacterCodingException e) {

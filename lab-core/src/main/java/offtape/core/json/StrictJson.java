@@ -6,8 +6,8 @@ import com.fasterxml.jackson.databind.Module;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import offtape.core.fault.BoundedText;
 import offtape.core.fault.UnusableInputException;
 
 /**
@@ -56,11 +56,17 @@ public final class StrictJson<T> {
     public T read(Path file) {
         String text;
         try {
-            if (Files.size(file) > (long) mostMebibytes << 20) {
-                throw new UnusableInputException(
-                        file + " is larger than " + what + " can be (" + mostMebibytes + " MiB).");
-            }
-            text = Files.readString(file);
+            text =
+                    BoundedText.read(file, mostMebibytes << 20)
+                            .orElseThrow(
+                                    () ->
+                                            new UnusableInputException(
+                                                    file
+                                                            + " is larger than "
+                                                            + what
+                                                            + " can be ("
+                                                            + mostMebibytes
+                                                            + " MiB)."));
         } catch (CharacterCodingException e) {
             throw new UnusableInputException(file + " is not text in UTF-8.", e);
         } catch (IOException e) {

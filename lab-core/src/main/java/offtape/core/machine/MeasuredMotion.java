@@ -1,12 +1,12 @@
 package offtape.core.machine;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import offtape.core.fault.BoundedText;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.machine.spec.MotionFileSpec;
 import offtape.reference.TransportMotion;
@@ -20,7 +20,7 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
  */
 final class MeasuredMotion {
 
-    private static final long MOST_BYTES = 64L << 20;
+    private static final int MOST_BYTES = 64 << 20;
     private static final int FEWEST_ROWS = 20;
     private static final double FADE_SHARE = 0.1;
 
@@ -118,10 +118,10 @@ final class MeasuredMotion {
     private static List<String> lines(String csv) {
         try {
             Path file = Path.of(csv);
-            if (Files.size(file) > MOST_BYTES) {
-                throw new UnusableInputException(csv + " is larger than 64 MiB.");
-            }
-            return Files.readAllLines(file);
+            return BoundedText.read(file, MOST_BYTES)
+                    .orElseThrow(() -> new UnusableInputException(csv + " is larger than 64 MiB."))
+                    .lines()
+                    .toList();
         } catch (IOException | InvalidPathException e) {
             throw new UnusableInputException(
                     "The motion file "

@@ -5,13 +5,13 @@ import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import offtape.core.fault.BoundedText;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.json.BoundedJson;
 
@@ -21,7 +21,7 @@ import offtape.core.json.BoundedJson;
  */
 public final class CueSheetJson {
 
-    private static final long LARGEST_FILE_BYTES = 4L << 20;
+    private static final int LARGEST_FILE_BYTES = 4 << 20;
     private static final int MOST_CUES = 10_000;
 
     private static final ObjectMapper MAPPER = BoundedJson.mapper(LARGEST_FILE_BYTES).build();
@@ -36,13 +36,14 @@ public final class CueSheetJson {
     public static CueSheet read(Path file) {
         String text;
         try {
-            if (Files.isRegularFile(file) && Files.size(file) > LARGEST_FILE_BYTES) {
-                throw new UnusableInputException(
-                        file
-                                + " is too large for a cue sheet (over 4 MB). Give the folder that"
-                                + " \"offtape prepare\" wrote.");
-            }
-            text = Files.readString(file);
+            text =
+                    BoundedText.read(file, LARGEST_FILE_BYTES)
+                            .orElseThrow(
+                                    () ->
+                                            new UnusableInputException(
+                                                    file
+                                                            + " is too large for a cue sheet (over 4 MB). Give the folder that"
+                                                            + " \"offtape prepare\" wrote."));
         } catch (IOException e) {
             throw new UnusableInputException(
                     "The cue sheet "

@@ -94,6 +94,8 @@ public final class Locator {
                 }
             }
         }
+        // a stretched return may leave a marker where another speed would have it
+        tried.forEach(this::requireNotStretched);
         Candidate found =
                 tried.stream().filter(Candidate::heard).findFirst().orElseThrow(() -> no(tried));
         return choose(found);
@@ -118,7 +120,28 @@ public final class Locator {
                 .filter(c -> c.placement().isPresent() && c.part().share() >= LIKE)
                 .findFirst()
                 .map(c -> words.withoutMarkers(c.match(), c.placement().get().markers()))
-                .orElseGet(words::refusal);
+                .orElseGet(() -> isBackwards() ? words.backwards() : words.refusal());
+    }
+
+    /** A return that was stretched in time tells nothing of the machine's own time. */
+    private void requireNotStretched(Candidate c) {
+        if (c.placement().isEmpty()) {
+            return;
+        }
+        double middle = programme.sheet().seconds(programme.sheet().frames()) / 2;
+        new TimeStretch(programme.sheet(), fineProgramme, fineRecording)
+                .of(c.match(), c.part(), c.placement().get().profile().at(middle))
+                .ifPresent(
+                        longer -> {
+                            throw new NotFound(programme, recording).stretched(longer);
+                        });
+    }
+
+    /** Whether the recording is the programme from its end to its beginning. */
+    private boolean isBackwards() {
+        SpectralTrace back = coarseRecording.backwards();
+        CoarseSearch search = new CoarseSearch(coarseProgramme, back);
+        return search.best(LOWEST_STRETCH, HIGHEST_STRETCH, 1).get(0).likeness() >= SURE;
     }
 
     /** Of several takes the one to measure. */

@@ -55,6 +55,32 @@ final class NotFound {
                         + " 20 % of its speed or at half or twice that.");
     }
 
+    /**
+     * The programme is there, but its time does not go with its pitch.
+     *
+     * @param longer by how much it lasts longer than its pitch says, as a share
+     */
+    UnusableInputException stretched(double longer) {
+        return new UnusableInputException(
+                String.format(
+                        Locale.ROOT,
+                        "%s lasts about %.1f %% %s than the pitch of its tones says, evenly from beginning to"
+                                + " end: it was stretched in time, as a workstation does that fits"
+                                + " clips to a tempo. Switch stretching and tempo following off and"
+                                + " export the recording again.",
+                        recording.name(),
+                        100 * Math.abs(longer),
+                        longer > 0 ? "longer" : "shorter"));
+    }
+
+    /** The programme is there from its end to its beginning. */
+    UnusableInputException backwards() {
+        return new UnusableInputException(
+                recording.name()
+                        + " holds the programme backwards. Turn the reels over or play the other"
+                        + " tracks, or leave out the reversal in the workstation, and record again.");
+    }
+
     /** The colour is the programme's, yet its markers are not where they should be. */
     UnusableInputException withoutMarkers(CoarseSearch.Match found, List<Anchor> markers) {
         SpeedMistake mistake =

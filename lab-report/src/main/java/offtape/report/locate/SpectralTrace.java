@@ -171,6 +171,18 @@ final class SpectralTrace {
         return new SpectralTrace(bandCount, kept, power, hopSeconds);
     }
 
+    /** The same sound from its end to its beginning. */
+    SpectralTrace backwards() {
+        float[] out = new float[values.length];
+        float[] turned = new float[power.length];
+        for (int h = 0; h < power.length; h++) {
+            int from = power.length - 1 - h;
+            turned[h] = power[from];
+            System.arraycopy(values, from * bandCount, out, h * bandCount, bandCount);
+        }
+        return new SpectralTrace(bandCount, out, turned, hopSeconds);
+    }
+
     /** The first so many vectors. */
     SpectralTrace beginning(int count) {
         return new SpectralTrace(

@@ -3,6 +3,7 @@ package offtape.report.measure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import offtape.core.audio.AudioSource;
@@ -35,6 +36,7 @@ import offtape.report.measure.noise.ModulationNoise;
 import offtape.report.measure.noise.NoiseDensities;
 import offtape.report.measure.noise.NoiseMeasure;
 import offtape.report.measure.pass.PassReading;
+import offtape.report.measure.processing.ProcessingNotes;
 import offtape.report.measure.speed.SpeedTone;
 import offtape.report.measure.speed.ToneReading;
 import offtape.report.measure.sweep.FollowedHarmonics;
@@ -182,6 +184,7 @@ public final class Measurement {
             health.addAll(own.notes());
         }
         health.addAll(LadderHealth.notes(ladders));
+        health.addAll(ProcessingNotes.of(ladders, responses, noise, rateHz, nominalSpeed(session)));
         fileNotes.forEach(n -> health.add(new HealthNote("warning", "file", n)));
         health.addAll(JumpNotes.of(Background.result(jumps)));
         SelfCheck self = Background.result(selfCheck);
@@ -213,6 +216,12 @@ public final class Measurement {
         }
         return withLosses(
                 known == null ? heard : new WithoutInterface(known, ret, reference).of(heard));
+    }
+
+    private static OptionalDouble nominalSpeed(Session session) {
+        return session.tapeSpeedMmPerS() == null
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(session.tapeSpeedMmPerS());
     }
 
     private Results withLosses(Results results) {

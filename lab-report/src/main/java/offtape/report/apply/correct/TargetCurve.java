@@ -2,12 +2,12 @@ package offtape.report.apply.correct;
 
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import offtape.core.fault.BoundedText;
 import offtape.core.fault.UnusableInputException;
 
 /**
@@ -20,7 +20,7 @@ final class TargetCurve {
     private static final Pattern NUMBER =
             Pattern.compile("[-+]?[0-9]+(\\.[0-9]+)?([eE][-+]?[0-9]+)?");
 
-    private static final long MOST_BYTES = 1 << 20;
+    private static final int MOST_BYTES = 1 << 20;
     private static final int MOST_ROWS = 10_000;
     private static final double MOST_DB = 40;
     private static final double LOWEST_HZ = 1;
@@ -49,11 +49,14 @@ final class TargetCurve {
 
     private static List<String> lines(Path file) {
         try {
-            if (Files.size(file) > MOST_BYTES) {
-                throw new UnusableInputException(
-                        file + " is larger than a target curve can be (1 MiB).");
-            }
-            return Files.readString(file).lines().toList();
+            return BoundedText.read(file, MOST_BYTES)
+                    .orElseThrow(
+                            () ->
+                                    new UnusableInputException(
+                                            file
+                                                    + " is larger than a target curve can be (1 MiB)."))
+                    .lines()
+                    .toList();
         } catch (CharacterCodingException e) {
             throw new UnusableInputException(file + " is not text in UTF-8.", e);
         } catch (IOException e) {
