@@ -35,6 +35,18 @@ class TrackSpacingTest {
         }
     }
 
+    /**
+     * A width is that of a format; a distance alone tells none. Cassette and butterfly as above.
+     */
+    @Test
+    void aFormatHasItsWidth() {
+        assertEquals(0.6, TrackSpacing.named("cassette").widthMm().orElseThrow(), 1e-9);
+        assertEquals(2.75, TrackSpacing.named("Butterfly").widthMm().orElseThrow(), 1e-9);
+        assertTrue(TrackSpacing.parse("0.9mm").widthMm().isEmpty());
+        assertEquals(0.1, TrackSpacing.parse("0.1mm").mm());
+        assertEquals(12.7, TrackSpacing.parse("12.7mm").mm());
+    }
+
     @Test
     void distancesAreRead() {
         assertEquals(4.0, TrackSpacing.parse("4.0mm").mm());
