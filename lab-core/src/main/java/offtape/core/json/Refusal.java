@@ -2,6 +2,7 @@ package offtape.core.json;
 
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import java.util.List;
@@ -14,6 +15,10 @@ final class Refusal {
     private Refusal() {}
 
     static String inWords(JsonProcessingException e) {
+        if (isBeyondLimits(e)) {
+            return "it is nested more deeply, or holds a longer text or number, than any such"
+                    + " description.";
+        }
         if (e instanceof UnrecognizedPropertyException unknown) {
             return unknownMember(unknown);
         }
@@ -31,6 +36,12 @@ final class Refusal {
             return "a member is there twice" + line(e) + ".";
         }
         return "this is not well-formed JSON" + line(e) + ".";
+    }
+
+    /** Whether the text is more than the parser takes on, which need not be ill-formed. */
+    private static boolean isBeyondLimits(Throwable e) {
+        return e instanceof StreamConstraintsException
+                || e.getCause() != null && isBeyondLimits(e.getCause());
     }
 
     private static String unknownMember(UnrecognizedPropertyException e) {
