@@ -45,12 +45,7 @@ class BadMachineTest {
                         3,
                         "{lab}/programme cannot be read. Check that it is there and may be read.",
                         l -> simulate(l.programme(), "r.wav")),
-                of(
-                        "empty",
-                        3,
-                        "{lab}/empty.json: the value is not of the kind that belongs "
-                                + "here (line 1, column 0).",
-                        l -> with("empty", "")),
+                of("empty", 3, "{lab}/empty.json is empty.", l -> with("empty", "")),
                 of(
                         "no JSON",
                         3,
@@ -106,12 +101,14 @@ class BadMachineTest {
                 of(
                         "nested without end",
                         3,
-                        "{lab}/deep.json: heads: the value is not of the kind that belongs here.",
+                        "{lab}/deep.json: it is nested more deeply, or holds a longer text or "
+                                + "number, than any such description.",
                         l -> with("deep", "{\"heads\":".repeat(50_000))),
                 of(
                         "a number without end",
                         3,
-                        "{lab}/huge.json: this is not well-formed JSON.",
+                        "{lab}/huge.json: it is nested more deeply, or holds a longer text or "
+                                + "number, than any such description.",
                         l -> with("huge", MACHINE + ", \"seed\": " + "9".repeat(5000) + "}")),
                 of(
                         "a motion file that is not there",

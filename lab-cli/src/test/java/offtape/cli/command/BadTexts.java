@@ -15,7 +15,7 @@ final class BadTexts {
     BadTexts() {
         all.put("deep", () -> "[".repeat(200_000));
         all.put("deep-object", () -> "{\"a\":".repeat(200_000));
-        all.put("huge", () -> "{" + " ".repeat(2 << 20) + "}");
+        all.put("huge", () -> " ".repeat(2 << 20));
         all.put("not-json", () -> "steady as a rock");
         all.put("nothing", () -> "");
         all.put("list", () -> "[]");

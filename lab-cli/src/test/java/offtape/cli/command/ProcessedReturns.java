@@ -63,8 +63,12 @@ final class ProcessedReturns {
         put("as-it-came", x -> x);
         put("limiter", x -> levelled(x, 0, e -> Math.min(1, 0.14 / e)));
         put("lossy", ProcessedReturns::coded);
-        put("nr-recording", x -> levelled(x, 1, e -> 1 + 1.8 * quietness(e)));
-        put("nr-replay", x -> levelled(x, 1, e -> 1 - 0.6 * quietness(e)));
+        put(
+                "nr-recording",
+                x -> levelled(x, 1, e -> Math.pow(10, 10 * Math.pow(quietness(e), 1.2) / 20)));
+        put(
+                "nr-replay",
+                x -> levelled(x, 1, e -> Math.pow(10, -10 * Math.pow(quietness(e), 1.2) / 20)));
         put("equaliser", ProcessedReturns::lifted);
         all.put("stretched", l -> l.wav("stretched.wav", stretched()));
     }

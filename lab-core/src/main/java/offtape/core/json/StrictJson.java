@@ -1,12 +1,15 @@
 package offtape.core.json;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.Module;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Path;
+import java.util.OptionalInt;
 import offtape.core.fault.BoundedText;
 import offtape.core.fault.UnusableInputException;
 
@@ -54,26 +57,27 @@ public final class StrictJson<T> {
      * @throws UnusableInputException if it cannot be read or used, with the place
      */
     public T read(Path file) {
-        String text;
+        return read(text(file), file.toString());
+    }
+
+    private String text(Path file) {
         try {
-            text =
-                    BoundedText.read(file, mostMebibytes << 20)
-                            .orElseThrow(
-                                    () ->
-                                            new UnusableInputException(
-                                                    file
-                                                            + " is larger than "
-                                                            + what
-                                                            + " can be ("
-                                                            + mostMebibytes
-                                                            + " MiB)."));
+            return BoundedText.read(file, mostMebibytes << 20)
+                    .orElseThrow(
+                            () ->
+                                    new UnusableInputException(
+                                            file
+                                                    + " is larger than "
+                                                    + what
+                                                    + " can be ("
+                                                    + mostMebibytes
+                                                    + " MiB)."));
         } catch (CharacterCodingException e) {
             throw new UnusableInputException(file + " is not text in UTF-8.", e);
         } catch (IOException e) {
             throw new UnusableInputException(
                     file + " cannot be read. Check that it is there and may be read.", e);
         }
-        return read(text, file.toString());
     }
 
     /**
@@ -83,6 +87,9 @@ public final class StrictJson<T> {
      * @throws UnusableInputException if it cannot be used, with the place
      */
     public T read(String text, String from) {
+        if (text.isBlank()) {
+            throw new UnusableInputException(from + " is empty.");
+        }
         try {
             T value = mapper.readValue(text, type);
             if (value == null) {
@@ -91,6 +98,36 @@ public final class StrictJson<T> {
             return value;
         } catch (JsonProcessingException e) {
             throw new UnusableInputException(from + ": " + Refusal.inWords(e), e);
+        }
+    }
+
+    /**
+     * A whole number that is a member of the outermost object, whatever else there is: a version is
+     * judged before what may be new in it.
+     *
+     * @return the number, or nothing if there is none or the text is no object
+     * @throws UnusableInputException if the file cannot be read
+     */
+    public OptionalInt wholeNumber(Path file, String member) {
+        try (JsonParser parser = mapper.createParser(text(file))) {
+            if (parser.nextToken() != JsonToken.START_OBJECT) {
+                return OptionalInt.empty();
+            }
+            while (parser.nextToken() == JsonToken.FIELD_NAME) {
+                boolean meant = parser.currentName().equals(member);
+                JsonToken value = parser.nextToken();
+                if (meant) {
+                    return value == JsonToken.VALUE_NUMBER_INT
+                                    && parser.getNumberType() == JsonParser.NumberType.INT
+                            ? OptionalInt.of(parser.getIntValue())
+                            : OptionalInt.empty();
+                }
+                parser.skipChildren();
+            }
+            return OptionalInt.empty();
+        } catch (IOException e) {
+            // what is wrong with the text is told by whoever reads all of it
+            return OptionalInt.empty();
         }
     }
 

@@ -2,6 +2,7 @@ package offtape.report.result;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.OptionalInt;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.json.LenientMembers;
 import offtape.core.json.StrictJson;
@@ -36,21 +37,23 @@ public final class ResultsReader {
                             + Results.FILE
                             + ". Give the folder that \"offtape measure\" wrote.");
         }
+        // what a later version holds may be of other kinds, which would be refused for that
+        OptionalInt version = JSON.wholeNumber(file, "version");
+        if (version.isPresent() && version.getAsInt() != Results.VERSION) {
+            throw new UnusableInputException(
+                    file
+                            + " is of version "
+                            + version.getAsInt()
+                            + ", which is not known to this release; it reads version "
+                            + Results.VERSION
+                            + ".");
+        }
         Results results = JSON.read(file);
         if (!Results.FORMAT.equals(results.format()) || results.session() == null) {
             throw new UnusableInputException(
                     file
                             + " is not the results of a session. Give the folder that \"offtape"
                             + " measure\" wrote.");
-        }
-        if (results.version() != Results.VERSION) {
-            throw new UnusableInputException(
-                    file
-                            + " is of version "
-                            + results.version()
-                            + ", which is not known to this release; it reads version "
-                            + Results.VERSION
-                            + ".");
         }
         return results;
     }

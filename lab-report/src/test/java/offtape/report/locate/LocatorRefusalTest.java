@@ -67,13 +67,16 @@ class LocatorRefusalTest {
         assertRefused(NOT_FOUND, tone);
     }
 
-    /** The same parts in the opposite order: the long tones are in it, in the wrong places. */
+    /** A tape that was turned over, or a clip that was reversed. */
     @Test
-    void theProgrammeBackwardsIsNoReturn() {
+    void theProgrammeBackwardsIsKnownAgain() {
         double[] sound = returns.sound()[0];
         double[] reversed = new double[sound.length];
         Arrays.setAll(reversed, i -> sound[sound.length - 1 - i]);
-        assertRefused(NOT_FOUND, reversed);
+        assertRefused(
+                "x.wav holds the programme backwards. Turn the reels over or play the other tracks, or"
+                        + " leave out the reversal in the workstation, and record again.",
+                reversed);
     }
 
     /** Tones that rise by a third every second, at the level of the programme. */

@@ -5,6 +5,9 @@ import java.util.Optional;
 /** Where a short series is most like a part of a longer one, whatever the size and offset. */
 final class Likeness {
 
+    /** A series that varies by less than a thousandth of its size has no shape. */
+    private static final double LEVEL = 1e-6;
+
     private final double[] correlation;
 
     /**
@@ -36,8 +39,10 @@ final class Likeness {
                 product += v * ours[i];
             }
             double variance = squares - sum * sum / ours.length;
-            double scale = Math.sqrt(Math.max(0, power) * Math.max(0, variance));
-            correlation[k] = scale > 0 ? product / scale : 0;
+            // the difference of two large sums leaves nothing but rounding where all is level
+            boolean level = variance <= LEVEL * squares;
+            double scale = Math.sqrt(power * variance);
+            correlation[k] = level || power <= 0 ? 0 : product / scale;
         }
     }
 

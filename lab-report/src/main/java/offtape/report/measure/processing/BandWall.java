@@ -88,10 +88,19 @@ final class BandWall {
             double fall = below - median(above, bandDb.length);
             if (fall > FALL_DB && below - loudest > FALL_DB / 2 && fall > most) {
                 most = fall;
-                at = b * BAND_HZ;
+                at = edge(b, below - fall / 2);
             }
         }
         return at;
+    }
+
+    /** Where the noise, from a band below the wall on, has lost half of the decibels it loses. */
+    private double edge(int from, double halfDb) {
+        int band = from;
+        while (bandDb[band] > halfDb) {
+            band++;
+        }
+        return band * BAND_HZ;
     }
 
     private double median(int from, int to) {

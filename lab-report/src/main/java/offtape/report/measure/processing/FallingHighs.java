@@ -23,10 +23,10 @@ final class FallingHighs {
     private static final double LEAST_DB = 0.8;
 
     /** Above this the tape may hold the level altogether, dB over a stretch of 6 dB. */
-    private static final double MOST_DB = 3;
+    private static final double MOST_DB = 2.5;
 
     /** Tape loses at least so much more over the next stretch. */
-    private static final double TAPE_GROWTH = 1.3;
+    private static final double TAPE_GROWTH = 1.5;
 
     private static final double STRETCH_DB = 6;
 
@@ -46,11 +46,11 @@ final class FallingHighs {
         }
         double first = gain.db(0) - middle.getAsDouble();
         double second = middle.getAsDouble() - upper.getAsDouble();
-        double doubt = 2 * gain.uncertaintyDb(0);
+        double doubt = Math.sqrt(2) * gain.uncertaintyDb(0);
         boolean clear = first - doubt > LEAST_DB && first < MOST_DB;
         boolean slackens =
                 second > first / 2
-                        && second + doubt < TAPE_GROWTH * (first - doubt)
+                        && second < TAPE_GROWTH * (first - doubt)
                         && fallsAllAlong(gain, lowest + 2 * STRETCH_DB);
         return clear && slackens
                 ? Optional.of(note(ladder, lowest, first, second))
