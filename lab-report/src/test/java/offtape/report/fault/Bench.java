@@ -14,6 +14,7 @@ import offtape.core.programme.ProgrammePlan;
 import offtape.core.programme.ProgrammeWriter;
 import offtape.core.unit.TapeSpeed;
 import offtape.report.measure.Measurement;
+import offtape.report.measure.PlayedMachine;
 import offtape.report.measure.mode.Capture;
 import offtape.report.result.Results;
 import offtape.report.result.Session;
@@ -42,16 +43,7 @@ final class Bench {
                         machine.mmPerS() + "-" + machine.full(), name -> programme(name, machine));
         try (Programme programme = ProgrammeFolder.open(place)) {
             MachineRun run = SimulatedMachine.of(machine.spec()).run(programme.sheet());
-            double[][] heard = new double[2][(int) run.frames()];
-            int[] filled = {0};
-            run.play(
-                    programme.audio(),
-                    (block, count) -> {
-                        for (int c = 0; c < 2; c++) {
-                            System.arraycopy(block[c], 0, heard[c], filled[0], count);
-                        }
-                        filled[0] += count;
-                    });
+            double[][] heard = PlayedMachine.sound(run, programme.audio());
             Session session =
                     new Session("bench", null, machine.mmPerS(), null, "", null, "", "", null);
             return Measurement.run(

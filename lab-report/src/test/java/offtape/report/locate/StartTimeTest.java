@@ -15,6 +15,7 @@ import offtape.core.machine.SimulatedMachine;
 import offtape.core.machine.spec.MachineSpec;
 import offtape.core.programme.Cue;
 import offtape.core.programme.CueSheet;
+import offtape.report.measure.PlayedMachine;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,15 +62,7 @@ class StartTimeTest {
                         0.7 + 0.0371 * seed);
         MachineRun run =
                 SimulatedMachine.of(MachineSpec.fromJson(json)).run(returns.programme().sheet());
-        double[][] out = new double[2][(int) run.frames()];
-        int[] at = {0};
-        run.play(
-                returns.programme().audio(),
-                (block, count) -> {
-                    System.arraycopy(block[0], 0, out[0], at[0], count);
-                    System.arraycopy(block[1], 0, out[1], at[0], count);
-                    at[0] += count;
-                });
+        double[][] out = PlayedMachine.sound(run, returns.programme().audio());
         Location found =
                 Locator.locate(returns.programme(), new MemoryAudio("r", run.sampleRateHz(), out));
         double truth = run.truth().timing().delayMs();

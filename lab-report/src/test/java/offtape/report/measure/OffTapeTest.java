@@ -81,16 +81,7 @@ class OffTapeTest {
     private static Results measured(MachineRun run, double mmPerS) {
         double[][] sound = new ProgrammeSignal(SHEET).read(0, (int) SHEET.frames());
         Programme programme = new Programme(SHEET, new MemoryAudio("p.wav", RATE, sound));
-        double[][] out = new double[2][(int) run.frames()];
-        int[] written = new int[1];
-        run.play(
-                programme.audio(),
-                (block, count) -> {
-                    for (int c = 0; c < 2; c++) {
-                        System.arraycopy(block[c], 0, out[c], written[0], count);
-                    }
-                    written[0] += count;
-                });
+        double[][] out = PlayedMachine.sound(run, programme.audio());
         Session session = new Session(null, null, mmPerS, null, "", null, "", "");
         MemoryAudio recording = new MemoryAudio("r.wav", RATE, out[0], out[1]);
         return Measurement.run(

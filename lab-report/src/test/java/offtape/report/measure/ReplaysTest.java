@@ -89,16 +89,7 @@ class ReplaysTest {
     }
 
     private static MemoryAudio play(MachineRun run, Programme programme, int n) {
-        double[][] out = new double[2][(int) run.frames()];
-        int[] written = new int[1];
-        run.play(
-                programme.audio(),
-                (block, count) -> {
-                    for (int c = 0; c < 2; c++) {
-                        System.arraycopy(block[c], 0, out[c], written[0], count);
-                    }
-                    written[0] += count;
-                });
+        double[][] out = PlayedMachine.sound(run, programme.audio());
         return new MemoryAudio("replay-" + n + ".wav", RATE, out);
     }
 

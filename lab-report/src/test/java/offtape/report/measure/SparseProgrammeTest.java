@@ -52,16 +52,7 @@ class SparseProgrammeTest {
         double[][] sound = new ProgrammeSignal(sheet).read(0, (int) sheet.frames());
         Programme programme = new Programme(sheet, new MemoryAudio("p.wav", RATE, sound));
         run = SimulatedMachine.of(MachineSpec.fromJson(MACHINE)).run(sheet);
-        double[][] out = new double[2][(int) run.frames()];
-        int[] written = new int[1];
-        run.play(
-                programme.audio(),
-                (block, count) -> {
-                    for (int c = 0; c < 2; c++) {
-                        System.arraycopy(block[c], 0, out[c], written[0], count);
-                    }
-                    written[0] += count;
-                });
+        double[][] out = PlayedMachine.sound(run, programme.audio());
         results = measured(programme, out[0], out[1]);
         exchanged = measured(programme, out[1], out[0]);
     }

@@ -18,6 +18,7 @@ import offtape.core.programme.ProgrammeFolder;
 import offtape.core.programme.ProgrammeSignal;
 import offtape.core.programme.ProgrammeWriter;
 import offtape.report.measure.Measurement;
+import offtape.report.measure.PlayedMachine;
 import offtape.report.measure.mode.Capture;
 import offtape.report.result.Results;
 import offtape.report.result.Session;
@@ -80,16 +81,7 @@ final class TriedMachine {
 
     private static AudioSource played(MachineSpec spec, Programme programme) {
         MachineRun run = SimulatedMachine.of(spec).run(programme.sheet());
-        double[][] heard = new double[2][(int) run.frames()];
-        int[] filled = {0};
-        run.play(
-                programme.audio(),
-                (block, count) -> {
-                    for (int c = 0; c < heard.length; c++) {
-                        System.arraycopy(block[c], 0, heard[c], filled[0], count);
-                    }
-                    filled[0] += count;
-                });
+        double[][] heard = PlayedMachine.sound(run, programme.audio());
         return new MemoryAudio("return", RATE_HZ, heard);
     }
 

@@ -14,6 +14,7 @@ import offtape.core.programme.ProgrammeSignal;
 import offtape.report.locate.Location;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.locate.TimeMap;
+import offtape.report.measure.PlayedMachine;
 import offtape.report.measure.noise.NoiseDensities;
 import offtape.report.measure.sweep.FollowedSweep;
 import offtape.report.measure.sweep.Leakage;
@@ -48,16 +49,7 @@ final class Bench {
     }
 
     static ProgrammeReturn play(Programme programme, MachineRun run) {
-        double[][] out = new double[2][(int) run.frames()];
-        int[] written = {0};
-        run.play(
-                programme.audio(),
-                (block, count) -> {
-                    for (int c = 0; c < 2; c++) {
-                        System.arraycopy(block[c], 0, out[c], written[0], count);
-                    }
-                    written[0] += count;
-                });
+        double[][] out = PlayedMachine.sound(run, programme.audio());
         return there(programme, run, out[0], out[1]);
     }
 

@@ -20,6 +20,7 @@ import offtape.core.unit.Quantity;
 import offtape.report.locate.Location;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.locate.TimeMap;
+import offtape.report.measure.PlayedMachine;
 import offtape.report.measure.tone.ReferenceLevels;
 import offtape.report.result.Noise;
 import org.junit.jupiter.api.Test;
@@ -52,16 +53,7 @@ class NoiseMeasureTest {
         MachineRun run = SimulatedMachine.of(spec).run(SHEET);
         double[][] sound = new ProgrammeSignal(SHEET).read(0, (int) SHEET.frames());
         Programme programme = new Programme(SHEET, new MemoryAudio("p", RATE, sound));
-        double[][] out = new double[2][(int) run.frames()];
-        int[] written = new int[1];
-        run.play(
-                programme.audio(),
-                (block, count) -> {
-                    for (int c = 0; c < 2; c++) {
-                        System.arraycopy(block[c], 0, out[c], written[0], count);
-                    }
-                    written[0] += count;
-                });
+        double[][] out = PlayedMachine.sound(run, programme.audio());
         double seconds = (double) run.frames() / RATE;
         Location location =
                 new Location(

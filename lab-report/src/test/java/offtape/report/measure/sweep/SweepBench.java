@@ -15,6 +15,7 @@ import offtape.core.programme.ProgrammeSignal;
 import offtape.report.locate.Location;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.locate.TimeMap;
+import offtape.report.measure.PlayedMachine;
 import offtape.report.measure.noise.NoiseDensities;
 import offtape.report.result.Response;
 
@@ -44,16 +45,7 @@ record SweepBench(ProgrammeReturn ret, MachineRun run) {
         Programme programme = new Programme(sheet, new MemoryAudio("p.wav", RATE, sound));
         String json = "{\"format\": \"offtape-machine\", \"version\": 1, " + members + "}";
         MachineRun run = SimulatedMachine.of(MachineSpec.fromJson(json)).run(sheet);
-        double[][] out = new double[2][(int) run.frames()];
-        int[] written = new int[1];
-        run.play(
-                programme.audio(),
-                (block, count) -> {
-                    for (int c = 0; c < 2; c++) {
-                        System.arraycopy(block[c], 0, out[c], written[0], count);
-                    }
-                    written[0] += count;
-                });
+        double[][] out = PlayedMachine.sound(run, programme.audio());
         double length = (double) sheet.frames() / RATE;
         double from = run.timeMap().returnSeconds(0);
         double to = run.timeMap().returnSeconds(length);

@@ -11,6 +11,7 @@ import offtape.core.machine.spec.MachineSpec;
 import offtape.core.standard.TimeConstants;
 import offtape.core.standard.TrackSpacing;
 import offtape.reference.Source;
+import offtape.report.measure.PlayedMachine;
 import offtape.report.result.TapeReading;
 import offtape.report.result.TapeResponse;
 import offtape.report.result.TapeTone;
@@ -49,16 +50,7 @@ class SimulatedTapeTest {
         run =
                 SimulatedMachine.of(MachineSpec.fromJson(MACHINE))
                         .run(TapeBench.RATE, tape.frames(), -18, TapeBench.RATE);
-        double[][] out = new double[2][(int) run.frames()];
-        int[] written = {0};
-        run.play(
-                tape,
-                (block, count) -> {
-                    for (int c = 0; c < 2; c++) {
-                        System.arraycopy(block[c], 0, out[c], written[0], count);
-                    }
-                    written[0] += count;
-                });
+        double[][] out = PlayedMachine.sound(run, tape);
         reading =
                 CalibrationTape.read(
                         new MemoryAudio("return.wav", run.sampleRateHz(), out),
