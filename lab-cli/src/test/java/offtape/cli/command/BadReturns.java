@@ -7,7 +7,10 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
-/** Returns of the small programme of which something is wrong in the sound, by name. */
+/**
+ * Returns of the small programme of which something is wrong in the sound, and a tone of seven
+ * seconds in files that can be read all the same, by name.
+ */
 final class BadReturns {
 
     private static final int SECOND = Mini.RATE;
@@ -47,9 +50,7 @@ final class BadReturns {
                         l.file(
                                 "sound-size-lies.wav",
                                 Lab.patched(good(), Wav.DATA_SIZE_OFFSET, 0x7FFF_FFFE)));
-        all.put(
-                "half-a-frame",
-                l -> l.file("half-a-frame.wav", Arrays.copyOf(good(), good().length - 1)));
+        all.put("half-a-frame", l -> l.file("half-a-frame.wav", halfAFrame()));
     }
 
     /** Names and what makes their files. */
@@ -62,7 +63,7 @@ final class BadReturns {
     }
 
     private static byte[] good() {
-        return Wav.PCM_24.of(SECOND, Mini.sound());
+        return Wav.PCM_24.of(SECOND, both(Lab.tone(3150, 0.1, 7)));
     }
 
     private static double[][] both(double[] x) {
@@ -113,6 +114,12 @@ final class BadReturns {
         double[] x = Mini.sound()[0];
         x[10 * SECOND] = odd;
         return l.file(name, Wav.FLOAT_32.of(SECOND, x, x));
+    }
+
+    /** Its last byte is missing, and its header knows. */
+    private static byte[] halfAFrame() {
+        byte[] cut = Arrays.copyOf(good(), good().length - 1);
+        return Lab.patched(cut, Wav.DATA_SIZE_OFFSET, cut.length - Wav.DATA_OFFSET);
     }
 
     /** The outer mark says that long sizes follow, and none do. */

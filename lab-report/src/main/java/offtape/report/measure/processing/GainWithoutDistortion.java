@@ -15,12 +15,17 @@ import offtape.report.result.LadderStep;
  * third harmonic ¼·a·A³, so c is 3·K3; of one that bends with the square, y = x − b·x·|x|, c is
  * 8/(3π)·b·A and the third harmonic 8/(15π)·b·A², so c is 5·K3; steeper ones have less. Losses
  * between recording and return may take some decibels off the harmonics, so that c comes to 8·K3 at
- * most. A limiter turns the gain down slowly and leaves the sine a sine.
+ * most. All of these lose less over K3 the louder a tone is, so the lower steps tell what the upper
+ * ones may lose; what clips begins with c as large as K3 and ends, as a square wave, with 3·K3, so
+ * that much is always allowed. A limiter turns the gain down slowly and leaves the sine a sine.
  */
 final class GainWithoutDistortion {
 
     /** Share that a tone loses, over its distortion, at most, on tape. */
     private static final double MOST_SHARE = 8;
+
+    /** What a cubic loses over its distortion, and a square wave, whose K3 is a third. */
+    private static final double LEAST_SHARE = 3;
 
     /** Beyond what distortion explains so much must be lost to speak of, dB. */
     private static final double LEAST_DB = 1;
@@ -95,7 +100,9 @@ final class GainWithoutDistortion {
                         .mapToDouble(i -> share(lostDb(i)) / thirdHarmonic(i))
                         .sorted()
                         .toArray();
-        return lowest.length < TELLING ? Double.POSITIVE_INFINITY : ROOM * lowest[TELLING / 2];
+        return lowest.length < TELLING
+                ? Double.POSITIVE_INFINITY
+                : Math.max(LEAST_SHARE, ROOM * lowest[TELLING / 2]);
     }
 
     private boolean isClear(int step) {
