@@ -28,10 +28,13 @@ export function chanceFaults({ parts, rows }) {
 export function textFaults({ parts }) {
   const { cell, unpack } = globalThis.eval(parts);
   const faults = [];
-  for (const text of ['=1+1', '+1', '-1', '@x', '\t=1', ' =1']) {
+  for (const text of ['=1+1', '+1', '-1', '@x', '\t=1', ' =1', '\uff1d1+1']) {
     if (!cell(text).startsWith('"\'')) {
       faults.push(`the cell ${JSON.stringify(text)} stays a formula`);
     }
+  }
+  if (cell('a;=1\t"-2') !== `"a;'=1\t""'-2"`) {
+    faults.push(`a formula behind another separator is ${cell('a;=1\t"-2')}`);
   }
   if (cell('a "b", c') !== '"a ""b"", c"') {
     faults.push(`a quoted cell is ${cell('a "b", c')}`);

@@ -64,4 +64,14 @@ public final class Schemas {
     public static String correction() {
         return Resources.text("schemas/correction.schema.json");
     }
+
+    /** Text of the schema of what {@code measure --batch --json} prints. */
+    public static String batch() {
+        return Resources.text("schemas/batch.schema.json");
+    }
+
+    /** Text of the schema of {@code batch.json} in a session of a batch. */
+    public static String batchSession() {
+        return Resources.text("schemas/batch-session.schema.json");
+    }
 }

@@ -82,7 +82,9 @@ class SchemasTest {
         "tones",
         "toneReadings",
         "comparison",
-        "history"
+        "history",
+        "batch",
+        "batchSession"
     })
     void areSchemasOfDraft202012(String name) {
         JsonSchema meta =
@@ -133,6 +135,52 @@ class SchemasTest {
         assertRefused("results", RESULTS, right, wrong);
     }
 
+    private static final String BATCH =
+            """
+            { "format": "offtape-batch", "version": 1, "returns": [
+              { "name": "a", "file": "a.wav", "state": "measured", "decision": "Keep it.",
+                "limitsFailed": 0, "figures": [ { "name": "Speed", "unit": "%", "values": [
+                  { "value": 0.1, "unit": "%", "uncertainty": 0.01 } ] } ] },
+              { "name": "b", "file": "b.wav", "state": "refused", "reason": "No sound.",
+                "figures": [] },
+              { "name": "c", "file": "c.wav", "state": "not measured yet", "figures": [] } ] }
+            """;
+
+    @Test
+    void batchesAreTold() {
+        assertEquals(Set.of(), faults("batch", BATCH));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "\"version\": 1|\"version\": 2",
+                "\"name\": \"c\",|",
+                "\"state\": \"measured\"|\"state\": \"refused\"",
+                "\"state\": \"refused\"|\"state\": \"unchanged\"",
+                "\"state\": \"not measured yet\"|\"state\": \"refused\"",
+                "\"state\": \"not measured yet\"|\"state\": \"done\"",
+                "\"limitsFailed\": 0|\"limitsFailed\": -1",
+                "\"unit\": \"%\", \"uncertainty\"|\"uncertainty\"",
+                "\"value\": 0.1|\"value\": null",
+                "\"values\": [|\"values\": [], \"others\": [",
+            })
+    void refuseBatchesThatDoNot(String right, String wrong) {
+        assertRefused("batch", BATCH, right, wrong);
+    }
+
+    @Test
+    void aSealHasThreeDigests() {
+        String digest = "\"" + "0a".repeat(32) + "\"";
+        String seal =
+                "{\"format\": \"offtape-batch-session\", \"version\": 1, \"recordingSha256\": D,"
+                        + " \"inputsSha256\": D, \"resultsSha256\": D}";
+        assertEquals(Set.of(), faults("batchSession", seal.replace("D", digest)));
+        assertEquals(3, faults("batchSession", seal.replace("D", "\"0A\"")).size());
+    }
+
     private static void assertRefused(String schema, String good, String right, String wrong) {
         String bad = good.replace(right, wrong == null ? "" : wrong);
         assertFalse(bad.equals(good), "nothing was changed");
@@ -153,6 +201,8 @@ class SchemasTest {
             case "toneReadings" -> Schemas.toneReadings();
             case "comparison" -> Schemas.comparison();
             case "history" -> Schemas.history();
+            case "batch" -> Schemas.batch();
+            case "batchSession" -> Schemas.batchSession();
             default -> Schemas.results();
         };
     }

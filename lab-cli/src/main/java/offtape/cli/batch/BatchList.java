@@ -25,14 +25,14 @@ public final class BatchList {
     }
 
     /**
-     * The returns of a list, each with the name of its session.
+     * The returns of a list, each once and with the name of its session.
      *
      * @param list the file
      * @param otherwise folder of the programme of returns for which the list names none, or null
      * @throws UnusableInputException if it cannot be read, says what cannot be understood or names
-     *     no return, or two sessions would get the same name
+     *     no return, says two things of one return, or two sessions would get the same name
      */
-    public static List<BatchEntry> read(Path list, Path otherwise) {
+    public static ListedReturns read(Path list, Path otherwise) {
         BatchList reading = new BatchList(list);
         reading.understand(text(list));
         if (reading.entries.isEmpty()) {
@@ -47,7 +47,9 @@ public final class BatchList {
                                 + " programme to the list.");
             }
         }
-        return new SessionNames(list).given(reading.entries);
+        Repeats repeats = new Repeats(list);
+        List<BatchEntry> once = repeats.without(reading.entries);
+        return new ListedReturns(new SessionNames(list).given(once), repeats.notes());
     }
 
     private static String text(Path list) {

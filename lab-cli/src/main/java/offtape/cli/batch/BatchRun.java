@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -125,7 +126,13 @@ public final class BatchRun {
         code = Math.max(code, how);
         finished++;
         terminal.message(
-                String.format("[%d/%d] %s: %s", finished, entries.size(), row.name(), words(row)));
+                String.format(
+                        Locale.ROOT,
+                        "[%d/%d] %s: %s",
+                        finished,
+                        entries.size(),
+                        row.name(),
+                        words(row)));
         if (!summaryLost) {
             publish();
         }

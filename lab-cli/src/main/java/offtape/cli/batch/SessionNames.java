@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
+import offtape.core.text.InertText;
 import offtape.report.render.BatchCsv;
 
 /**
@@ -16,9 +17,11 @@ import offtape.report.render.BatchCsv;
  */
 final class SessionNames {
 
-    /** What no common file system takes, and what hides a folder or leads out of it. */
-    private static final Pattern UNFIT =
-            Pattern.compile("[\\p{Cntrl}/\\\\:*?\"<>|]|^[. ]|[. ]$|^$");
+    /**
+     * What no common file system takes, what hides a folder or leads out of it, and what stands for
+     * a character that steers.
+     */
+    private static final Pattern UNFIT = Pattern.compile("[\uFFFD/\\\\:*?\"<>|]|^[. ]|[. ]$|^$");
 
     private final Path list;
     private final Map<String, Integer> taken = new HashMap<>();
@@ -44,7 +47,7 @@ final class SessionNames {
     }
 
     private void take(BatchEntry entry) {
-        if (UNFIT.matcher(entry.name()).find()) {
+        if (UNFIT.matcher(InertText.line(entry.name())).find()) {
             throw refused(
                     entry,
                     "\""
@@ -76,7 +79,8 @@ final class SessionNames {
     }
 
     private static String stem(Path file) {
-        String name = file.getFileName() == null ? "" : file.getFileName().toString();
+        String name =
+                file.getFileName() == null ? "" : InertText.line(file.getFileName().toString());
         int dot = name.lastIndexOf('.');
         String stem = UNFIT.matcher(dot > 0 ? name.substring(0, dot) : name).replaceAll("_");
         return stem.isEmpty() ? "_" : stem;

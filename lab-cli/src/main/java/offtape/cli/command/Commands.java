@@ -84,7 +84,7 @@ public final class Commands {
         } catch (InvalidPathException e) {
             throw new TypeConversionException(
                     "\""
-                            + text.replaceAll("\\p{Cntrl}", "?")
+                            + text
                             + "\" is no file name here. If it holds letters beyond ASCII, set LC_ALL"
                             + " to a UTF-8 locale such as C.UTF-8.");
         }

@@ -54,8 +54,10 @@ final class CorrectWords {
 
     private static String met(ChannelCorrection x) {
         return Figures.text(
-                        "Response         %-5s within 0.5 dB of the target from "
-                                .formatted(x.channel()))
+                        String.format(
+                                Locale.ROOT,
+                                "Response         %-5s within 0.5 dB of the target from ",
+                                x.channel()))
                 + hertz(x.metFromHz())
                 + " to "
                 + hertz(x.metToHz())
@@ -65,6 +67,7 @@ final class CorrectWords {
 
     private static String limited(ChannelCorrection x) {
         return String.format(
+                Locale.ROOT,
                 "Held back        %-5s the limits hold more than 0.5 dB back: %s",
                 x.channel(),
                 x.limited().stream().map(CorrectWords::stretch).collect(Collectors.joining(", ")));
@@ -94,12 +97,13 @@ final class CorrectWords {
         for (FilterFile.Channel x : f.channels()) {
             lines.add(
                     Figures.text(
-                                    "Filter           %-5s %d Hz, %d samples (%.0f ms)"
-                                            .formatted(
-                                                    x.channel(),
-                                                    f.sampleRateHz(),
-                                                    f.taps(),
-                                                    f.milliseconds()))
+                                    String.format(
+                                            Locale.ROOT,
+                                            "Filter           %-5s %d Hz, %d samples (%.0f ms)",
+                                            x.channel(),
+                                            f.sampleRateHz(),
+                                            f.taps(),
+                                            f.milliseconds()))
                             + Figures.text(
                                     ": off the wanted gain by %.3f dB at most",
                                     x.error().worstDb()));
@@ -120,7 +124,7 @@ final class CorrectWords {
                         : e.bands().stream()
                                 .map(CorrectWords::band)
                                 .collect(Collectors.joining("; "));
-        return String.format("Equaliser        %-5s ", x.channel())
+        return String.format(Locale.ROOT, "Equaliser        %-5s ", x.channel())
                 + bands
                 + Figures.text(
                         "; level %+.1f dB; off by %.1f dB at most, %.1f dB rms",
@@ -137,7 +141,7 @@ final class CorrectWords {
     }
 
     private static String noise(NoiseChange n) {
-        String who = String.format("Hiss             %-5s ", n.channel());
+        String who = String.format(Locale.ROOT, "Hiss             %-5s ", n.channel());
         return n.aWeighted().isKnown()
                 ? who
                         + Figures.text(
@@ -148,7 +152,7 @@ final class CorrectWords {
     }
 
     private static String headroom(Headroom h) {
-        String who = String.format("Highs            %-5s ", h.channel());
+        String who = String.format(Locale.ROOT, "Highs            %-5s ", h.channel());
         if (!h.highsBelow().isKnown()) {
             return who + "headroom unknown. " + h.highsBelow().reason();
         }
@@ -233,8 +237,10 @@ final class CorrectWords {
                                 v.noiseMeasured().value(), v.noisePredicted().value())
                         : "";
         return Figures.text(
-                        "Tried            %-5s off target by %%.2f dB at most, %%.2f dB rms, from "
-                                .formatted(v.channel()),
+                        String.format(
+                                Locale.ROOT,
+                                "Tried            %-5s off target by %%.2f dB at most, %%.2f dB rms, from ",
+                                v.channel()),
                         v.worstDb(),
                         v.rmsDb())
                 + hertz(v.fromHz())

@@ -79,7 +79,7 @@ final class FaultsCommand implements Callable<Integer> {
         throw new ParameterException(
                 spec.commandLine(),
                 "There is no fault \""
-                        + typed.replaceAll("\\p{Cntrl}", "?")
+                        + typed
                         + "\""
                         + Nearest.to(typed, codes)
                                 .map(near -> "; did you mean " + near + "?")

@@ -4,9 +4,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import offtape.cli.batch.BatchEntry;
 import offtape.cli.batch.BatchList;
 import offtape.cli.batch.BatchRun;
+import offtape.cli.batch.ListedReturns;
 import offtape.cli.terminal.Terminal;
 import offtape.core.output.OutputFolder;
 import offtape.report.batch.BatchSummary;
@@ -82,7 +82,8 @@ final class MeasureCommand implements Callable<Integer> {
                     "Measure every return of a list, several at once: a text file with one return a"
                             + " line, or a CSV table with the columns file and, as far as they"
                             + " differ, name, programme, mode, machine-name, tape, tape-speed,"
-                            + " channels, note. Paths count from the folder of the list. Each return"
+                            + " channels, note. Paths count from the folder of the list. A return that"
+                            + " is listed again is measured once. Each return"
                             + " gets a session in a folder of its name below --out, where summary.csv"
                             + " tells of all. Sessions whose return, programme and options are as"
                             + " they were are left alone. With --json the summary is printed.")
@@ -146,9 +147,11 @@ final class MeasureCommand implements Callable<Integer> {
                         capture.loopbackSha256(),
                         new Judgement(limits.set(), limits.economics()),
                         force);
-        List<BatchEntry> entries = BatchList.read(batch, programme);
+        ListedReturns listed = BatchList.read(batch, programme);
+        listed.notes().forEach(terminal::message);
         try (OutputFolder folder = OutputFolder.open(out, force, BatchCsv.NAME)) {
-            BatchRun run = new BatchRun(entries, job, folder, terminal, common.isVerbose());
+            BatchRun run =
+                    new BatchRun(listed.entries(), job, folder, terminal, common.isVerbose());
             BatchSummary summary = run.run(Runtime.getRuntime().availableProcessors());
             if (json) {
                 terminal.raw(ResultsJson.write(summary));

@@ -147,7 +147,7 @@ final class PrepareCommand implements Callable<Integer> {
             ProgrammeWriter.write(sheet, folder);
             folder.commit();
         }
-        terminal.message(ProgrammeWords.of(sheet, tapeSpeed));
+        ProgrammeWords.of(sheet, tapeSpeed).forEach(terminal::message);
         terminal.message("Written to " + out + ".");
     }
 }

@@ -1,5 +1,6 @@
 package offtape.cli.command;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import offtape.core.programme.Cue;
@@ -13,14 +14,15 @@ final class ProgrammeWords {
 
     private ProgrammeWords() {}
 
-    static String of(CueSheet sheet, TapeSpeed speed) {
-        StringBuilder text = new StringBuilder();
+    /** A line about the whole, then one a cue. */
+    static List<String> of(CueSheet sheet, TapeSpeed speed) {
+        List<String> lines = new ArrayList<>();
         double seconds = sheet.seconds(sheet.frames());
-        text.append(
+        lines.add(
                 String.format(
                         Locale.ROOT,
                         "Programme for %s: %d min %02d s, %d Hz, 24 bit, reference tone at %.1f dBFS,"
-                                + " loudest tone at %.1f dBFS.%n",
+                                + " loudest tone at %.1f dBFS.",
                         speed,
                         (int) seconds / 60,
                         (int) seconds % 60,
@@ -28,16 +30,16 @@ final class ProgrammeWords {
                         sheet.referenceDbfs(),
                         Decibels.ofAmplitude(new ProgrammeSignal(sheet).peak())));
         for (Cue cue : sheet.cues()) {
-            text.append(
+            lines.add(
                     String.format(
                             Locale.ROOT,
-                            "  %6.1f s  %5.1f s  %-5s  %s%n",
+                            "  %6.1f s  %5.1f s  %-5s  %s",
                             sheet.seconds(cue.startFrame()),
                             sheet.seconds(cue.frames()),
                             cue.channels().key(),
                             content(cue)));
         }
-        return text.toString().stripTrailing();
+        return lines;
     }
 
     private static String content(Cue cue) {

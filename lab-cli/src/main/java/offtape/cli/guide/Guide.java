@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -66,8 +67,12 @@ public final class Guide {
             for (Step s : Step.values()) {
                 terminal.message(
                         String.format(
+                                Locale.ROOT,
                                 "  %d  %-9s %s%s",
-                                s.number(), s.key(), s.what(), done.contains(s) ? " (done)" : ""));
+                                s.number(),
+                                s.key(),
+                                s.what(),
+                                done.contains(s) ? " (done)" : ""));
             }
             Optional<String> answer =
                     terminal.answer("Which step (q ends)", Integer.toString(next.number()));

@@ -7,10 +7,11 @@ import java.nio.file.StandardCopyOption;
 import java.util.Map;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.json.StrictJson;
+import offtape.core.output.OwnersOnly;
 
 /**
- * The settings of a user. A file that cannot be read or written never stops a command: it is a
- * convenience.
+ * The settings of a user, readable by that user alone. They hold no secret. A file that cannot be
+ * read or written never stops a command: it is a convenience.
  */
 public final class SettingsFile {
 
@@ -55,14 +56,19 @@ public final class SettingsFile {
     /** Remembers; returns whether that could be done. */
     public boolean write(SoundSettings settings) {
         try {
-            Files.createDirectories(file.getParent());
+            OwnersOnly.makeAll(file.getParent());
+            // readable by its owner alone
             Path fresh = Files.createTempFile(file.getParent(), "settings", ".new");
-            Files.writeString(fresh, json().write(settings));
-            Files.move(
-                    fresh,
-                    file,
-                    StandardCopyOption.ATOMIC_MOVE,
-                    StandardCopyOption.REPLACE_EXISTING);
+            try {
+                Files.writeString(fresh, json().write(settings));
+                Files.move(
+                        fresh,
+                        file,
+                        StandardCopyOption.ATOMIC_MOVE,
+                        StandardCopyOption.REPLACE_EXISTING);
+            } finally {
+                Files.deleteIfExists(fresh);
+            }
             return true;
         } catch (IOException | UnsupportedOperationException e) {
             return false;

@@ -44,8 +44,10 @@ record DeviceChoice(List<Mixer> devices, String verb) {
 
     private String none(String name) {
         return String.format(
+                Locale.ROOT,
                 "There is no sound device \"%s\" that %s. \"offtape devices\" lists them by name.",
-                name, verb);
+                name,
+                verb);
     }
 
     private String several(String name, List<Mixer> like) {
@@ -54,7 +56,10 @@ record DeviceChoice(List<Mixer> devices, String verb) {
                         .map(d -> "\"" + d.getMixerInfo().getName() + "\"")
                         .collect(Collectors.joining(", "));
         return String.format(
+                Locale.ROOT,
                 "\"%s\" fits more than one sound device that %s: %s. Give more of the name.",
-                name, verb, names);
+                name,
+                verb,
+                names);
     }
 }

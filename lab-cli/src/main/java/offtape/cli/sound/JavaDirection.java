@@ -2,6 +2,7 @@ package offtape.cli.sound;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.sound.sampled.AudioFormat;
@@ -101,7 +102,7 @@ final class JavaDirection<L extends DataLine> {
     String shown(String device) {
         return device == null
                 ? "The system's own " + noun
-                : String.format("The %s \"%s\"", noun, device);
+                : String.format(Locale.ROOT, "The %s \"%s\"", noun, device);
     }
 
     /** As in "a device that plays". */

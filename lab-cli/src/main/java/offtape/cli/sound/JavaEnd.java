@@ -1,5 +1,6 @@
 package offtape.cli.sound;
 
+import java.util.Locale;
 import java.util.stream.IntStream;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.DataLine;
@@ -66,10 +67,14 @@ record JavaEnd<L extends DataLine>(L line, FrameCoding coding, String name) {
 
     private static String refused(String name, int rateHz, ChannelPair channels) {
         return String.format(
+                Locale.ROOT,
                 "%s does not open at %d Hz with %s %s, be it with 24, 32 or 16 bits. Close other"
                         + " programs that use it, or choose a rate and channels that \"offtape"
                         + " devices\" lists.",
-                name, rateHz, channels.numbers().size() == 1 ? "channel" : "channels", channels);
+                name,
+                rateHz,
+                channels.numbers().size() == 1 ? "channel" : "channels",
+                channels);
     }
 
     /** Width of its samples. */

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import offtape.core.text.InertText;
 import org.jline.terminal.Attributes;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
@@ -103,7 +104,7 @@ public final class LiveScreen implements AutoCloseable {
         StringBuilder picture = new StringBuilder(control(Capability.cursor_home));
         List<String> shown = fitted(lines, terminal.getRows());
         for (int i = 0; i < shown.size(); i++) {
-            String line = shown.get(i);
+            String line = InertText.line(shown.get(i));
             picture.append(line, 0, Math.min(line.length(), width()));
             picture.append(control(Capability.clr_eol));
             picture.append(i + 1 < shown.size() ? "\r\n" : "");

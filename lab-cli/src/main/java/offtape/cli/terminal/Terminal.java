@@ -8,14 +8,22 @@ import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import offtape.core.text.InertText;
 
 /**
  * Where words go: figures to standard output, messages and progress to standard error. Everything
  * is UTF-8. Progress is redrawn in place on a terminal and written as plain lines elsewhere.
+ *
+ * <p>Texts may hold names that anybody gave. Each is one line, and what would steer a terminal is
+ * taken out of it: no name can move the cursor, recolour, retitle, answer for the user or pass for
+ * a further line.
  */
 public final class Terminal {
 
@@ -92,7 +100,7 @@ public final class Terminal {
         return ownStreams && Interactive.keys() ? LiveScreen.ofSystem() : Optional.empty();
     }
 
-    /** Standard output for what writes by itself, such as help texts. */
+    /** Standard output for help texts, which are all the program's own. */
     public PrintWriter writer() {
         return new PrintWriter(out, true);
     }
@@ -100,13 +108,13 @@ public final class Terminal {
     /** Prints a result to standard output. */
     public synchronized void result(String text) {
         endProgress();
-        out.println(text);
+        out.println(InertText.line(text));
     }
 
-    /** Prints text to standard output as it is, without a line end of its own. */
+    /** Prints text of several lines to standard output, without a line end of its own. */
     public synchronized void raw(String text) {
         endProgress();
-        out.print(text);
+        out.print(InertText.lines(text));
         out.flush();
     }
 
@@ -114,7 +122,7 @@ public final class Terminal {
     public synchronized void message(String text) {
         if (!quiet) {
             endProgress();
-            err.println(text);
+            err.println(InertText.line(text));
         }
     }
 
@@ -122,20 +130,37 @@ public final class Terminal {
     public synchronized void detail(String text) {
         if (verbose) {
             endProgress();
-            err.println(text);
+            err.println(InertText.line(text));
         }
     }
 
     /** Prints an error to standard error. */
     public synchronized void error(String text) {
         endProgress();
-        err.println("offtape: " + text);
+        err.println("offtape: " + InertText.line(text));
     }
 
     /** Prints the trace of a fault to standard error, for verbose output. */
     public synchronized void trace(Throwable fault) {
         endProgress();
-        fault.printStackTrace(err);
+        trace(fault, "", Collections.newSetFromMap(new IdentityHashMap<>()));
+    }
+
+    /** The library's own way would print a message as it is, with all its lines. */
+    private void trace(Throwable fault, String begin, Set<Throwable> told) {
+        if (!told.add(fault)) {
+            return;
+        }
+        err.println(begin + InertText.line(fault.toString()));
+        for (StackTraceElement place : fault.getStackTrace()) {
+            err.println("    at " + place);
+        }
+        for (Throwable beside : fault.getSuppressed()) {
+            trace(beside, "Beside it: ", told);
+        }
+        if (fault.getCause() != null) {
+            trace(fault.getCause(), "Caused by: ", told);
+        }
     }
 
     /** Shows what is being done: step {@code done} of {@code all}. */
@@ -154,9 +179,9 @@ public final class Terminal {
             return Optional.empty();
         }
         endProgress();
-        err.println(question);
+        err.println(InertText.line(question));
         for (int i = 0; i < choices.size(); i++) {
-            err.println("  " + (i + 1) + "  " + choices.get(i));
+            err.println("  " + (i + 1) + "  " + InertText.line(choices.get(i)));
         }
         err.print("Number or name (empty: not known): ");
         err.flush();
@@ -184,7 +209,7 @@ public final class Terminal {
             return false;
         }
         endProgress();
-        err.println(what);
+        err.println(InertText.line(what));
         err.print("Press Enter when ready. ");
         err.flush();
         try {
@@ -210,7 +235,7 @@ public final class Terminal {
             return Optional.empty();
         }
         endProgress();
-        err.print(question + " [" + usual + "]: ");
+        err.print(InertText.line(question + " [" + usual + "]: "));
         err.flush();
         try {
             return Optional.ofNullable(answers.readLine())
@@ -227,11 +252,11 @@ public final class Terminal {
             return;
         }
         if (interactive) {
-            err.print("\r\u001b[K" + line);
+            err.print("\r\u001b[K" + InertText.line(line));
             err.flush();
             progressShown = true;
         } else {
-            err.println(line);
+            err.println(InertText.line(line));
         }
     }
 

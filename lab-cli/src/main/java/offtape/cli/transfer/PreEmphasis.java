@@ -1,6 +1,7 @@
 package offtape.cli.transfer;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
 import offtape.core.audio.AudioSource;
@@ -31,10 +32,14 @@ public record PreEmphasis(String file, int sampleRateHz, double[][] response, St
             if (sound.channels() > 2 || sound.frames() < 1 || sound.frames() > LONGEST) {
                 throw new UnusableInputException(
                         String.format(
+                                Locale.ROOT,
                                 "%s is no impulse response for pre-emphasis: it has %d channels and"
                                         + " %d frames, and 1 or 2 channels of 1 to %d frames are"
                                         + " needed.",
-                                file, sound.channels(), sound.frames(), LONGEST));
+                                file,
+                                sound.channels(),
+                                sound.frames(),
+                                LONGEST));
             }
             return new PreEmphasis(
                     file.toString(),
@@ -53,9 +58,13 @@ public record PreEmphasis(String file, int sampleRateHz, double[][] response, St
         if (stem.sampleRateHz() != sampleRateHz) {
             throw new UnusableInputException(
                     String.format(
+                            Locale.ROOT,
                             "The filter %s is made for %d Hz, and %s has %d Hz. Write the filter at"
                                     + " that rate, or send stems of one rate at a time.",
-                            file, sampleRateHz, stem.name(), stem.sampleRateHz()));
+                            file,
+                            sampleRateHz,
+                            stem.name(),
+                            stem.sampleRateHz()));
         }
         return new ConvolvedSound(stem, response);
     }

@@ -3,8 +3,6 @@ package offtape.cli.transfer;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -13,6 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.json.BoundedJson;
+import offtape.core.json.JsonLayout;
 import offtape.core.json.StrictJson;
 
 /**
@@ -95,13 +95,11 @@ public record TransferLog(
 
     /** Its text. */
     byte[] bytes() {
-        DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
-        // the same line ends on every system
-        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-        printer.indentObjectsWith(indenter);
-        printer.indentArraysWith(indenter);
         try {
-            String text = new ObjectMapper().writer(printer).writeValueAsString(this) + "\n";
+            // nothing is read by it
+            ObjectMapper mapper = BoundedJson.mapper(0).build();
+            String text =
+                    mapper.writer(JsonLayout.objectsAndLists()).writeValueAsString(this) + "\n";
             return text.getBytes(StandardCharsets.UTF_8);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("the log could not be written: " + e.getMessage(), e);

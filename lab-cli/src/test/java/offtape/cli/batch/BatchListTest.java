@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a list of returns may look like, and how one that cannot be understood is refused. */
 class BatchListTest {
@@ -28,7 +29,7 @@ class BatchListTest {
 
     private List<BatchEntry> read(String text, Path programme) throws IOException {
         Path list = folder.resolve("list.txt");
-        return BatchList.read(Files.writeString(list, text), programme);
+        return BatchList.read(Files.writeString(list, text), programme).entries();
     }
 
     private static List<String> names(List<BatchEntry> entries) {
@@ -88,10 +89,58 @@ class BatchListTest {
     void namesComeFromFilesAndAreMadeUnique() throws IOException {
         String list =
                 "a/reel.wav\nb/reel.wav\n# c/reel.wav\nreel-2.flac\nREEL.aiff\n"
-                        + "summary.csv.wav\n.x?.wav\n";
+                        + "summary.csv.wav\n.x?.wav\na\u202e\u009bb.wav\n";
         assertEquals(
-                List.of("reel", "reel-2", "reel-2-2", "REEL-3", "summary.csv-2", "_x_"),
+                List.of("reel", "reel-2", "reel-2-2", "REEL-3", "summary.csv-2", "_x_", "a__b"),
                 names(read(list, PROGRAMME)));
+    }
+
+    @Test
+    void aReturnThatIsListedAgainIsMeasuredOnce() throws IOException {
+        Files.createDirectory(folder.resolve("b"));
+        Files.writeString(folder.resolve("a.wav"), "");
+        Files.createSymbolicLink(folder.resolve("link.wav"), Path.of("a.wav"));
+        Path list =
+                Files.writeString(
+                        folder.resolve("list.txt"),
+                        "a.wav\nb/a.wav\nb/../a.wav\nlink.wav\ngone.wav\n./gone.wav\n");
+        ListedReturns listed = BatchList.read(list, PROGRAMME);
+        assertEquals(List.of("a", "a-2", "gone"), names(listed.entries()));
+        assertEquals(
+                List.of(
+                        list + ", line 3: b/../a.wav is in line 1 already and is measured once.",
+                        list + ", line 4: link.wav is in line 1 already and is measured once.",
+                        list + ", line 6: ./gone.wav is in line 5 already and is measured once."),
+                listed.notes());
+    }
+
+    @Test
+    void otherChannelsOfAFileAreAnotherReturn() throws IOException {
+        String list = "file,channels,note\na.wav,,x\na.wav,\"3,4\",y\na.wav,\"4,3\",z\n";
+        assertEquals(List.of("a", "a-2", "a-3"), names(read(list, PROGRAMME)));
+    }
+
+    /** One recording that passed for two machines would tell that they are alike. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "name;x;y",
+                "name;x;",
+                "programme;p;q",
+                "mode;two-pass;off-tape",
+                "machine-name;A;B",
+                "tape;A;B",
+                "tape-speed;7.5ips;15ips",
+                "note;;B"
+            })
+    void whatSaysTwoThingsOfOneReturnIsRefused(String column) {
+        String[] words = column.split(";", -1);
+        String list = "file," + words[0] + "\na.wav," + words[1] + "\n./a.wav," + words[2] + "\n";
+        refused(
+                list,
+                PROGRAMME,
+                "line 3: ./a.wav is in line 2 already, with something else beside it. Leave one of"
+                        + " the two out, or name other channels.");
     }
 
     @ParameterizedTest
@@ -101,6 +150,7 @@ class BatchListTest {
             value = {
                 "file,name;a.wav,x;b.wav,X | line 3: \"X\" is the name of the session of line 2",
                 "file,name;a.wav,../x | line 2: \"../x\" cannot be the name of a folder",
+                "file,name;a.wav,x\u202ey | line 2: \"x\u202ey\" cannot be the name of a folder",
                 "file,name;a.wav,summary.csv | line 2: \"summary.csv\" is the name of the summary",
                 "file,taype;a.wav,x | line 1: there is no column \"taype\"; there are file, name,",
                 "file,tape,tape;a.wav,x,y | line 1: the column tape is there twice",

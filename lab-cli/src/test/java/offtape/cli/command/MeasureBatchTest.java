@@ -7,6 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,6 +20,7 @@ import java.util.TreeSet;
 import offtape.cli.batch.Seal;
 import offtape.core.output.OutputFolder;
 import offtape.core.output.Sha256;
+import offtape.reference.Schemas;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,6 +54,10 @@ class MeasureBatchTest {
         return cells[0] + " " + cells[1] + " " + cells[2];
     }
 
+    private static JsonSchema schema(String text) {
+        return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(text);
+    }
+
     @Test
     void oneBadFileStopsNoOtherAndWhatIsDoneIsLeftAlone() throws Exception {
         Lab lab = new Lab(folder);
@@ -60,7 +69,8 @@ class MeasureBatchTest {
                         + "file;note;mode\r\n"
                         + "\r\n"
                         + "words.wav;;\r\n"
-                        + "return.wav;\"=1+1; \"\"as found\"\"\";reference-tape\r\n");
+                        + "return.wav;\"=1+1; \"\"as found\"\"\";reference-tape\r\n"
+                        + "words.wav\r\n");
 
         Tool.Outcome first = batch("--tape", "A");
 
@@ -72,6 +82,19 @@ class MeasureBatchTest {
                         .contains("2 returns: 1 measured, 0 unchanged and left alone, 1 refused."),
                 first.err());
         assertEquals(3, first.out().lines().count(), first.out());
+        assertTrue(
+                first.err()
+                        .startsWith(
+                                lab.path("list.csv")
+                                        + ", line 6: words.wav is in line 4 already and is measured"
+                                        + " once.\n"),
+                first.err());
+        assertEquals(
+                Set.of(),
+                schema(Schemas.batchSession())
+                        .validate(
+                                Files.readString(lab.path("archive/return/batch.json")),
+                                InputFormat.JSON));
         // the session is the one that the same options give by themselves
         Tool.run(
                 Lab.line(
@@ -97,6 +120,7 @@ class MeasureBatchTest {
         assertEquals("return return.wav unchanged", row(2));
         assertEquals(once.get(2), summary().get(2).replace(",unchanged,", ",measured,"));
         assertEquals(before, Files.getLastModifiedTime(lab.path("archive/return/results.json")));
+        assertEquals(Set.of(), schema(Schemas.batch()).validate(second.out(), InputFormat.JSON));
         JsonNode json = new ObjectMapper().readTree(second.out());
         assertEquals("refused", json.at("/returns/0/state").asText());
         assertEquals("unchanged", json.at("/returns/1/state").asText());

@@ -263,6 +263,6 @@ class SessionJsonTest {
         Object[] verbose = Stream.concat(Stream.of(line), Stream.of("--verbose")).toArray();
         Tool.Outcome outcome = Tool.run(verbose);
         assertEquals(3, outcome.code());
-        assertTrue(outcome.err().contains("\tat offtape."), outcome.err());
+        assertTrue(outcome.err().contains("    at offtape."), outcome.err());
     }
 }

@@ -3,10 +3,12 @@ package offtape.cli.settings;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -79,5 +81,39 @@ class SettingsFileTest {
     private static SoundSettings settings(String words) {
         List<String> w = Stream.of(words.split(" ")).map(x -> x.equals("-") ? null : x).toList();
         return new SoundSettings(w.get(0), w.get(1), w.get(2), w.get(3), w.get(4));
+    }
+
+    /**
+     * Rights as POSIX writes them; the XDG specification asks for 0700 of folders made on the way.
+     */
+    @Test
+    void nobodyElseReadsThemAndNothingIsLeftBeside() throws IOException {
+        assumeTrue(folder.getFileSystem().supportedFileAttributeViews().contains("posix"));
+        Path path = folder.resolve("config/offtape/settings.json");
+        assertTrue(SettingsFile.at(path).write(SoundSettings.NONE));
+        assertEquals("rw-------", rights(path));
+        assertEquals("rwx------", rights(path.getParent()));
+        assertEquals("rwx------", rights(path.getParent().getParent()));
+
+        // a folder in the way: the new file cannot be moved there
+        Path blocked = Files.createDirectories(folder.resolve("blocked/settings.json/full"));
+        assertFalse(SettingsFile.at(blocked.getParent()).write(SoundSettings.NONE));
+        try (Stream<Path> all = Files.list(folder.resolve("blocked"))) {
+            assertEquals(List.of(blocked.getParent()), all.toList());
+        }
+    }
+
+    /** Which devices and channels: nothing that opens anything. */
+    @Test
+    void theyHoldNoSecret() {
+        assertEquals(
+                List.of("layer", "output", "outputChannels", "input", "inputChannels"),
+                Stream.of(SoundSettings.class.getRecordComponents())
+                        .map(c -> c.getName())
+                        .toList());
+    }
+
+    private static String rights(Path path) throws IOException {
+        return PosixFilePermissions.toString(Files.getPosixFilePermissions(path));
     }
 }

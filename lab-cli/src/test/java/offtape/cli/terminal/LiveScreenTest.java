@@ -69,6 +69,15 @@ class LiveScreenTest {
     }
 
     @Test
+    void noNameSteersTheScreen() throws IOException {
+        try (LiveScreen screen = screen(terminal("", 80, 3))) {
+            drawn.reset();
+            screen.show(List.of("a\u001b[2Jb\u009b\u202e\nc"));
+            assertTrue(text().contains("a\uFFFD[2Jb\uFFFD\uFFFD\uFFFDc"), text());
+        }
+    }
+
+    @Test
     void keysComeOneByOneAndArrowsArePlusAndMinus() throws IOException {
         List<Integer> pressed = new ArrayList<>();
         try (LiveScreen screen = screen(terminal("a\u001b[A\u001bOB\u001b[1;5Cq", 80, 24))) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedReader;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
@@ -114,5 +115,85 @@ class TerminalTest {
         Terminal ended =
                 Terminal.of(stream(out), stream(err), new BufferedReader(new StringReader("")));
         assertEquals(Optional.empty(), ended.choice("Which?", List.of("a", "b")));
+    }
+
+    private static final String HOSTILE = "a\u001b[2J\u009b1m\u202e\rb\nc\td";
+    private static final String INERT = "a\uFFFD[2J\uFFFD1m\uFFFD\uFFFDb\uFFFDc\uFFFDd";
+
+    @Test
+    void noTextSteersTheTerminalOrPassesForAnotherLine() {
+        Terminal terminal = terminal(false);
+        terminal.setVerbose(true);
+        terminal.result(HOSTILE);
+        terminal.message(HOSTILE);
+        terminal.detail(HOSTILE);
+        terminal.error(HOSTILE);
+        terminal.progress(1, 2, HOSTILE);
+        terminal.status(HOSTILE);
+        assertEquals(INERT + "\n", text(out));
+        assertEquals(
+                INERT
+                        + "\n"
+                        + INERT
+                        + "\nofftape: "
+                        + INERT
+                        + "\n[1/2] "
+                        + INERT
+                        + "\n"
+                        + INERT
+                        + "\n",
+                text(err));
+    }
+
+    @Test
+    void onATerminalOnlyTheProgramItselfSteers() {
+        terminal(true).status(HOSTILE);
+        assertEquals("\r\u001b[K" + INERT, text(err));
+    }
+
+    @Test
+    void textsOfSeveralLinesKeepThem() {
+        terminal(false).raw("{\n\t\"a\": \u001b\r}\n");
+        assertEquals("{\n\t\"a\": \uFFFD\uFFFD}\n", text(out));
+    }
+
+    @Test
+    void questionsAreInert() {
+        Terminal terminal =
+                Terminal.of(
+                        stream(out),
+                        stream(err),
+                        new BufferedReader(new StringReader("\n".repeat(3))));
+        terminal.choice(HOSTILE, List.of(HOSTILE));
+        terminal.ready(HOSTILE);
+        terminal.answer(HOSTILE, HOSTILE);
+        assertEquals(
+                INERT
+                        + "\n  1  "
+                        + INERT
+                        + "\nNumber or name (empty: not known): "
+                        + INERT
+                        + "\nPress Enter when ready. "
+                        + INERT
+                        + " ["
+                        + INERT
+                        + "]: ",
+                text(err));
+    }
+
+    @Test
+    void tracesTellEachFaultOnceAndAreInert() {
+        Exception fault = new IllegalStateException(HOSTILE, new IOException("below"));
+        fault.getCause().initCause(fault);
+        fault.addSuppressed(new IOException("beside"));
+        terminal(false).trace(fault);
+        List<String> heads = text(err).lines().filter(line -> !line.startsWith("    at ")).toList();
+        assertEquals(
+                List.of(
+                        "java.lang.IllegalStateException: " + INERT,
+                        "Beside it: java.io.IOException: beside",
+                        "Caused by: java.io.IOException: below"),
+                heads);
+        assertTrue(text(err).contains("\n    at " + TerminalTest.class.getName()), text(err));
     }
 }

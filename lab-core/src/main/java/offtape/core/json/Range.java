@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.InertText;
 
 /** Checks of single members; what they throw is a sentence to which the reader adds the place. */
 public final class Range {
@@ -35,7 +36,9 @@ public final class Range {
             return otherwise;
         }
         require(name.length() <= 40, "\"name\" has more than 40 letters.");
-        require(!name.matches("(?s).*\\p{Cntrl}.*"), "\"name\" must be one line of text.");
+        require(
+                name.codePoints().noneMatch(InertText::isSteering),
+                "\"name\" must be one line of text.");
         return name.strip();
     }
 

@@ -2,11 +2,14 @@ package offtape.core.json;
 
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.InertText;
 
 /** What is wrong with a JSON text, in words. */
 final class Refusal {
@@ -14,6 +17,15 @@ final class Refusal {
     private Refusal() {}
 
     static String inWords(JsonProcessingException e) {
+        if (any(e, StreamConstraintsException.class::isInstance)) {
+            return "this is nested more deeply, or holds a longer text, name or number, than anything"
+                    + " that belongs here"
+                    + line(e)
+                    + ".";
+        }
+        if (any(e, Refusal::isDuplicate)) {
+            return "a member is there twice" + line(e) + ".";
+        }
         if (e instanceof UnrecognizedPropertyException unknown) {
             return unknownMember(unknown);
         }
@@ -27,10 +39,17 @@ final class Refusal {
             }
             return prefix + "the value is not of the kind that belongs here" + line(e) + ".";
         }
-        if (e.getOriginalMessage().startsWith("Duplicate field")) {
-            return "a member is there twice" + line(e) + ".";
-        }
         return "this is not well-formed JSON" + line(e) + ".";
+    }
+
+    private static boolean any(Throwable e, Predicate<Throwable> which) {
+        return which.test(e) || e.getCause() != null && any(e.getCause(), which);
+    }
+
+    private static boolean isDuplicate(Throwable e) {
+        return e instanceof JsonProcessingException trouble
+                && trouble.getOriginalMessage() != null
+                && trouble.getOriginalMessage().startsWith("Duplicate field");
     }
 
     private static String unknownMember(UnrecognizedPropertyException e) {
@@ -58,7 +77,7 @@ final class Refusal {
     }
 
     private static String shortened(String text) {
-        String printable = text.replaceAll("\\p{Cntrl}", "?");
+        String printable = InertText.line(text);
         return printable.length() <= 120 ? printable : printable.substring(0, 120) + "…";
     }
 

@@ -2,11 +2,6 @@ package offtape.core.json;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.Module;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
@@ -47,14 +42,9 @@ public final class StrictJson<T> {
         this.what = what;
         this.mostMebibytes = mostMebibytes;
         this.mapper =
-                JsonMapper.builder()
+                BoundedJson.mapper((long) mostMebibytes << 20)
                         .addModules(modules)
                         .serializationInclusion(JsonInclude.Include.NON_NULL)
-                        .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                        .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
-                        .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-                        .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT)
-                        .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
                         .build();
     }
 
@@ -101,9 +91,7 @@ public final class StrictJson<T> {
     /** The text of a description, indented, ending with a line feed. */
     public String write(T value) {
         try {
-            DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
-            printer.indentObjectsWith(new DefaultIndenter("  ", "\n"));
-            return mapper.writer(printer).writeValueAsString(value) + "\n";
+            return mapper.writer(JsonLayout.objects()).writeValueAsString(value) + "\n";
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("the description could not be written", e);
         }

@@ -42,7 +42,7 @@ record Bias(double overDb) {
      */
     double shortWaveDb(double wavelengthUm) {
         double lift = -overDb * PIVOT_MICROMETRES / wavelengthUm;
-        return lift <= 0 ? lift : MOST_LIFT_DB * Math.tanh(lift / MOST_LIFT_DB);
+        return lift <= 0 ? lift : MOST_LIFT_DB * StrictMath.tanh(lift / MOST_LIFT_DB);
     }
 
     /**

@@ -2,13 +2,13 @@ package offtape.core.machine;
 
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import offtape.core.json.BoundedJson;
+import offtape.core.json.JsonLayout;
 
 /**
  * The truth about a return: what every measurement of it should find. Members are null where a
@@ -83,9 +83,9 @@ public record MachineTruth(
     /** The truth as JSON, ending with a line feed. */
     public String toJson() {
         try {
-            DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
-            printer.indentObjectsWith(new DefaultIndenter("  ", "\n"));
-            return JsonMapper.builder().build().writer(printer).writeValueAsString(this) + "\n";
+            // nothing is read by it
+            JsonMapper mapper = BoundedJson.mapper(0).build();
+            return mapper.writer(JsonLayout.objects()).writeValueAsString(this) + "\n";
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("the truth could not be written", e);
         }

@@ -21,7 +21,7 @@ public record Bend(Shape shape, double limit) {
     public double of(double x) {
         double place = x / limit;
         if (shape == Shape.TANH) {
-            return limit * Math.tanh(place);
+            return limit * StrictMath.tanh(place);
         }
         double inside = Math.max(-1, Math.min(1, place));
         return limit * (inside - inside * inside * inside / 3);

@@ -1,8 +1,6 @@
 package offtape.core.output;
 
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -17,6 +15,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.json.BoundedJson;
+import offtape.core.json.JsonLayout;
 
 /**
  * What we wrote into a folder: names relative to it, with {@code /} between parts, and the SHA-256
@@ -58,7 +58,7 @@ record Manifest(String format, int version, List<Entry> files) {
                     || Files.size(file) > LARGEST_BYTES) {
                 return Optional.empty();
             }
-            Manifest read = new ObjectMapper().readValue(file.toFile(), Manifest.class);
+            Manifest read = mapper().readValue(file.toFile(), Manifest.class);
             return Optional.ofNullable(read).filter(Manifest::understood);
         } catch (IOException e) {
             return Optional.empty();
@@ -126,12 +126,12 @@ record Manifest(String format, int version, List<Entry> files) {
 
     /** Writes it as JSON. */
     void write(Path file) throws IOException {
-        // the same line ends on every system
-        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-        DefaultPrettyPrinter layout =
-                new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
-        byte[] json = new ObjectMapper().writer(layout).writeValueAsBytes(this);
+        byte[] json = mapper().writer(JsonLayout.objectsAndLists()).writeValueAsBytes(this);
         Files.write(file, json);
         Placement.settle(file);
+    }
+
+    private static ObjectMapper mapper() {
+        return BoundedJson.mapper(LARGEST_BYTES).build();
     }
 }

@@ -13,7 +13,7 @@ import offtape.core.fault.RefusedOutputException;
 
 /**
  * A hidden folder on the target's own file system in which outputs are made before they are moved
- * into place, and the lock that keeps a second run out of it.
+ * into place, and the lock that keeps a second run out of it. Only its owner can look into it.
  */
 final class Workplace {
 
@@ -59,7 +59,7 @@ final class Workplace {
     /** Begins anew, with nothing made and nothing replaced. */
     void renew() throws IOException {
         delete(folder);
-        Files.createDirectory(folder);
+        OwnersOnly.make(folder);
         Files.createDirectory(fresh());
         Files.createDirectory(replaced());
     }

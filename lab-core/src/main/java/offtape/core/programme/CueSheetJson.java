@@ -1,14 +1,9 @@
 package offtape.core.programme;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.json.BoundedJson;
 
 /**
  * Reads cue sheets ({@code programme.json}). Unknown keys are passed over; whatever is needed and
@@ -28,21 +24,7 @@ public final class CueSheetJson {
     private static final long LARGEST_FILE_BYTES = 4L << 20;
     private static final int MOST_CUES = 10_000;
 
-    private static final ObjectMapper MAPPER =
-            JsonMapper.builder(
-                            JsonFactory.builder()
-                                    .streamReadConstraints(
-                                            StreamReadConstraints.builder()
-                                                    .maxNestingDepth(20)
-                                                    .maxStringLength(100_000)
-                                                    .build())
-                                    .enable(
-                                            com.fasterxml.jackson.core.StreamReadFeature
-                                                    .STRICT_DUPLICATE_DETECTION)
-                                    .build())
-                    .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-                    .disable(JsonParser.Feature.INCLUDE_SOURCE_IN_LOCATION)
-                    .build();
+    private static final ObjectMapper MAPPER = BoundedJson.mapper(LARGEST_FILE_BYTES).build();
 
     private CueSheetJson() {}
 

@@ -1,11 +1,10 @@
 package offtape.core.programme;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import offtape.core.json.JsonLayout;
 
 /** Writes a cue sheet as JSON. */
 final class CueSheetText {
@@ -24,11 +23,8 @@ final class CueSheetText {
         }
         ArrayNode cues = root.putArray("cues");
         sheet.cues().forEach(c -> cue(c, cues.addObject()));
-        DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
-        printer.indentArraysWith(new DefaultIndenter("  ", "\n"));
-        printer.indentObjectsWith(new DefaultIndenter("  ", "\n"));
         try {
-            return mapper.writer(printer).writeValueAsString(root) + "\n";
+            return mapper.writer(JsonLayout.objectsAndLists()).writeValueAsString(root) + "\n";
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a cue sheet could not be written", e);
         }

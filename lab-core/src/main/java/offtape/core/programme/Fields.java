@@ -3,6 +3,7 @@ package offtape.core.programme;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Locale;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.InertText;
 
 /**
  * Checked reading of one JSON object of a cue sheet.
@@ -48,7 +49,7 @@ record Fields(JsonNode node, String place, String what) {
         }
         String text = n.textValue();
         // Texts are repeated in messages, where they must not steer a terminal or fill it.
-        if (text.length() > LONGEST_TEXT || text.chars().anyMatch(Character::isISOControl)) {
+        if (text.length() > LONGEST_TEXT || text.codePoints().anyMatch(InertText::isSteering)) {
             throw refuse(
                     key
                             + " has more than "

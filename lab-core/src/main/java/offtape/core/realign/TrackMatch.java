@@ -3,6 +3,7 @@ package offtape.core.realign;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import offtape.core.align.Alignment;
@@ -93,6 +94,7 @@ public final class TrackMatch {
         if (original.sampleRateHz() != returned.sampleRateHz()) {
             throw new UnusableInputException(
                     String.format(
+                            Locale.ROOT,
                             "%s has %d Hz and %s has %d Hz. Convert the original to the return's"
                                     + " sample rate, or export the return at the original's.",
                             original.name(),
@@ -103,6 +105,7 @@ public final class TrackMatch {
         if (original.channels() != 1 && original.channels() != returned.channels()) {
             throw new UnusableInputException(
                     String.format(
+                            Locale.ROOT,
                             "%s has %d channels and %s has %d. Give a return with the same channels,"
                                     + " or an original with one.",
                             original.name(),
@@ -130,10 +133,13 @@ public final class TrackMatch {
     private static UnusableInputException notFound(AudioSource original, AudioSource returned) {
         return new UnusableInputException(
                 String.format(
+                        Locale.ROOT,
                         "%s is not heard in %s: no place within %.0f minutes is more alike than chance"
                                 + " makes it. Check that the files belong together, and that the"
                                 + " return is not of another take or speed.",
-                        original.name(), returned.name(), FARTHEST_SECONDS / 60));
+                        original.name(),
+                        returned.name(),
+                        FARTHEST_SECONDS / 60));
     }
 
     /** The best place and those that nothing in the sound tells from it. */

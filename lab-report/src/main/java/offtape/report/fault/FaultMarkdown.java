@@ -1,6 +1,7 @@
 package offtape.report.fault;
 
 import java.util.List;
+import java.util.Locale;
 
 /** Pages on faults as Markdown: the same text that stands in the documentation. */
 final class FaultMarkdown {
@@ -34,13 +35,14 @@ final class FaultMarkdown {
                 """);
         for (FaultNote note : notes) {
             text.append(
-                    "| [%s](%s.md) | `%s` | %s | %s |\n"
-                            .formatted(
-                                    note.name(),
-                                    note.code(),
-                                    note.code(),
-                                    String.join(", ", note.modes()),
-                                    FaultWords.shortEffort(note)));
+                    String.format(
+                            Locale.ROOT,
+                            "| [%s](%s.md) | `%s` | %s | %s |\n",
+                            note.name(),
+                            note.code(),
+                            note.code(),
+                            String.join(", ", note.modes()),
+                            FaultWords.shortEffort(note)));
         }
         return text.toString();
     }
@@ -59,11 +61,11 @@ final class FaultMarkdown {
     }
 
     private static String item(FaultPage.Entry e) {
-        return "- [%s](%s.md): %s\n".formatted(e.name(), e.code(), e.words());
+        return String.format(Locale.ROOT, "- [%s](%s.md): %s\n", e.name(), e.code(), e.words());
     }
 
     private static String row(FaultPage.Entry e) {
-        return "| %s | %s |\n".formatted(cell(e.name()), cell(e.words()));
+        return String.format(Locale.ROOT, "| %s | %s |\n", cell(e.name()), cell(e.words()));
     }
 
     private static String cell(String words) {

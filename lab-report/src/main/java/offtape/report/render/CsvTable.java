@@ -4,15 +4,25 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import offtape.core.text.InertText;
 
 /**
  * A table as RFC 4180 has it: comma, double quotes where needed, lines end with CR LF. A text that
- * a spreadsheet would take for a formula gets an apostrophe before it.
+ * a spreadsheet would take for a formula gets an apostrophe before it; what looks like a number in
+ * it is text all the same. Numbers stay numbers.
  */
 final class CsvTable {
 
-    private static final String FORMULA_STARTS = "=+-@\t\r\n";
+    /** The signs, and their wide forms, which spreadsheets for East Asia take for the same. */
+    private static final String SIGNS = "[=+\\-@\uFF1D\uFF0B\uFF0D\uFF20]";
+
+    private static final Pattern FORMULA = Pattern.compile("^(?:\\s*" + SIGNS + "|[\t\n])");
+
+    /** Where a spreadsheet that parts cells by semicolons or tabs would see another cell begin. */
+    private static final Pattern FORMULA_WITHIN =
+            Pattern.compile("([;\t\n][\\s\"]*)(?=" + SIGNS + ")");
 
     private final StringBuilder out = new StringBuilder();
     private final List<String> row = new ArrayList<>();
@@ -27,8 +37,7 @@ final class CsvTable {
 
     /** A cell of text. */
     CsvTable text(String text) {
-        boolean formula = !text.isEmpty() && FORMULA_STARTS.indexOf(text.charAt(0)) >= 0;
-        row.add(quoted(formula ? "'" + text : text));
+        row.add(quoted(disarmed(visible(text))));
         return this;
     }
 
@@ -53,6 +62,16 @@ final class CsvTable {
     @Override
     public String toString() {
         return out.toString();
+    }
+
+    private static String disarmed(String text) {
+        String within = FORMULA_WITHIN.matcher(text).replaceAll("$1'");
+        return FORMULA.matcher(text).find() ? "'" + within : within;
+    }
+
+    /** Tabs and line ends are part of a cell; nothing else is that steers what shows the table. */
+    private static String visible(String text) {
+        return InertText.lines(text.replace("\r\n", "\n").replace('\r', '\n'));
     }
 
     private static String quoted(String text) {

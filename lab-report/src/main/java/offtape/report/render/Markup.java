@@ -1,8 +1,11 @@
 package offtape.report.render;
 
+import offtape.core.text.InertText;
+
 /**
- * HTML and SVG text under construction. Text and attribute values are always escaped, elements are
- * written so that the result is well-formed XML too; only {@link #style} takes text as it is.
+ * HTML and SVG text under construction. Text and attribute values are always escaped and hold
+ * nothing that steers; elements are written so that the result is well-formed XML too. Only {@link
+ * #style} takes text as it is.
  */
 final class Markup {
 
@@ -53,7 +56,7 @@ final class Markup {
 
     /** A style sheet of the program's own; never anything a user wrote. */
     Markup style(String css) {
-        out.append("<style>\n").append(css).append("</style>");
+        out.append("<style>").append(css).append("</style>");
         return this;
     }
 
@@ -82,17 +85,15 @@ final class Markup {
             case '>' -> out.append("&gt;");
             case '"' -> out.append("&quot;");
             case '\'' -> out.append("&#39;");
-            default -> out.appendCodePoint(isXml(codePoint) ? codePoint : 0xFFFD);
+            default -> out.appendCodePoint(isSeen(codePoint) ? codePoint : 0xFFFD);
         }
     }
 
-    /** The characters that XML 1.0 (fifth edition, production 2) allows. */
-    private static boolean isXml(int c) {
+    /** Of the characters that XML 1.0 allows (fifth edition, production 2) those that are seen. */
+    private static boolean isSeen(int c) {
         return c == '\t'
                 || c == '\n'
                 || c == '\r'
-                || c >= 0x20 && c <= 0xD7FF
-                || c >= 0xE000 && c <= 0xFFFD
-                || c >= 0x10000;
+                || !InertText.isSteering(c) && c != 0xFFFE && c != 0xFFFF;
     }
 }

@@ -10,9 +10,6 @@ import offtape.report.result.Session;
 /** The frame of every page: head, style, a list of the sections, colophon. */
 final class Page {
 
-    private static final String POLICY =
-            "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
-
     private Page() {}
 
     /** A whole page. */
@@ -25,6 +22,8 @@ final class Page {
     }
 
     private static Markup head(String title) {
+        String style = "\n" + styleSheet();
+        String policy = PagePolicy.nothingBut("style-src " + PagePolicy.source(style));
         return new Markup()
                 .open("html", "lang", "en")
                 .line()
@@ -32,7 +31,7 @@ final class Page {
                 .line()
                 .empty("meta", "charset", "utf-8")
                 .line()
-                .empty("meta", "http-equiv", "Content-Security-Policy", "content", POLICY)
+                .empty("meta", "http-equiv", "Content-Security-Policy", "content", policy)
                 .line()
                 .empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
                 .line()
@@ -40,7 +39,7 @@ final class Page {
                 .line()
                 .element("title", title)
                 .line()
-                .style(styleSheet())
+                .style(style)
                 .line()
                 .close("head")
                 .line();

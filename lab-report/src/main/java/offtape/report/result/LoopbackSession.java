@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.json.StrictJson;
+import offtape.core.text.InertText;
 import offtape.core.transport.CaptureMode;
 
 /**
@@ -112,7 +113,7 @@ public record LoopbackSession(
     }
 
     private static String printable(String text) {
-        String clean = text.replaceAll("[\\p{Cntrl}\\p{Cf}]", "?");
+        String clean = InertText.line(text);
         return clean.length() <= 80 ? clean : clean.substring(0, 80) + "…";
     }
 }

@@ -2,15 +2,14 @@ package offtape.report.result;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.SerializerProvider;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import java.io.IOException;
+import offtape.core.json.BoundedJson;
+import offtape.core.json.JsonLayout;
 import offtape.core.unit.Quantity;
 import offtape.core.unit.SignificantDigits;
 
@@ -34,9 +33,7 @@ public final class ResultsJson {
      */
     public static String write(Object results) {
         try {
-            DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
-            printer.indentObjectsWith(new DefaultIndenter("  ", "\n"));
-            return MAPPER.writer(printer).writeValueAsString(results) + "\n";
+            return MAPPER.writer(JsonLayout.objects()).writeValueAsString(results) + "\n";
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("results could not be written: " + e.getMessage(), e);
         }
@@ -48,7 +45,8 @@ public final class ResultsJson {
         module.addSerializer(Double.class, new RoundedDouble());
         module.addSerializer(double.class, new RoundedDouble());
         module.addSerializer(double[].class, new RoundedDoubles());
-        return JsonMapper.builder()
+        // nothing is read by it
+        return BoundedJson.mapper(0)
                 .addModule(module)
                 .disable(SerializationFeature.FAIL_ON_EMPTY_BEANS)
                 .build();

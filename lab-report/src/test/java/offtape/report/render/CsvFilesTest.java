@@ -28,10 +28,29 @@ final class CsvFilesTest {
     @Test
     void textsThatLookLikeFormulasAreDisarmed() {
         CsvTable table = new CsvTable("a");
-        for (String evil : List.of("=1+1", "+1", "-1", "@x", "\tx")) {
+        for (String evil : List.of("=1+1", "+1", "-1", "@x", "\tx", " =1", "\uFF1D1")) {
             table.text(evil).end();
         }
-        assertEquals("a\r\n'=1+1\r\n'+1\r\n'-1\r\n'@x\r\n'\tx\r\n", table.toString());
+        table.text("\r=1").end();
+        assertEquals(
+                "a\r\n'=1+1\r\n'+1\r\n'-1\r\n'@x\r\n'\tx\r\n' =1\r\n'\uFF1D1\r\n\"'\n'=1\"\r\n",
+                table.toString());
+    }
+
+    /** As a spreadsheet reads it whose separator is the semicolon or the tab, and no quote. */
+    @Test
+    void textsHoldNoFormulaForOtherSeparators() {
+        CsvTable table = new CsvTable("a");
+        table.text("x;=1+1").end().text("x\t -1; \"@y").end().text("3 ; -4, -5").end();
+        assertEquals(
+                "a\r\nx;'=1+1\r\n\"x\t '-1; \"\"'@y\"\r\n\"3 ; '-4, -5\"\r\n", table.toString());
+    }
+
+    @Test
+    void whatSteersIsReplaced() {
+        assertEquals(
+                "a\r\nx\uFFFDy\uFFFD\uFFFDz\r\n",
+                new CsvTable("a").text("x\u0000y\u202e\u009bz").end().toString());
     }
 
     @Test

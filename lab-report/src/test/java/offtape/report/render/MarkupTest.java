@@ -18,4 +18,13 @@ final class MarkupTest {
         String out = new Markup().text("a\u0000b\u001bc\ud800d\ufffee\ud83d\ude00\t\n").toString();
         assertEquals("a\ufffdb\ufffdc\ufffdd\ufffde\ud83d\ude00\t\n", out);
     }
+
+    /**
+     * Unicode Standard Annex 9 and ISO/IEC 6429: overrides of direction, and the second controls.
+     */
+    @Test
+    void charactersThatSteerAreReplaced() {
+        String out = new Markup().element("p", "a\u202eb\u2066c\u009bd", "id", "\u0085").toString();
+        assertEquals("<p id=\"\ufffd\">a\ufffdb\ufffdc\ufffdd</p>", out);
+    }
 }

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.Base64;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -67,7 +69,19 @@ final class ReportWriterTest {
         assertTrue(Svg.elements(document, "link").isEmpty());
         assertFalse(page.replace("url(#", "").contains("url("), "style asks for a file");
         assertFalse(page.contains("@import"));
-        assertTrue(page.contains("content=\"default-src &#39;none&#39;;"), "policy");
+        String style = Svg.elements(document, "style").get(0).getTextContent();
+        byte[] digest =
+                MessageDigest.getInstance("SHA-256").digest(style.getBytes(StandardCharsets.UTF_8));
+        assertTrue(
+                page.contains(
+                        "content=\"default-src &#39;none&#39;; style-src &#39;sha256-"
+                                + Base64.getEncoder().encodeToString(digest)
+                                + "&#39;; base-uri &#39;none&#39;; form-action &#39;none&#39;\""),
+                "policy");
+        for (Element element : Svg.elements(document, "*")) {
+            assertFalse(element.hasAttribute("style"), element.getTagName());
+        }
+        assertEquals(1, Svg.elements(document, "style").size());
     }
 
     @ParameterizedTest

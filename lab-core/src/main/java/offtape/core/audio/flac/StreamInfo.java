@@ -1,6 +1,7 @@
 package offtape.core.audio.flac;
 
 import java.util.Arrays;
+import java.util.Locale;
 
 /**
  * What the stream says of itself at its beginning (RFC 9639, section 8.2).
@@ -41,7 +42,7 @@ public record StreamInfo(int sampleRateHz, int channels, int bits, long frames, 
         }
         StringBuilder digits = new StringBuilder();
         for (long part : parts) {
-            digits.append(String.format("%08x", part));
+            digits.append(String.format(Locale.ROOT, "%08x", part));
         }
         return digits.toString();
     }

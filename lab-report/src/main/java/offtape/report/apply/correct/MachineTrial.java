@@ -20,6 +20,7 @@ import offtape.core.filter.ConvolvedSound;
 import offtape.core.machine.MachineRun;
 import offtape.core.machine.SimulatedMachine;
 import offtape.core.machine.spec.MachineSpec;
+import offtape.core.output.OwnersOnly;
 import offtape.core.programme.Programme;
 import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
@@ -33,6 +34,7 @@ import offtape.report.result.Session;
 /** Tries a correction on a simulated machine. */
 final class MachineTrial {
 
+    private static final String RETURN = "return.wav";
     private static final double FROM_HZ = 40;
     private static final double TO_HZ = 15_000;
 
@@ -81,10 +83,10 @@ final class MachineTrial {
     }
 
     private Results measured(AudioSource played, Function<AudioSource, AudioSource> behind) {
-        Path wav = null;
+        Path folder = null;
         try {
-            wav = Files.createTempFile("offtape-", ".wav");
-            Files.delete(wav);
+            folder = OwnersOnly.temporary();
+            Path wav = folder.resolve(RETURN);
             play(played, wav);
             try (AudioFile sound = AudioFiles.open(wav)) {
                 Session session = new Session(null, null, null, null, "", null, "", "");
@@ -99,17 +101,18 @@ final class MachineTrial {
             throw new RefusedOutputException(
                     "The return of the simulated machine cannot be kept for the moment.", e);
         } finally {
-            delete(wav);
+            delete(folder);
         }
     }
 
-    private static void delete(Path wav) {
+    private static void delete(Path folder) {
         try {
-            if (wav != null) {
-                Files.deleteIfExists(wav);
+            if (folder != null) {
+                Files.deleteIfExists(folder.resolve(RETURN));
+                Files.deleteIfExists(folder);
             }
         } catch (IOException e) {
-            throw new RefusedOutputException(wav + " cannot be removed.", e);
+            throw new RefusedOutputException(folder + " cannot be removed.", e);
         }
     }
 

@@ -48,4 +48,25 @@ public record ListenFacts(
     public List<String> sentences() {
         return new ListenWords(this).sentences();
     }
+
+    /** The same with names that steer no page. */
+    ListenFacts inert() {
+        return new ListenFacts(
+                format,
+                version,
+                page,
+                a.inert(),
+                b.inert(),
+                time,
+                sampleRateHz,
+                channels,
+                fromSeconds,
+                seconds,
+                likeness,
+                isSame,
+                switching,
+                trials,
+                training,
+                fewestRight);
+    }
 }

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
 import java.util.stream.Collectors;
+import offtape.report.render.PagePolicy;
 import offtape.report.result.ResultsJson;
 
 /**
@@ -72,11 +73,8 @@ public final class ListenPage {
     }
 
     private static String policy(String script, String style) {
-        return "default-src 'none'; script-src "
-                + PageId.policySource(script)
-                + "; style-src "
-                + PageId.policySource(style)
-                + "; base-uri 'none'; form-action 'none'";
+        return PagePolicy.nothingBut(
+                "script-src " + PagePolicy.source(script), "style-src " + PagePolicy.source(style));
     }
 
     private static String script() {
@@ -87,7 +85,7 @@ public final class ListenPage {
 
     // names are what users make them: nothing in them may end the element
     private static String safe(ListenFacts facts) {
-        return ResultsJson.write(facts)
+        return ResultsJson.write(facts.inert())
                 .replace("&", "\\u0026")
                 .replace("<", "\\u003c")
                 .replace(">", "\\u003e");

@@ -1,5 +1,7 @@
 package offtape.report.apply.listen;
 
+import offtape.core.text.InertText;
+
 /**
  * One of the two sounds, as it was and as it is heard.
  *
@@ -18,4 +20,17 @@ public record ListenSound(
         double peakDbfs,
         int clippedPlaces,
         int wordLengthBits,
-        boolean isDithered) {}
+        boolean isDithered) {
+
+    /** The same with a name that steers no page. */
+    ListenSound inert() {
+        return new ListenSound(
+                InertText.line(file),
+                loudnessLufs,
+                gainDb,
+                peakDbfs,
+                clippedPlaces,
+                wordLengthBits,
+                isDithered);
+    }
+}

@@ -3,7 +3,6 @@ package offtape.report.apply.listen;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.Base64;
 import java.util.HexFormat;
 
 /** Digests of what a page holds. */
@@ -19,12 +18,6 @@ final class PageId {
         String kind = choice.trials() + (choice.isTraining() ? " practice" : " test");
         digest.update(kind.getBytes(StandardCharsets.UTF_8));
         return HexFormat.of().formatHex(digest.digest(), 0, 8);
-    }
-
-    /** A text's digest as a Content-Security-Policy names it. */
-    static String policySource(String text) {
-        byte[] digest = sha256().digest(text.getBytes(StandardCharsets.UTF_8));
-        return "'sha256-" + Base64.getEncoder().encodeToString(digest) + "'";
     }
 
     private static MessageDigest sha256() {

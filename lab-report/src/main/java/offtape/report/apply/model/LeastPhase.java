@@ -18,7 +18,7 @@ final class LeastPhase {
         double[] w = new double[LogGrid.SIZE];
         w[0] = (Math.log(2 / STEP) + 1) / Math.PI;
         for (int i = 1; i < w.length; i++) {
-            w[i] = -Math.log(Math.tanh((i + 0.5) * STEP / 2)) / Math.PI;
+            w[i] = -Math.log(StrictMath.tanh((i + 0.5) * STEP / 2)) / Math.PI;
         }
         return w;
     }

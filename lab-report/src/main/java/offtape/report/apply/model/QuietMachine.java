@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Set;
+import offtape.core.json.BoundedJson;
 import offtape.core.machine.spec.MachineSpec;
 
 /**
@@ -14,7 +15,7 @@ import offtape.core.machine.spec.MachineSpec;
  */
 final class QuietMachine {
 
-    private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final ObjectMapper MAPPER = BoundedJson.mapper(1 << 20).build();
     private static final List<String> BY_CHANCE =
             List.of("transport", "hiss", "hum", "dropouts", "modulationNoise", "residue");
     private static final List<String> RECORDER =

@@ -45,7 +45,7 @@ public enum Scale {
 
         @Override
         public double back(double scaled) {
-            return KNEE * Math.sinh(scaled);
+            return KNEE * StrictMath.sinh(scaled);
         }
 
         @Override
@@ -62,7 +62,7 @@ public enum Scale {
 
         @Override
         public double back(double scaled) {
-            return WIDE_KNEE * Math.sinh(scaled);
+            return WIDE_KNEE * StrictMath.sinh(scaled);
         }
 
         @Override

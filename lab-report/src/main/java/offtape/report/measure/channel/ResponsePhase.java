@@ -29,7 +29,7 @@ final class ResponsePhase {
             double sum = 0;
             for (int i = 0; i + 1 < n; i++) {
                 double u = Math.log(Math.sqrt(hz[i] * hz[i + 1]) / hz[j]);
-                sum += (gain[i + 1] - gain[i]) * -Math.log(Math.tanh(Math.abs(u) / 2));
+                sum += (gain[i + 1] - gain[i]) * -Math.log(StrictMath.tanh(Math.abs(u) / 2));
             }
             phase[j] = sum / Math.PI;
         }

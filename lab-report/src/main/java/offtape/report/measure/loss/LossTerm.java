@@ -126,7 +126,7 @@ record LossTerm(Cause cause, int order, double wavelengthUm, double rateHz) {
         if (x < SMALL) {
             return -DB_A_NEPER * Math.PI * Math.PI * s / 6;
         }
-        double y = s > 0 ? Math.sin(x) / x : Math.sinh(x) / x;
+        double y = s > 0 ? Math.sin(x) / x : StrictMath.sinh(x) / x;
         return Decibels.ofPower(Math.max(LEAST_POWER, y * y));
     }
 
@@ -136,7 +136,7 @@ record LossTerm(Cause cause, int order, double wavelengthUm, double rateHz) {
         if (x < SMALL) {
             return -DB_A_NEPER * Math.PI * Math.PI / 6;
         }
-        double cot = s > 0 ? x / Math.tan(x) : x / Math.tanh(x);
+        double cot = s > 0 ? x / Math.tan(x) : x / StrictMath.tanh(x);
         return DB_A_NEPER * (cot - 1) / (2 * s);
     }
 

@@ -84,7 +84,9 @@ final class SweepLag {
     private static double weight(double from, double to, double place) {
         double distance = Math.abs((from + to) / 2 - place);
         double width = to - from;
-        return distance < width ? Math.log(2 / width) + 1 : -Math.log(Math.tanh(distance / 2));
+        return distance < width
+                ? Math.log(2 / width) + 1
+                : -Math.log(StrictMath.tanh(distance / 2));
     }
 
     /** Straight between points, on with the last slope beyond them. */

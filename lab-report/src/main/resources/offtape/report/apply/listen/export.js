@@ -1,7 +1,8 @@
-/** A cell that no table programme takes for a formula, quoted. */
+/** A cell that no table programme takes for a formula, whichever way it parts cells, quoted. */
 function cell(value) {
   const text = String(value);
-  const safe = /^[\s]*[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+  const within = text.replace(/([;\t\r\n][\s"]*)(?=[=+\-@\uff1d\uff0b\uff0d\uff20])/g, "$1'");
+  const safe = /^(?:\s*[=+\-@\uff1d\uff0b\uff0d\uff20]|[\t\r\n])/.test(text) ? `'${within}` : within;
   return `"${safe.replaceAll('"', '""')}"`;
 }
 

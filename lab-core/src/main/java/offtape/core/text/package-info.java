@@ -1,0 +1,2 @@
+/** Texts that others wrote, made harmless for whatever shows them. */
+package offtape.core.text;
