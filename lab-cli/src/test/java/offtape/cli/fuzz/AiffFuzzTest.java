@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Timeout;
 @Timeout(20)
 final class AiffFuzzTest {
 
-    private final SoundCheck check = new SoundCheck("sound.aiff");
+    private final SoundCheck check = new SoundCheck(HostileFile.named("sound.aiff"));
 
     @FuzzTest
     void anyBytes(byte[] bytes) {

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Timeout;
 @Timeout(20)
 final class FlacFuzzTest {
 
-    private final SoundCheck check = new SoundCheck("sound.flac");
+    private final SoundCheck check = new SoundCheck(HostileFile.packed("sound.flac"));
 
     @FuzzTest
     void anyBytes(byte[] bytes) {

@@ -28,21 +28,38 @@ final class HostileFile {
     /** Places, names and texts that a refusal repeats are shortened; lists of members are not. */
     private static final int LONGEST_REFUSAL = 4000;
 
+    /**
+     * In a packed file 26 bytes can stand for 65536 samples of eight channels, each held for a
+     * while in some bytes.
+     */
+    private static final long MEMORY_A_PACKED_BYTE = 1 << 17;
+
     private final Path file;
+    private final long memoryAByte;
     private long size;
 
-    private HostileFile(Path file) {
+    private HostileFile(Path file, long memoryAByte) {
         this.file = file;
+        this.memoryAByte = memoryAByte;
     }
 
     /** A file in a folder of its own; both are gone when the process ends. */
     static HostileFile named(String name) {
+        return in(name, MEMORY_A_BYTE);
+    }
+
+    /** The same of a kind in which little stands for much. */
+    static HostileFile packed(String name) {
+        return in(name, MEMORY_A_PACKED_BYTE);
+    }
+
+    private static HostileFile in(String name, long memoryAByte) {
         try {
             Path folder = Files.createTempDirectory("offtape-fuzz-");
             folder.toFile().deleteOnExit();
             Path file = folder.resolve(name);
             file.toFile().deleteOnExit();
-            return new HostileFile(file);
+            return new HostileFile(file, memoryAByte);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -77,7 +94,7 @@ final class HostileFile {
     /** What comes of an attempt that has to do with the file, as with {@link #read}. */
     <T> Optional<T> attempt(Supplier<T> what) {
         ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
-        long most = MEMORY_AT_ALL + MEMORY_A_BYTE * size;
+        long most = MEMORY_AT_ALL + memoryAByte * size;
         long before = threads.getCurrentThreadAllocatedBytes();
         Optional<T> found = refusedInWords(what);
         if (threads.getCurrentThreadAllocatedBytes() - before > most) {

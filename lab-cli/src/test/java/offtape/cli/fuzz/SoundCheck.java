@@ -14,13 +14,13 @@ final class SoundCheck {
     private static final int STRETCH = 4096;
 
     /** More than any of the files holds, but for FLAC, in which little can stand for much. */
-    private static final long MOST_READ = 1 << 18;
+    private static final long MOST_READ = 1 << 17;
 
     private final HostileFile file;
 
     /** For files of one kind. */
-    SoundCheck(String name) {
-        this.file = HostileFile.named(name);
+    SoundCheck(HostileFile file) {
+        this.file = file;
     }
 
     /**

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Timeout;
 @Timeout(20)
 final class WavFuzzTest {
 
-    private final SoundCheck check = new SoundCheck("sound.wav");
+    private final SoundCheck check = new SoundCheck(HostileFile.named("sound.wav"));
 
     @FuzzTest
     void anyBytes(byte[] bytes) {
