@@ -1,5 +1,7 @@
 package offtape.core.json;
 
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonFactoryBuilder;
 import com.fasterxml.jackson.core.StreamReadConstraints;
@@ -11,8 +13,9 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 /**
  * The one place in which mappers are made. What they read may come from anybody: its size, depth
  * and the length of its texts, names and numbers are bounded, members that are there twice,
- * anything after the end and numbers that are not finite are refused, and no text chooses a class.
- * What they write holds no character that steers a terminal or a page.
+ * anything after the end, numbers that are not finite and empty entries of lists (null) are
+ * refused, and no text chooses a class. What they write holds no character that steers a terminal
+ * or a page.
  */
 public final class BoundedJson {
 
@@ -52,6 +55,7 @@ public final class BoundedJson {
                         .build();
         return JsonMapper.builder(factory)
                 .addModule(new FiniteNumbers())
+                .defaultSetterInfo(JsonSetter.Value.forContentNulls(Nulls.FAIL))
                 .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
                 .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT)
                 .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS);

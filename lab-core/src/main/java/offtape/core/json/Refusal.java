@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.exc.InvalidNullException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import java.util.List;
 import java.util.function.Predicate;
@@ -28,6 +29,10 @@ final class Refusal {
         }
         if (e instanceof UnrecognizedPropertyException unknown) {
             return unknownMember(unknown);
+        }
+        if (e instanceof InvalidNullException empty) {
+            String list = place(empty).replaceFirst("\\[\\d+]$", "");
+            return "\"" + shortened(list) + "\" has an empty entry (null).";
         }
         if (e instanceof JsonMappingException mapping) {
             String where = shortened(place(mapping));

@@ -49,6 +49,7 @@ class StrictJsonTest {
                 Arguments.of("{\"curve\":[1,null]}", "curve: " + NOT_OF_THE_KIND),
                 Arguments.of("{\"curve\":1}", "curve: " + NOT_OF_THE_KIND),
                 Arguments.of("{\"steps\":[1,1e999]}", "steps[1]: " + NOT_OF_THE_KIND),
+                Arguments.of("{\"steps\":[1,null]}", "\"steps\" has an empty entry (null)."),
                 Arguments.of("{\"name\":\"a\",\"name\":\"b\"}", "a member is there twice"),
                 Arguments.of("{\"anything\":{\"a\":1,\"a\":2}}", "a member is there twice"),
                 Arguments.of("{} {}", NOT_OF_THE_KIND),

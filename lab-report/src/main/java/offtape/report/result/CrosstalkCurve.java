@@ -1,6 +1,8 @@
 package offtape.report.result;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 
 /**
  * Crosstalk over frequency in one direction: what a channel hears of a sweep on the other alone, re
@@ -19,10 +21,11 @@ public record CrosstalkCurve(
         String from,
         String into,
         double[] frequencyHz,
-        Double[] crosstalkDb,
-        Double[] uncertaintyDb,
+        @JsonSetter(contentNulls = Nulls.SET) Double[] crosstalkDb,
+        @JsonSetter(contentNulls = Nulls.SET) Double[] uncertaintyDb,
         double[] floorDb,
-        @JsonInclude(JsonInclude.Include.NON_NULL) Double[] phaseDegrees) {
+        @JsonInclude(JsonInclude.Include.NON_NULL) @JsonSetter(contentNulls = Nulls.SET)
+                Double[] phaseDegrees) {
 
     /** A curve without phases. */
     public CrosstalkCurve(

@@ -7,4 +7,10 @@ package offtape.report.result;
  * @param microseconds mean delay over it, positive if the right channel is late; about its mean if
  *     the delay itself is not known
  */
-public record DelayTrace(double[] seconds, double[] microseconds) {}
+public record DelayTrace(double[] seconds, double[] microseconds) {
+
+    /** Checks that the lists belong together. */
+    public DelayTrace {
+        Columns.requireEven(seconds, microseconds);
+    }
+}

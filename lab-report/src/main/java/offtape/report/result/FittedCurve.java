@@ -10,4 +10,13 @@ package offtape.report.result;
  *     stiffness lead to expect; 1 and less is smooth
  */
 public record FittedCurve(
-        double[] recordLevelDb, double[] value, double[] uncertainty, double misfit) {}
+        double[] recordLevelDb, double[] value, double[] uncertainty, double misfit) {
+
+    /** Checks that the lists belong together. */
+    public FittedCurve {
+        Columns.requireEven(recordLevelDb, value, uncertainty);
+        if (value.length == 0) {
+            throw new IllegalArgumentException("a curve has a point");
+        }
+    }
+}

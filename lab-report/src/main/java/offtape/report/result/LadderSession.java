@@ -54,6 +54,11 @@ public record LadderSession(
     @JsonIgnoreProperties(ignoreUnknown = true)
     public record Ladder(String channel, double frequencyHz, List<Step> steps) {
 
+        /** Copies the list. */
+        public Ladder {
+            steps = List.copyOf(steps);
+        }
+
         /** Those whose K3 is told and belongs to the curve. */
         List<Step> told() {
             return steps.stream()

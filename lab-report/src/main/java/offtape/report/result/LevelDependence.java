@@ -19,4 +19,10 @@ public record LevelDependence(
         double[] differenceDb,
         double[] uncertaintyDb,
         Quantity lossAt10kHz,
-        Quantity oneDbLossFrom) {}
+        Quantity oneDbLossFrom) {
+
+    /** Checks that the lists belong together. */
+    public LevelDependence {
+        Columns.requireEven(frequencyHz, differenceDb, uncertaintyDb);
+    }
+}

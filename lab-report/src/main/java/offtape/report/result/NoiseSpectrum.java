@@ -6,4 +6,10 @@ package offtape.report.result;
  * @param frequencyHz middle of each third-octave band, rising
  * @param levelDb level in the band, dB re reference
  */
-public record NoiseSpectrum(double[] frequencyHz, double[] levelDb) {}
+public record NoiseSpectrum(double[] frequencyHz, double[] levelDb) {
+
+    /** Checks that the lists belong together. */
+    public NoiseSpectrum {
+        Columns.requireEven(frequencyHz, levelDb);
+    }
+}

@@ -8,4 +8,10 @@ package offtape.report.result;
  * @param degrees the difference, without jumps of whole turns, negative where right is late
  * @param uncertaintyDegrees its expanded uncertainty, k = 2
  */
-public record PairPhaseCurve(double[] frequencyHz, double[] degrees, double[] uncertaintyDegrees) {}
+public record PairPhaseCurve(double[] frequencyHz, double[] degrees, double[] uncertaintyDegrees) {
+
+    /** Checks that the lists belong together. */
+    public PairPhaseCurve {
+        Columns.requireEven(frequencyHz, degrees, uncertaintyDegrees);
+    }
+}

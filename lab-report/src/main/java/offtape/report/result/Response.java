@@ -45,8 +45,12 @@ public record Response(
         List<HarmonicCurve> harmonics,
         double[] phaseDegrees) {
 
-    /** Copies the lists so that the response cannot change. */
+    /** Copies the lists so that the response cannot change; those of numbers belong together. */
     public Response {
+        Columns.requireEven(frequencyHz, magnitudeDb, uncertaintyDb);
+        if (phaseDegrees != null) {
+            Columns.requireEven(frequencyHz, phaseDegrees);
+        }
         bands = List.copyOf(bands);
         contour = List.copyOf(contour);
         harmonics = List.copyOf(harmonics);

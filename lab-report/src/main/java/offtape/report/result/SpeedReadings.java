@@ -7,4 +7,10 @@ package offtape.report.result;
  * @param seconds middle of each stretch, from the start of the tone
  * @param weightedPeakPercent highest reading in the stretch, percent
  */
-public record SpeedReadings(double[] seconds, double[] weightedPeakPercent) {}
+public record SpeedReadings(double[] seconds, double[] weightedPeakPercent) {
+
+    /** Checks that the lists belong together. */
+    public SpeedReadings {
+        Columns.requireEven(seconds, weightedPeakPercent);
+    }
+}

@@ -6,4 +6,10 @@ package offtape.report.result;
  * @param frequencyHz rates, rising
  * @param peakPercent peak deviation of a sine that would give this bin its height, percent
  */
-public record SpeedSpectrum(double[] frequencyHz, double[] peakPercent) {}
+public record SpeedSpectrum(double[] frequencyHz, double[] peakPercent) {
+
+    /** Checks that the lists belong together. */
+    public SpeedSpectrum {
+        Columns.requireEven(frequencyHz, peakPercent);
+    }
+}

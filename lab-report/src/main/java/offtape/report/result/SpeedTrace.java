@@ -7,4 +7,10 @@ package offtape.report.result;
  * @param lowestPercent lowest deviation from the mean in the stretch, percent, 0 Hz to 200 Hz
  * @param highestPercent highest deviation from the mean in the stretch, percent
  */
-public record SpeedTrace(double[] seconds, double[] lowestPercent, double[] highestPercent) {}
+public record SpeedTrace(double[] seconds, double[] lowestPercent, double[] highestPercent) {
+
+    /** Checks that the lists belong together. */
+    public SpeedTrace {
+        Columns.requireEven(seconds, lowestPercent, highestPercent);
+    }
+}

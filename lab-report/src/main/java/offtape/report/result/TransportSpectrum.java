@@ -9,4 +9,10 @@ package offtape.report.result;
  *     the heads do not show
  */
 public record TransportSpectrum(
-        double[] frequencyHz, double[] peakPercent, double[] uncertaintyPercent) {}
+        double[] frequencyHz, double[] peakPercent, double[] uncertaintyPercent) {
+
+    /** Checks that the lists belong together. */
+    public TransportSpectrum {
+        Columns.requireEven(frequencyHz, peakPercent, uncertaintyPercent);
+    }
+}

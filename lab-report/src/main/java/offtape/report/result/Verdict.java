@@ -2,6 +2,7 @@ package offtape.report.result;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What to do with the machine.
@@ -97,6 +98,7 @@ public record Verdict(
 
         /** Copies the lists so that the record cannot change. */
         public Fault {
+            Objects.requireNonNull(code, "a fault has a code");
             evidence = List.copyOf(evidence);
             unlike = unlike == null ? List.of() : List.copyOf(unlike);
         }

@@ -1,0 +1,20 @@
+package offtape.report.result;
+
+/** Lists of numbers that stand side by side, so that each row says one thing. */
+final class Columns {
+
+    private Columns() {}
+
+    /**
+     * Checks that all are there and equally long, since results are also read from files.
+     *
+     * @throws IllegalArgumentException if not
+     */
+    static void requireEven(double[]... columns) {
+        for (double[] column : columns) {
+            if (column == null || column.length != columns[0].length) {
+                throw new IllegalArgumentException("lists of numbers do not belong together");
+            }
+        }
+    }
+}
