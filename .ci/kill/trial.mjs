@@ -57,17 +57,18 @@ const after = (ms) => (child) => {
   return () => clearTimeout(timer);
 };
 
-// Kills when the first file is being moved to its final name in a folder, a moment later.
+// Kills when the first file is being moved to its final name in a folder, at once or some milliseconds later.
 const whilePlacing = (folder, ms) => (child) => {
   const isFinal = (name) => name && (!name.startsWith('.') || name === MANIFEST) && !INCOMPLETE.test(name);
-  const watcher = watch(folder, (event, name) => isFinal(name) && setTimeout(() => child.kill('SIGKILL'), ms));
+  const kill = () => child.kill('SIGKILL');
+  const watcher = watch(folder, (event, name) => isFinal(name) && (ms < 1 ? kill() : setTimeout(kill, ms)));
   return () => watcher.close();
 };
 
 function content(folder) {
   return new Map(
     readdirSync(folder, { withFileTypes: true })
-      .filter((entry) => entry.isFile())
+      .filter((entry) => entry.isFile() && !OURS.test(entry.name))
       .map(({ name }) => [name, readFileSync(join(folder, name))]),
   );
 }
@@ -182,7 +183,7 @@ async function trial(name, command, count) {
     const moment = random();
     const { code, signal, said } = await run(
       command.words(version, target),
-      isPlacing ? whilePlacing(before && !command.isFile ? target : folder, 12 * moment) : after(1.05 * ms * moment),
+      isPlacing ? whilePlacing(before && !command.isFile ? target : folder, 4 * moment) : after(1.05 * ms * moment),
     );
     if (signal === 'SIGKILL' || code === 137) {
       tally.killed++;
