@@ -123,7 +123,9 @@ class ManyMeasuresTest {
         assertTrue(grown < ALLOWED_BYTES, grown + " bytes more than after " + early.measures());
         assertEquals(early.threads(), late.threads(), "threads");
         assertEquals(early.files(), late.files(), "open files");
-        // whatever a measure needs was loaded long before
-        assertTrue(late.classes() <= early.classes() + 20, late + " after " + early);
+        // Java itself makes some classes anew for calls that turn out to be frequent; a leak is one
+        // a measure
+        int classes = late.classes() - early.classes();
+        assertTrue(classes < COUNT / 10, late + " after " + early);
     }
 }
