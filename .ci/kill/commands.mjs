@@ -25,12 +25,12 @@ export function commands(folder) {
   return {
     measure: {
       target: 'session',
-      words: (version, out) => ['measure', at(`${version}.wav`), '--programme', at('programme'), '--mode', 'reference-tape', '--out', out],
+      words: (version, out) => ['measure', at(`${version}.wav`), '--programme', at('programme'), '--mode', 'reference-tape', '--quiet', '--out', out],
       is: known,
     },
     compare: {
       target: 'comparison',
-      words: (version, out) => ['compare', ...(version === 'A' ? ['A', 'B'] : ['B', 'A']).map((v) => at(`session-${v}`)), '--out', out],
+      words: (version, out) => ['compare', ...(version === 'A' ? ['A', 'B'] : ['B', 'A']).map((v) => at(`session-${v}`)), '--quiet', '--out', out],
       is: known,
     },
     transfer: {
@@ -56,7 +56,7 @@ export function commands(folder) {
         const heard = sound(content);
         return heard !== undefined && heard.length >= moment().length + 48000 * FRAME * 0.5;
       },
-      // the programme's own bytes, one after the other; a busy computer may be late, and then says so
+      // the programme's own bytes, one after the other; a busy computer may be late, and then says so unless it is quiet
       isRight: (content, said) => {
         const sent = moment();
         const first = sent.findIndex((byte) => byte !== 0);

@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Kills measuring, comparing, transferring and capturing commands at random moments and looks at what is left: earlier
 # results as they were, nothing half under a final name, and the next run goes through.
-# Usage: test.sh [KILLS [SEED]]: 8 kills by default, spread over the four commands; 120 take a good half hour.
+# Usage: test.sh [KILLS [SEED]]: 8 kills by default, spread over the four commands; 120 take some eight minutes.
 set -euo pipefail
 
 here=$(cd -P -- "$(dirname -- "${BASH_SOURCE[0]}")" && pwd)
@@ -20,8 +20,15 @@ clean_up() {
 trap clean_up EXIT
 trap 'exit 143' TERM INT HUP
 
+has() {
+  local tool
+  for tool in "$@"; do
+    command -v "$tool" >/dev/null || return
+  done
+}
+
 with=()
-if command -v pulseaudio pactl >/dev/null && compgen -G '/usr/lib/*/alsa-lib/libasound_module_pcm_pulse.so' >/dev/null; then
+if has pulseaudio pactl && compgen -G '/usr/lib/*/alsa-lib/libasound_module_pcm_pulse.so' >/dev/null; then
   "$root/.ci/sound/loopback.sh" start "$scratch/loop"
   export PULSE_SERVER=unix:$scratch/loop/socket ALSA_CONFIG_PATH=$scratch/alsa.conf
   "$root/.ci/sound/alsa.sh" loop loop.monitor >"$ALSA_CONFIG_PATH"

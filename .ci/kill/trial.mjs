@@ -39,7 +39,7 @@ function fault(sentence) {
 function run(words, kill = () => {}) {
   const begun = Date.now();
   return new Promise((resolve) => {
-    const child = spawn(offtape, [...words, '--quiet'], { stdio: ['ignore', 'ignore', 'pipe'] });
+    const child = spawn(offtape, words, { stdio: ['ignore', 'ignore', 'pipe'] });
     let said = '';
     running = child;
     child.stderr.on('data', (text) => (said += text));
