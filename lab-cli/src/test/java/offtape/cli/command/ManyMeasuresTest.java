@@ -123,7 +123,7 @@ class ManyMeasuresTest {
         assertTrue(grown < ALLOWED_BYTES, grown + " bytes more than after " + early.measures());
         assertEquals(early.threads(), late.threads(), "threads");
         assertEquals(early.files(), late.files(), "open files");
-        // Java itself makes some classes anew for calls that turn out to be frequent; a leak is one
+        // Java loads some more when it compiles what turned out to run often; a leak would be one
         // a measure
         int classes = late.classes() - early.classes();
         assertTrue(classes < COUNT / 10, late + " after " + early);
