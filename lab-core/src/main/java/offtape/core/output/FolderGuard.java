@@ -69,7 +69,7 @@ final class FolderGuard {
     private static Optional<String> firstIn(Path folder) {
         try (Stream<Path> inside = Files.list(folder)) {
             return inside.map(p -> p.getFileName().toString())
-                    .filter(n -> n.equals(Manifest.FILE_NAME) || !OutputNames.isReserved(n))
+                    .filter(n -> n.equals(Manifest.FILE_NAME) || !OutputNames.isWorkplace(n))
                     .sorted()
                     .findFirst();
         } catch (IOException e) {

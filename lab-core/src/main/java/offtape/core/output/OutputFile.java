@@ -53,7 +53,10 @@ public final class OutputFile implements Closeable {
         check(place, names, force);
         String prefix = "." + place.getFileName() + ".offtape";
         return new OutputFile(
-                place, names, force, Workplace.enter(place, place.getParent(), prefix));
+                place,
+                names,
+                force,
+                Workplace.enter(place, place.getParent(), prefix, "another name"));
     }
 
     private static void check(Path file, List<String> names, boolean force) {

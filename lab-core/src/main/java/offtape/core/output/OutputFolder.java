@@ -54,10 +54,14 @@ public final class OutputFolder implements Closeable {
         List<String> names = Arrays.stream(expectedNames).map(OutputNames::checked).toList();
         Path folder = Target.of(dir);
         FolderGuard.checkBefore(folder, force, names);
-        boolean inside = Files.exists(folder) || folder.getParent() == null;
-        Path base = inside ? folder : folder.getParent();
-        String prefix = inside ? ".offtape" : "." + folder.getFileName() + ".offtape";
-        return new OutputFolder(folder, force, Workplace.enter(folder, base, prefix));
+        Workplace workplace = FolderEntrance.enter(folder);
+        try {
+            // once more, since another run may have left it only just now
+            FolderGuard.checkBefore(folder, force, names);
+        } catch (RefusedOutputException e) {
+            throw FolderEntrance.left(workplace, e);
+        }
+        return new OutputFolder(folder, force, workplace);
     }
 
     /** The folder in which the files will appear, absolute and without links. */

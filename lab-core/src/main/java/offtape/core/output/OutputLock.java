@@ -54,6 +54,18 @@ final class OutputLock implements Closeable {
         return Optional.empty();
     }
 
+    /** Whether another run holds the lock; needs no right to write the file. */
+    static boolean isHeld(Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ);
+                FileLock shared = channel.tryLock(0, Long.MAX_VALUE, true)) {
+            return shared == null;
+        } catch (OverlappingFileLockException e) {
+            return true;
+        } catch (NoSuchFileException e) {
+            return false;
+        }
+    }
+
     private static boolean locked(FileChannel channel) throws IOException {
         try {
             FileLock lock = channel.tryLock();

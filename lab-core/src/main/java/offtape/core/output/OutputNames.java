@@ -3,12 +3,15 @@ package offtape.core.output;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.regex.Pattern;
 import java.util.stream.StreamSupport;
 
 /** Which names may be written into an output folder. */
 final class OutputNames {
 
     private static final String RESERVED = ".offtape-";
+    private static final Pattern BESIDE =
+            Pattern.compile("\\..+\\.offtape-(lock|staging)", Pattern.DOTALL);
 
     private OutputNames() {}
 
@@ -37,6 +40,11 @@ final class OutputNames {
     /** Whether the name is one of the mechanism's own at the top of a folder. */
     static boolean isReserved(String name) {
         return name.startsWith(RESERVED);
+    }
+
+    /** Whether it is that, or names a workplace beside the file or folder that is made in it. */
+    static boolean isWorkplace(String name) {
+        return isReserved(name) || BESIDE.matcher(name).matches();
     }
 
     /**

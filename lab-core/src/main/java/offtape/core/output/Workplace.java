@@ -17,6 +17,9 @@ import offtape.core.fault.RefusedOutputException;
  */
 final class Workplace {
 
+    private static final String LOCK = "-lock";
+    private static final String STAGING = "-staging";
+
     private final Path base;
     private final Path folder;
     private final OutputLock lock;
@@ -35,15 +38,16 @@ final class Workplace {
      * away what a dead run left.
      *
      * @param target the place the user named, for messages
+     * @param instead what else could be chosen, for messages, such as {@code another name}
      * @throws RefusedOutputException if another run is in it or the place is not writable
      */
-    static Workplace enter(Path target, Path base, String prefix) {
+    static Workplace enter(Path target, Path base, String prefix, String instead) {
         MadeFolders above = new MadeFolders();
         OutputLock lock = null;
         try {
             above.make(base);
-            lock = take(target, base.resolve(prefix + "-lock"));
-            Path folder = base.resolve(prefix + "-staging");
+            lock = take(target, base.resolve(prefix + LOCK), instead);
+            Path folder = base.resolve(prefix + STAGING);
             Workplace workplace = new Workplace(base, folder, lock, above);
             workplace.renew();
             return workplace;
@@ -64,15 +68,43 @@ final class Workplace {
         Files.createDirectory(replaced());
     }
 
-    private static OutputLock take(Path target, Path file) throws IOException {
-        return OutputLock.tryTake(file)
-                .orElseThrow(
-                        () ->
-                                new RefusedOutputException(
-                                        "Another run is just writing "
-                                                + target
-                                                + ". Wait until it has finished or choose another"
-                                                + " --out."));
+    /**
+     * Clears away what a dead run left in a workplace that nobody enters any more.
+     *
+     * @throws RefusedOutputException if a run is still in it, or what it left cannot be read
+     */
+    static void clear(Path target, Path base, String prefix, String instead) {
+        Path lock = base.resolve(prefix + LOCK);
+        Path staging = base.resolve(prefix + STAGING);
+        try {
+            if (OutputLock.isHeld(lock)) {
+                throw busy(target, instead);
+            }
+            boolean isLeft = Files.exists(lock) || Files.exists(staging, LinkOption.NOFOLLOW_LINKS);
+            if (isLeft && Files.isWritable(base)) {
+                OutputLock taken = take(target, lock, instead);
+                try {
+                    delete(staging);
+                } finally {
+                    taken.close();
+                }
+            }
+        } catch (IOException e) {
+            throw unwritable(target, e);
+        }
+    }
+
+    private static OutputLock take(Path target, Path file, String instead) throws IOException {
+        return OutputLock.tryTake(file).orElseThrow(() -> busy(target, instead));
+    }
+
+    private static RefusedOutputException busy(Path target, String instead) {
+        return new RefusedOutputException(
+                "Another run is just writing "
+                        + target
+                        + ". Wait until it has finished or choose "
+                        + instead
+                        + ".");
     }
 
     private static void retreat(OutputLock lock, MadeFolders above, Exception why) {

@@ -26,9 +26,22 @@ class OutputLockTest {
     }
 
     private static String busy(Path target) {
+        return busy(target, "--out");
+    }
+
+    private static String busy(Path target, String other) {
         return "Another run is just writing "
                 + target
-                + ". Wait until it has finished or choose another --out.";
+                + ". Wait until it has finished or choose another "
+                + other
+                + ".";
+    }
+
+    private static void assertBusy(Path target) {
+        assertEquals(
+                busy(target),
+                assertThrows(RefusedOutputException.class, () -> OutputFolder.open(target, true))
+                        .getMessage());
     }
 
     @Test
@@ -53,12 +66,39 @@ class OutputLockTest {
         assertEquals("two", Files.readString(target.resolve("a")));
     }
 
+    /** The first began where nothing was, and its folder has appeared meanwhile. */
+    @Test
+    void theSecondRunIsRefusedAlsoOnceTheFirstHasPublished() throws IOException {
+        Path target = dir.resolve("s");
+        try (OutputFolder first = OutputFolder.open(target, false)) {
+            first.write("a", "one".getBytes(StandardCharsets.UTF_8));
+            first.publish();
+            assertBusy(target);
+            first.write("b", "two".getBytes(StandardCharsets.UTF_8));
+            first.commit();
+        }
+        assertEquals(Set.of("s/", "s/a", "s/b", "s/.offtape-manifest.json"), Tree.of(dir).keySet());
+    }
+
+    /** Somebody makes the folder by hand while a run is at work that began without it. */
+    @Test
+    void theSecondRunIsRefusedAlsoInAFolderMadeMeanwhile() throws IOException {
+        Path target = dir.resolve("s");
+        try (OutputFolder first = OutputFolder.open(target, false)) {
+            Files.createDirectory(target);
+            assertBusy(target);
+            first.write("a", "one".getBytes(StandardCharsets.UTF_8));
+            first.commit();
+        }
+        assertEquals(Set.of("s/", "s/a", "s/.offtape-manifest.json"), Tree.of(dir).keySet());
+    }
+
     @Test
     void theSecondRunIntoAFileIsRefused() throws IOException {
         Path target = dir.resolve("a.wav");
         try (OutputFile first = OutputFile.open(target, false)) {
             assertEquals(
-                    busy(target),
+                    busy(target, "name"),
                     assertThrows(RefusedOutputException.class, () -> OutputFile.open(target, false))
                             .getMessage());
             Files.writeString(first.path(), "one");
@@ -76,6 +116,38 @@ class OutputLockTest {
             out.commit();
         }
         assertEquals(Set.of("s/", "s/a", "s/.offtape-manifest.json"), Tree.of(dir).keySet());
+    }
+
+    /** It died after it had published, so that the next run works inside the folder. */
+    @Test
+    void whatADeadRunLeftBesideAFolderIsClearedAway() throws IOException {
+        Path target = dir.resolve("s");
+        try (OutputFolder out = OutputFolder.open(target, false)) {
+            out.write("a", "one".getBytes(StandardCharsets.UTF_8));
+            out.commit();
+        }
+        Tree.write(dir.resolve(".s.offtape-lock"), "");
+        Tree.write(dir.resolve(".s.offtape-staging/new/half"), "half");
+        try (OutputFolder out = OutputFolder.open(target, false)) {
+            out.write("a", "two".getBytes(StandardCharsets.UTF_8));
+            out.commit();
+        }
+        assertEquals(Set.of("s/", "s/a", "s/.offtape-manifest.json"), Tree.of(dir).keySet());
+    }
+
+    /** What a dead run left is nobody's: a folder that holds nothing else counts as empty. */
+    @Test
+    void whatADeadRunLeftInAFolderDoesNotMakeItSomebodysOwn() throws IOException {
+        Path target = dir.resolve("s");
+        Tree.write(target.resolve(".take.wav.offtape-lock"), "");
+        Tree.write(target.resolve(".take.wav.offtape-staging/new/half"), "half");
+        try (OutputFolder out = OutputFolder.open(target, false)) {
+            out.write("a", "one".getBytes(StandardCharsets.UTF_8));
+            out.commit();
+        }
+        Tree.write(dir.resolve("t/.notes.offtape"), "mine");
+        assertThrows(
+                RefusedOutputException.class, () -> OutputFolder.open(dir.resolve("t"), false));
     }
 
     @Test

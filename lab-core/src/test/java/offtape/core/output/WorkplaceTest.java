@@ -15,7 +15,7 @@ class WorkplaceTest {
     @TempDir Path dir;
 
     private Workplace enter() throws IOException {
-        Workplace workplace = Workplace.enter(dir.resolve("s"), dir, ".s");
+        Workplace workplace = Workplace.enter(dir.resolve("s"), dir, ".s", "another place");
         Files.writeString(workplace.fresh().resolve("a"), "new");
         return workplace;
     }
