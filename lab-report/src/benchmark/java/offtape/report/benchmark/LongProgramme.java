@@ -9,8 +9,9 @@ import offtape.core.programme.ProgrammeWriter;
 import offtape.core.unit.TapeSpeed;
 
 /**
- * Writes the standard programme with every part but the markers lengthened alike, and the pauses
- * too, until the whole lasts so many minutes. Arguments: folder, minutes.
+ * Writes the standard programme with every tone, step and silence lengthened alike, and the pauses
+ * too, until the whole lasts so many minutes. Markers and sweeps keep their length, since each is
+ * found or measured by a transform of its whole. Arguments: folder, minutes.
  */
 final class LongProgramme {
 
@@ -56,13 +57,7 @@ final class LongProgramme {
         }
         if (cue instanceof Cue.Sweep c) {
             return new Cue.Sweep(
-                    c.id(),
-                    c.channels(),
-                    start,
-                    longer(c.frames()),
-                    c.startHz(),
-                    c.endHz(),
-                    c.levelDb());
+                    c.id(), c.channels(), start, c.frames(), c.startHz(), c.endHz(), c.levelDb());
         }
         if (cue instanceof Cue.Ladder c) {
             return new Cue.Ladder(

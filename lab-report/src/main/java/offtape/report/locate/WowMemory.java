@@ -1,5 +1,6 @@
 package offtape.report.locate;
 
+import java.util.Arrays;
 import offtape.core.dsp.RealFft;
 import offtape.core.dsp.Spectrum;
 
@@ -21,6 +22,12 @@ final class WowMemory {
     /** The variance is tabulated this much finer than the tone was sampled. */
     private static final int FINER = 16;
 
+    /**
+     * Of a longer tone the first ten minutes are looked at: what repeats shows in them, the spans
+     * asked for are seconds, and the transform of hours would take gigabytes.
+     */
+    private static final double LONGEST_S = 600;
+
     private final double[] variance;
     private final double stepSeconds;
 
@@ -31,7 +38,10 @@ final class WowMemory {
 
     /** What a tone shows. */
     static WowMemory of(TonePhase.Course course) {
-        double[] late = Parabola.removed(course.lateSeconds());
+        int longest = (int) Math.round(LONGEST_S / course.stepSeconds()) + 1;
+        double[] heard = course.lateSeconds();
+        double[] late =
+                Parabola.removed(heard.length > longest ? Arrays.copyOf(heard, longest) : heard);
         int n = RealFft.nextPowerOfTwo(2 * late.length);
         double[] speed = new double[late.length - 1];
         double windowPower = 0;

@@ -21,6 +21,9 @@ public final class LadderMeasure {
     private static final double MARGIN_S = 0.03;
     private static final double MARGIN_SHARE = 0.08;
 
+    /** So much of a step is looked at: all steps are held at once, 4 MB a second at 96 kHz. */
+    private static final double LONGEST_STEP_S = 5;
+
     private final ProgrammeReturn ret;
     private final ReferenceLevels reference;
     private final Leakage leakage;
@@ -69,7 +72,9 @@ public final class LadderMeasure {
         double hz = returnedHz(ladder, step);
         double margin = MARGIN_S + MARGIN_SHARE * ret.sheet().seconds(step.frames());
         return OrderSpectrum.of(
-                ret.recording(), ret.span(step.startFrame(), step.frames(), margin), hz);
+                ret.recording(),
+                ret.span(step.startFrame(), step.frames(), margin).beginning(LONGEST_STEP_S),
+                hz);
     }
 
     private double returnedHz(Cue.Ladder ladder, Cue.Step step) {
