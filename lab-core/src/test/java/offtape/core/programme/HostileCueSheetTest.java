@@ -96,7 +96,7 @@ class HostileCueSheetTest {
                         GOOD.replace("\"levelDb\": 0.0", "\"levelDb\": 0.0, \"levelDb\": 0.0"),
                         notJson.formatted(6)),
                 Arguments.of("{\"a\": " + "[".repeat(50_000), tooLong),
-                Arguments.of("{\"a\": ".repeat(21) + "1" + "}".repeat(21), tooLong),
+                Arguments.of("{\"a\": ".repeat(41) + "1" + "}".repeat(41), tooLong),
                 Arguments.of("\u0000\u0001\u0002RIFF", notJson.formatted(1)),
                 Arguments.of("{'format': 'offtape-programme'}", notJson.formatted(1)),
                 Arguments.of("{ // a remark\n}", notJson.formatted(1)),
