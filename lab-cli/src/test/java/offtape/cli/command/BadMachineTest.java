@@ -101,14 +101,14 @@ class BadMachineTest {
                 of(
                         "nested without end",
                         3,
-                        "{lab}/deep.json: it is nested more deeply, or holds a longer text or "
-                                + "number, than any such description.",
+                        "{lab}/deep.json: this is nested more deeply, or holds a longer text, "
+                                + "name or number, than anything that belongs here.",
                         l -> with("deep", "{\"heads\":".repeat(50_000))),
                 of(
                         "a number without end",
                         3,
-                        "{lab}/huge.json: it is nested more deeply, or holds a longer text or "
-                                + "number, than any such description.",
+                        "{lab}/huge.json: this is nested more deeply, or holds a longer text, "
+                                + "name or number, than anything that belongs here.",
                         l -> with("huge", MACHINE + ", \"seed\": " + "9".repeat(5000) + "}")),
                 of(
                         "a motion file that is not there",

@@ -177,7 +177,7 @@ class BadUsageTest {
                 of(
                         "a name that no file can have",
                         2,
-                        "Invalid value for positional parameter at index 0 (FILE): \"a?b.wav\" is no"
+                        "Invalid value for positional parameter at index 0 (FILE): \"a\uFFFDb.wav\" is no"
                                 + " file name here. If it holds letters beyond ASCII, set LC_ALL to a"
                                 + " UTF-8 locale such as C.UTF-8. See \"offtape speed --help\".",
                         l -> Lab.line("speed", "a\0b.wav")),

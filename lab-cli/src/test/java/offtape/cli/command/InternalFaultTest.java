@@ -56,13 +56,13 @@ class InternalFaultTest {
     @Test
     void withVerboseHasItsTrace() {
         assertEquals(70, speed(null, "--verbose"));
-        assertTrue(said().startsWith("java.lang.IllegalStateException: out of order\n\tat "));
+        assertTrue(said().startsWith("java.lang.IllegalStateException: out of order\n    at "));
     }
 
     @Test
     void lackOfMemoryIsNamed() {
         assertEquals(70, speed(() -> new OutOfMemoryError("heap")));
         assertTrue(said().contains("the memory given to Java is used up"), said());
-        assertFalse(said().contains("\tat "), said());
+        assertFalse(said().contains("    at "), said());
     }
 }

@@ -76,8 +76,8 @@ class InvarianceTest {
         at += RATE;
         cues.add(new Cue.Tone("reference", ChannelSet.BOTH, at, 2 * RATE, 1000, 0));
         at += 2 * RATE + RATE / 4;
-        cues.add(new Cue.Silence("silence", ChannelSet.BOTH, at, 4 * RATE));
-        at += 4 * RATE + RATE / 4;
+        cues.add(new Cue.Silence("silence", ChannelSet.BOTH, at, 2 * RATE));
+        at += 2 * RATE + RATE / 4;
         for (int level : new int[] {-20, 0}) {
             cues.add(
                     new Cue.Sweep(
@@ -97,8 +97,8 @@ class InvarianceTest {
             at += RATE;
         }
         at += RATE / 4;
-        cues.add(new Cue.Tone("speed", ChannelSet.BOTH, at, 8 * RATE, 3150, 0));
-        at += 8 * RATE + RATE / 4;
+        cues.add(new Cue.Tone("speed", ChannelSet.BOTH, at, 6 * RATE, 3150, 0));
+        at += 6 * RATE + RATE / 4;
         cues.add(new Cue.Marker("end", ChannelSet.BOTH, at, RATE / 2));
         return new CueSheet(RATE, at + RATE, -18, null, cues);
     }

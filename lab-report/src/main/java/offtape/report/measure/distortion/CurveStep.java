@@ -40,11 +40,6 @@ record CurveStep(double length, double stiffness) {
                 new double[][] {{1, length, length * length / 2}, {0, 1, length}, {0, 0, 1}});
     }
 
-    /** The noise of a state is this times three independent values of deviation 1. */
-    RealMatrix root() {
-        return MatrixUtils.createRealDiagonalMatrix(scales()).multiply(ROOT);
-    }
-
     /** Turns the noise of a state into three independent values of deviation 1. */
     RealMatrix whitening() {
         double[] inverse = scales();

@@ -52,7 +52,7 @@ final class SmoothCurve {
     /** Value, slope and bend at each place, one place after another. */
     private final double[] states;
 
-    /** Upper triangle, which turns states into rows of deviation 1. */
+    /** Lower triangle, whose transpose turns states into rows of deviation 1. */
     private final RealMatrix triangle;
 
     /** What no states can explain, and which rows it comes from. */
@@ -86,9 +86,10 @@ final class SmoothCurve {
             wanted[i] = y[i] / deviation[i];
         }
         RealVector seen = turned.operate(new ArrayRealVector(wanted, false));
-        triangle = decomposition.getR().getSubMatrix(0, unknown - 1, 0, unknown - 1);
+        RealMatrix upper = decomposition.getR().getSubMatrix(0, unknown - 1, 0, unknown - 1);
+        triangle = upper.transpose();
         RealVector solved = seen.getSubVector(0, unknown);
-        MatrixUtils.solveUpperTriangularSystem(triangle, solved);
+        MatrixUtils.solveUpperTriangularSystem(upper, solved);
         states = solved.toArray();
         int left = wanted.length - unknown;
         rest = seen.getSubVector(unknown, left);
@@ -145,7 +146,7 @@ final class SmoothCurve {
         Bridge bridge = Bridge.of(x, place, stiffness);
         RealVector weights = new ArrayRealVector(states.length);
         weights.setSubVector(STATE * bridge.knot(), new ArrayRealVector(bridge.weights(), false));
-        MatrixUtils.solveLowerTriangularSystem(triangle.transpose(), weights);
+        MatrixUtils.solveLowerTriangularSystem(triangle, weights);
         return scale * Math.hypot(weights.getNorm(), bridge.deviation());
     }
 
