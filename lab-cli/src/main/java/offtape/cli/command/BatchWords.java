@@ -87,6 +87,7 @@ final class BatchWords {
                         batch.count(BatchState.MEASURED),
                         batch.count(BatchState.UNCHANGED),
                         batch.count(BatchState.REFUSED));
-        return batch.returns().size() + " returns: " + text;
+        int returns = batch.returns().size();
+        return returns + (returns == 1 ? " return: " : " returns: ") + text;
     }
 }
