@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import offtape.core.fault.Background;
 
 /**
  * The lines of a speed deviation: sines that noise does not explain. Below 4 Hz, where reels turn,
@@ -49,24 +51,33 @@ public final class LineSearch {
         double seconds = x.length / rateHz;
         double from = Math.max(LOWEST_HZ, FEWEST_TURNS / seconds);
         double to = Math.min(HIGHEST_HZ, 0.45 * rateHz);
-        List<FoundLine> lines = new ArrayList<>();
         double split = seconds < SHORTEST_FOR_REELS_S ? from : REELS_TO_HZ;
-        if (split > from) {
-            List<BendGrid> grids = BendGrid.octaves(from, split, seconds);
-            Stretch slow = LowBand.of(x, rateHz, split);
-            lines.addAll(new BandSearch(slow, grids, CHANCE / 2, LEAST_PERCENT).find());
-        }
-        if (to > split) {
-            List<BendGrid> grids = List.of(new BendGrid(split, to, new double[] {0}));
-            Stretch all = new Stretch(x, rateHz);
-            new BandSearch(all, grids, CHANCE / 2, LEAST_PERCENT)
-                    .find().stream()
-                            .filter(f -> lines.stream().noneMatch(s -> isSame(f, s, seconds)))
-                            .toList()
-                            .forEach(lines::add);
-        }
+        CompletableFuture<List<FoundLine>> slow =
+                Background.start(() -> slow(x, rateHz, from, split));
+        List<FoundLine> fast = fast(x, rateHz, split, to);
+        List<FoundLine> lines = new ArrayList<>(Background.result(slow));
+        fast.removeIf(f -> lines.stream().anyMatch(s -> isSame(f, s, seconds)));
+        lines.addAll(fast);
         lines.sort(Comparator.comparingDouble(l -> -l.peakPercent()));
         return lines;
+    }
+
+    private static List<FoundLine> slow(double[] x, double rateHz, double from, double to) {
+        if (!(to > from)) {
+            return List.of();
+        }
+        List<BendGrid> grids = BendGrid.octaves(from, to, x.length / rateHz);
+        return new BandSearch(LowBand.of(x, rateHz, to), grids, CHANCE / 2, LEAST_PERCENT).find();
+    }
+
+    private static List<FoundLine> fast(double[] x, double rateHz, double from, double to) {
+        if (!(to > from)) {
+            return new ArrayList<>();
+        }
+        List<BendGrid> grids = List.of(new BendGrid(from, to, new double[] {0}));
+        // the search takes its lines out of what it is given, which the other one still reads
+        Stretch own = new Stretch(x.clone(), rateHz);
+        return new BandSearch(own, grids, CHANCE / 2, LEAST_PERCENT).find();
     }
 
     /** Whether a line on the edge of both bands was found in both. */

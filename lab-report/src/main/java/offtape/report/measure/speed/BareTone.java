@@ -2,11 +2,14 @@ package offtape.report.measure.speed;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.concurrent.CompletableFuture;
 import offtape.core.audio.AudioSource;
+import offtape.core.fault.Background;
 import offtape.core.fault.UnusableInputException;
 import offtape.report.measure.tone.FoundTone;
 import offtape.report.measure.tone.ToneRange;
 import offtape.report.measure.tone.ToneSearch;
+import offtape.report.result.ScrapeReading;
 import offtape.report.result.Speed;
 
 /** Speed from a recording that holds nothing but a steady tone, perhaps with a little around it. */
@@ -47,7 +50,13 @@ public final class BareTone {
         if (stream == null) {
             throw choice.noTone();
         }
-        return SpeedMeasure.of(stream, choice.notes()).withScrape(ScrapeFlutter.of(stream, null));
+        return measured(stream, choice.notes());
+    }
+
+    private static Speed measured(ToneStream stream, List<String> notes) {
+        CompletableFuture<ScrapeReading> scrape =
+                Background.start(() -> ScrapeFlutter.of(stream, null));
+        return SpeedMeasure.of(stream, notes).withScrape(Background.result(scrape));
     }
 
     /**
@@ -73,6 +82,6 @@ public final class BareTone {
                         heardHz);
         return stream == null
                 ? Speed.unknown("The tone is too short or too unsteady to be read.")
-                : SpeedMeasure.of(stream, List.of()).withScrape(ScrapeFlutter.of(stream, null));
+                : measured(stream, List.of());
     }
 }

@@ -1,6 +1,10 @@
 package offtape.report.measure.speed;
 
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
+import offtape.core.fault.Background;
 import offtape.core.standard.FlutterBand;
 import offtape.core.standard.Iec60386;
 
@@ -18,6 +22,7 @@ final class MeterDoubt {
 
     private final double[] peak;
     private final double binHz;
+    private final Map<FlutterBand, Double> shares = new EnumMap<>(FlutterBand.class);
 
     /**
      * Takes a spectrum.
@@ -27,6 +32,9 @@ final class MeterDoubt {
     MeterDoubt(double[] peak, double binHz) {
         this.peak = peak;
         this.binHz = binHz;
+        List<FlutterBand> bands = List.of(FlutterBand.values());
+        List<Double> found = Background.each(bands, this::find);
+        bands.forEach(band -> shares.put(band, found.get(band.ordinal())));
     }
 
     /**
@@ -34,6 +42,10 @@ final class MeterDoubt {
      * weighting or that, each as likely as the other; its edges are anything from blunt to sharp.
      */
     double share(FlutterBand band) {
+        return shares.get(band);
+    }
+
+    private double find(FlutterBand band) {
         double apart = apart(band);
         return band == FlutterBand.WEIGHTED
                 ? Math.hypot(2 / Math.sqrt(2) * apart, rounding())

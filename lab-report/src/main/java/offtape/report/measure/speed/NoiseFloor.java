@@ -1,5 +1,8 @@
 package offtape.report.measure.speed;
 
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.stream.DoubleStream;
 import offtape.core.standard.FlutterBand;
 
 /**
@@ -25,18 +28,34 @@ final class NoiseFloor {
 
     private final ToneStream tone;
     private final double noiseDensity;
+    private final Map<FlutterBand, Double> rms = new EnumMap<>(FlutterBand.class);
 
     NoiseFloor(ToneStream tone, double noiseDensity) {
         this.tone = tone;
         this.noiseDensity = noiseDensity;
+        // Every band asks for the same densities, and each of those is a sum over long filters.
+        double[] densities =
+                DoubleStream.iterate(
+                                STEP_HZ / 2,
+                                f -> f < Math.min(HIGHEST_HZ, tone.rateHz() / 2),
+                                f -> f + STEP_HZ)
+                        .map(this::density)
+                        .toArray();
+        for (FlutterBand band : FlutterBand.values()) {
+            rms.put(band, rms(band, densities));
+        }
     }
 
     /** Root mean square in a band, percent. */
     double rms(FlutterBand band) {
+        return rms.get(band);
+    }
+
+    private static double rms(FlutterBand band, double[] densities) {
         double sum = 0;
-        for (double f = STEP_HZ / 2; f < Math.min(HIGHEST_HZ, tone.rateHz() / 2); f += STEP_HZ) {
-            double gain = band.gain(f);
-            sum += gain * gain * density(f) * STEP_HZ;
+        for (int k = 0; k < densities.length; k++) {
+            double gain = band.gain((k + 0.5) * STEP_HZ);
+            sum += gain * gain * densities[k] * STEP_HZ;
         }
         return Math.sqrt(sum);
     }

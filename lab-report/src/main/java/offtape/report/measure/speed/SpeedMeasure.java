@@ -3,7 +3,9 @@ package offtape.report.measure.speed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
+import offtape.core.fault.Background;
 import offtape.core.standard.FlutterBand;
 import offtape.core.standard.Iec60386;
 import offtape.core.standard.SampleClock;
@@ -31,6 +33,7 @@ final class SpeedMeasure {
     private final NoiseFloor floor;
     private final SpeedLines lines;
     private final MeterReadings readings;
+    private final List<FoundLine> found;
     private final List<String> notes;
 
     private SpeedMeasure(ToneStream tone, List<String> notes) {
@@ -38,9 +41,11 @@ final class SpeedMeasure {
         this.reader = new SpeedReader(Iec60386.atRate(tone.rateHz()), tone.samples());
         this.summary = tone.read(reader::next);
         reader.end();
-        this.floor = new NoiseFloor(tone, summary.noiseDensity());
         this.lines = reader.lines();
+        CompletableFuture<List<FoundLine>> search = Background.start(lines::found);
+        this.floor = new NoiseFloor(tone, summary.noiseDensity());
         this.readings = new MeterReadings(reader, floor, lines.meterDoubt(), seconds());
+        this.found = Background.result(search);
         this.notes = new ArrayList<>(notes);
         addNotes();
     }
@@ -60,14 +65,13 @@ final class SpeedMeasure {
     }
 
     private ToneReading reading() {
-        List<FoundLine> found = lines.found();
         return new ToneReading(
-                speed(found),
+                speed(),
                 new HeardDeviation(
                         reader.modulation(), tone.rateHz(), tone.bandHz(), floor::density, found));
     }
 
-    private Speed speed(List<FoundLine> found) {
+    private Speed speed() {
         double weightedFloor = floor.rms(FlutterBand.WEIGHTED);
         return new Speed(
                 deviation(),
