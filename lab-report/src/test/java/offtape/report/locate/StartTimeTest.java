@@ -72,6 +72,7 @@ class StartTimeTest {
     }
 
     /** At k = 2 about 95 of a hundred lie within; of eleven, at least 10 are asked for. */
+    @Tag("study")
     @Test
     void theStatedUncertaintyHoldsUnderWowAndFlutter() {
         theStatedUncertaintyHolds(List.of(0.5, 3.1), 2, List.of("transport-a", "transport-c"));

@@ -9,6 +9,7 @@ import offtape.core.machine.MachineRun;
 import offtape.core.programme.CueSheet;
 import offtape.core.programme.Programme;
 import offtape.report.locate.ProgrammeReturn;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -71,6 +72,7 @@ class InterchannelDelayTest {
     }
 
     /** Of a hundred returns with other noise, 95 or more lie within k = 2. */
+    @Tag("study")
     @Test
     void uncertaintyHoldsForNineteenOfTwenty() {
         CueSheet sheet = Bench.sheet(0.7, 16_000);

@@ -17,6 +17,7 @@ import offtape.core.unit.Quantity;
 import offtape.report.result.Distortion;
 import offtape.report.result.HealthNote;
 import offtape.report.result.LadderStep;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -83,6 +84,7 @@ class LadderMeasureTest {
      * of short ladders. What lies within its stated uncertainty in 90 % of the cases or more does
      * so by what an expanded uncertainty (k = 2, 95 %) promises, less the scatter of 100 draws.
      */
+    @Tag("study")
     @Test
     void uncertaintiesHold() {
         Ladders ladders =
