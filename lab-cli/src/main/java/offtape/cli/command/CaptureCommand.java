@@ -146,6 +146,7 @@ final class CaptureCommand implements Callable<Integer> {
                             pass,
                             tail,
                             devices.ceiling(),
+                            CaptureNote.ofReturn(sessionOptions.said()),
                             rate ->
                                     devices.open(
                                             common.layers(), rate, pass.plays(), pass.records()));

@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Instant;
 import java.util.function.Function;
 import offtape.cli.capture.CaptureResult;
 import offtape.cli.sound.SoundStream;
 import offtape.cli.sound.SoundTroubleException;
 import offtape.cli.sound.TooLoudException;
+import offtape.core.audio.BroadcastNote;
 import offtape.core.audio.WavEncoding;
 import offtape.core.audio.WavFormat;
 import offtape.core.audio.WavWriter;
@@ -63,10 +65,12 @@ final class CaptureFile implements AutoCloseable {
      * @throws RefusedOutputException if the disk refuses it, likewise
      * @throws TooLoudException if what is to be played is above the ceiling, likewise
      */
-    CaptureResult record(SoundStream stream, Function<WavWriter, CaptureResult> recording) {
+    CaptureResult record(
+            SoundStream stream, CaptureNote note, Function<WavWriter, CaptureResult> recording) {
         place = growing;
         CaptureResult result;
-        try (WavWriter wav = WavWriter.create(growing, format(stream))) {
+        BroadcastNote said = note.at(Instant.now(), stream.sampleRateHz());
+        try (WavWriter wav = WavWriter.create(growing, format(stream), said)) {
             result = record(recording, wav);
         }
         if (result.complete()) {

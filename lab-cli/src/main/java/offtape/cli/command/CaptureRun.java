@@ -26,6 +26,7 @@ record CaptureRun(
         CapturePass pass,
         double tailSeconds,
         LevelCeiling ceiling,
+        CaptureNote note,
         IntFunction<SoundStream> devices) {
 
     /** Records, and plays if the pass does; returns the exit code. */
@@ -45,6 +46,7 @@ record CaptureRun(
             CaptureResult result =
                     file.record(
                             stream,
+                            note,
                             wav ->
                                     pass.plays()
                                             ? capture.run(list(sound), wav)

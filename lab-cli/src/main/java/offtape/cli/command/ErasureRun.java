@@ -1,6 +1,7 @@
 package offtape.cli.command;
 
 import java.nio.file.Path;
+import java.util.List;
 import offtape.cli.capture.Capture;
 import offtape.cli.capture.CaptureResult;
 import offtape.cli.capture.PlayList;
@@ -33,6 +34,9 @@ record ErasureRun(
 
     private static final double REPLAY_S = 60;
 
+    private static final CaptureNote NOTE =
+            new CaptureNote("Replay of a tone that was recorded over", List.of());
+
     /** Leads through it; returns the exit code. */
     int record(Path out, boolean force) {
         devices.ceiling().check(peak, "The tone", "Give a lower --level.");
@@ -57,7 +61,8 @@ record ErasureRun(
             CaptureWords words = new CaptureWords(terminal);
             try (SoundStream stream = devices.open(layers, sampleRateHz, false, true)) {
                 Capture capture = new Capture(stream, stop, words::progress);
-                CaptureResult result = file.record(stream, wav -> capture.record(REPLAY_S, wav));
+                CaptureResult result =
+                        file.record(stream, NOTE, wav -> capture.record(REPLAY_S, wav));
                 words.recorded(result, file.place()).forEach(terminal::message);
                 return result.complete() ? ExitCodes.DONE : ExitCodes.INTERRUPTED;
             }

@@ -10,6 +10,7 @@ import offtape.cli.terminal.Terminal;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
 import offtape.core.audio.AudioSource;
+import offtape.core.audio.BroadcastNote;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.machine.spec.MachineSpec;
 import offtape.core.output.OutputFolder;
@@ -171,7 +172,8 @@ final class PreviewCommand implements Callable<Integer> {
         try (AudioFile sound = AudioFiles.open(file)) {
             sound.notes().forEach(n -> terminal.message(sound.name() + ": " + n + "."));
             checkSound(sound);
-            PreviewRun run = new PreviewRun(model, sound, settings(model), terminal);
+            PreviewRun run =
+                    new PreviewRun(model, sound, note(model, sound), settings(model), terminal);
             if (truth != null) {
                 run.verify(truth);
             }
@@ -182,6 +184,12 @@ final class PreviewCommand implements Callable<Integer> {
             print(run);
         }
         return ExitCodes.DONE;
+    }
+
+    private static BroadcastNote note(MachineModel model, AudioFile sound) {
+        String name = model.session().machineName();
+        return sound.describing(
+                sound.name() + " as through " + (name == null ? "the measured machine" : name));
     }
 
     private void checkUsage() {

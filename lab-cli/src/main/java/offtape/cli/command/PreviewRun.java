@@ -9,6 +9,7 @@ import java.util.List;
 import offtape.cli.terminal.Terminal;
 import offtape.core.audio.AudioFiles;
 import offtape.core.audio.AudioSource;
+import offtape.core.audio.BroadcastNote;
 import offtape.core.audio.MemoryAudio;
 import offtape.core.audio.WavEncoding;
 import offtape.core.audio.WavFormat;
@@ -35,6 +36,7 @@ final class PreviewRun {
 
     private final MachineModel model;
     private final AudioSource sound;
+    private final BroadcastNote note;
     private final PreviewSettings settings;
     private final Terminal terminal;
     private final double peakIn;
@@ -45,9 +47,15 @@ final class PreviewRun {
     private String written;
     private int stepsShown;
 
-    PreviewRun(MachineModel model, AudioSource sound, PreviewSettings settings, Terminal terminal) {
+    PreviewRun(
+            MachineModel model,
+            AudioSource sound,
+            BroadcastNote note,
+            PreviewSettings settings,
+            Terminal terminal) {
         this.model = model;
         this.sound = sound;
+        this.note = note;
         this.settings = settings;
         this.terminal = terminal;
         this.peakIn = peak();
@@ -160,7 +168,8 @@ final class PreviewRun {
     }
 
     private WavWriter writer(Path place, WavEncoding encoding) {
-        return WavWriter.create(place, new WavFormat(sound.sampleRateHz(), channels(), encoding));
+        return WavWriter.create(
+                place, new WavFormat(sound.sampleRateHz(), channels(), encoding), note);
     }
 
     private void convert(Path staged, Path place) {

@@ -5,6 +5,7 @@ import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import offtape.core.audio.BroadcastNote;
 import offtape.core.audio.WavEncoding;
 import offtape.core.audio.WavFormat;
 import offtape.core.audio.WavWriter;
@@ -28,6 +29,9 @@ final class Simulation {
         return stem(file) + ".truth.json";
     }
 
+    private static final BroadcastNote NOTE =
+            BroadcastNote.of("Return of a test programme from a simulated machine");
+
     /** Name of the motion beside a return. */
     static String motionName(Path file) {
         return stem(file) + ".motion.csv";
@@ -44,7 +48,7 @@ final class Simulation {
         boolean beyondFullScale = spec.recorder().clipDbfs() > 0;
         WavEncoding encoding = beyondFullScale ? WavEncoding.FLOAT_32 : WavEncoding.PCM_24;
         WavFormat format = new WavFormat(run.sampleRateHz(), 2, encoding);
-        try (WavWriter wav = WavWriter.create(file.path(), format)) {
+        try (WavWriter wav = WavWriter.create(file.path(), format, NOTE)) {
             run.play(programme.audio(), (block, count) -> wav.write(first(block, count)));
         }
         Path target = file.file();

@@ -8,6 +8,7 @@ import offtape.core.align.Alignment;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
 import offtape.core.audio.AudioSource;
+import offtape.core.audio.BroadcastNote;
 import offtape.core.audio.WavEncoding;
 import offtape.core.realign.Expectation;
 import offtape.core.realign.FoundTrack;
@@ -41,9 +42,16 @@ public record RealignRun(
             FoundTrack found = TrackMatch.follow(original, returned, expected, isUnwarped);
             AudioSource straight =
                     found.straightened(returned, isUnwarped, isLevelSet, original.frames());
-            WavEncoding used = SoundOutput.write(straight, file, encoding);
+            WavEncoding used =
+                    SoundOutput.write(straight, file, encoding, note(original, returned));
             return report(pair, original, returned, found, used);
         }
+    }
+
+    /** The return lies where its original lies, so a workstation puts both in one place. */
+    private static BroadcastNote note(AudioFile original, AudioFile returned) {
+        return original.describing(
+                "Return " + returned.name() + ", brought back in time with " + original.name());
     }
 
     private RealignReport report(

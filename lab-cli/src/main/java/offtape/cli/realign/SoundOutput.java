@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
 import offtape.core.audio.AudioSource;
+import offtape.core.audio.BroadcastNote;
 import offtape.core.audio.WavEncoding;
 import offtape.core.audio.WavFormat;
 import offtape.core.audio.WavWriter;
@@ -24,10 +25,12 @@ final class SoundOutput {
      * Writes it.
      *
      * @param encoding wished for
+     * @param note what the file says of itself
      * @return the encoding used: float if there are peaks that the other does not hold
      */
-    static WavEncoding write(AudioSource sound, Path file, WavEncoding encoding) {
-        if (isWritten(sound, file, encoding)) {
+    static WavEncoding write(
+            AudioSource sound, Path file, WavEncoding encoding, BroadcastNote note) {
+        if (isWritten(sound, file, encoding, note)) {
             return encoding;
         }
         try {
@@ -35,14 +38,15 @@ final class SoundOutput {
         } catch (IOException e) {
             throw new UnusableInputException(file + " cannot be written again.", e);
         }
-        isWritten(sound, file, WavEncoding.FLOAT_32);
+        isWritten(sound, file, WavEncoding.FLOAT_32, note);
         return WavEncoding.FLOAT_32;
     }
 
     /** Whether all of it fitted; it is left where it does not. */
-    private static boolean isWritten(AudioSource sound, Path file, WavEncoding encoding) {
+    private static boolean isWritten(
+            AudioSource sound, Path file, WavEncoding encoding, BroadcastNote note) {
         WavFormat format = new WavFormat(sound.sampleRateHz(), sound.channels(), encoding);
-        try (WavWriter wav = WavWriter.create(file, format)) {
+        try (WavWriter wav = WavWriter.create(file, format, note)) {
             for (long at = 0; at < sound.frames(); at += (long) AT_ONCE * BLOCK) {
                 for (double[][] block : blocks(sound, at)) {
                     if (!encoding.isFloating() && peak(block) > 1) {

@@ -43,7 +43,7 @@ final class ReturnWriter {
         StemReturn back =
                 new StemReturn(heard, found, settings.driveDb(), stem.frames(), settings.isFloat());
         Path file = folder.path(stem.output());
-        back.write(file, stop);
+        back.write(file, stem.note(), stop);
         return new TransferEntry(
                 stem.output(),
                 stem.file().getFileName().toString(),

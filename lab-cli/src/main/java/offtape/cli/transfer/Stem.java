@@ -5,6 +5,7 @@ import java.util.List;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
 import offtape.core.audio.AudioSource;
+import offtape.core.audio.BroadcastNote;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.output.Sha256;
 
@@ -20,6 +21,7 @@ import offtape.core.output.Sha256;
  * @param levels how loud it is
  * @param sentPeak its peak behind the pre-emphasis and before its drive, full-scale units
  * @param notes what does not agree in the file though it can be used
+ * @param note what the file with its return says of itself
  */
 public record Stem(
         Path file,
@@ -30,7 +32,8 @@ public record Stem(
         String sha256,
         SoundLevels levels,
         double sentPeak,
-        List<String> notes) {
+        List<String> notes,
+        BroadcastNote note) {
 
     /** Copies the list. */
     public Stem {
@@ -66,7 +69,10 @@ public record Stem(
                     Sha256.ofFile(file),
                     levels,
                     sentPeak,
-                    sound.notes());
+                    sound.notes(),
+                    sound.describing(
+                            sound.name()
+                                    + ", sent through a tape machine and brought back in time"));
         }
     }
 

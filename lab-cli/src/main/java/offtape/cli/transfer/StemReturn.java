@@ -5,6 +5,7 @@ import offtape.cli.capture.StopSignal;
 import offtape.core.align.Alignment;
 import offtape.core.align.StraightenedSound;
 import offtape.core.audio.AudioSource;
+import offtape.core.audio.BroadcastNote;
 import offtape.core.audio.WavEncoding;
 import offtape.core.audio.WavFormat;
 import offtape.core.audio.WavWriter;
@@ -49,10 +50,14 @@ final class StemReturn {
         return levels.peak() > 1;
     }
 
-    /** Writes it, unless somebody ends the run meanwhile. */
-    void write(Path file, StopSignal stop) {
+    /**
+     * Writes it, unless somebody ends the run meanwhile.
+     *
+     * @param note what the file says of itself
+     */
+    void write(Path file, BroadcastNote note, StopSignal stop) {
         WavFormat format = new WavFormat(sound.sampleRateHz(), sound.channels(), encoding);
-        try (WavWriter wav = WavWriter.create(file, format)) {
+        try (WavWriter wav = WavWriter.create(file, format, note)) {
             for (long at = 0; at < sound.frames() && !stop.isGiven(); at += BLOCK) {
                 wav.write(sound.read(at, (int) Math.min(BLOCK, sound.frames() - at)));
             }

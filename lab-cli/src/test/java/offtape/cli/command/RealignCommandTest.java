@@ -13,9 +13,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Set;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
+import offtape.core.audio.BroadcastNote;
 import offtape.core.audio.WavEncoding;
 import offtape.core.audio.WavFormat;
 import offtape.core.audio.WavWriter;
@@ -31,13 +33,17 @@ class RealignCommandTest {
     private static final int RATE = 44_100;
     private static final int LATE = 3210;
 
+    /** Where the original lies in its project: one minute after its midnight. */
+    private static final long PLACE = 60L * RATE;
+
     @TempDir private Path folder;
 
     private Path write(String name, double[]... samples) throws IOException {
         Path file = folder.resolve(name);
         Files.createDirectories(file.getParent());
         WavFormat format = new WavFormat(RATE, samples.length, WavEncoding.PCM_24);
-        try (WavWriter wav = WavWriter.create(file, format)) {
+        BroadcastNote note = new BroadcastNote(name, "", "", PLACE, List.of("A=ANALOGUE"));
+        try (WavWriter wav = WavWriter.create(file, format, note)) {
             wav.write(samples);
         }
         return file;
@@ -69,6 +75,16 @@ class RealignCommandTest {
         Path out = folder.resolve("out.wav");
         Tool.Outcome done = Tool.run("realign", dry, wet, "--out", out, "--json");
         assertEquals(0, done.code(), done.err());
+        try (AudioFile back = AudioFiles.open(out)) {
+            BroadcastNote said = back.describing("x");
+            assertEquals(PLACE, said.firstFrame());
+            assertEquals(
+                    List.of(
+                            "A=ANALOGUE",
+                            "A=PCM,F=44100,W=24,M=stereo,T=Offtape",
+                            "A=PCM,F=44100,W=24,M=stereo,T=Offtape"),
+                    said.history());
+        }
         assertArrayEquals(read(dry)[0], read(out)[0]);
         assertArrayEquals(read(dry)[1], read(out)[1], 1.3e-7);
         assertTrue(done.err().contains("slide it 3210.00 samples (72.789 ms) earlier"), done.err());

@@ -1,6 +1,7 @@
 package offtape.core.audio;
 
 import java.nio.ByteBuffer;
+import java.util.Optional;
 import offtape.core.fault.UnusableInputException;
 
 /**
@@ -22,7 +23,8 @@ final class AiffReader {
     static AudioFile read(FileBytes file) {
         AiffScan.Found found = AiffScan.scan(file);
         CommonChunk common = CommonChunk.read(file, found.common());
-        return AudioFile.in(file, place(file, found.sound(), common), common.format());
+        return AudioFile.in(
+                file, place(file, found.sound(), common), common.format(), Optional.empty());
     }
 
     private static SoundPlace place(FileBytes file, Chunk chunk, CommonChunk common) {

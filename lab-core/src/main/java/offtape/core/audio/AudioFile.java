@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import offtape.core.fault.UnusableInputException;
 
 /**
@@ -22,6 +23,7 @@ public final class AudioFile implements AudioSource {
     private final long dataStart;
     private final long frames;
     private final List<String> notes;
+    private final Optional<BroadcastNote> said;
 
     /**
      * Sound that lies plainly in a file.
@@ -29,6 +31,7 @@ public final class AudioFile implements AudioSource {
      * @param path what the user named
      * @param file where its samples are; this object's from now on
      * @param dataStart where the first of them is, in bytes
+     * @param said what the file says of itself
      */
     AudioFile(
             Path path,
@@ -36,20 +39,34 @@ public final class AudioFile implements AudioSource {
             SoundFormat format,
             long dataStart,
             long frames,
-            List<String> notes) {
+            List<String> notes,
+            Optional<BroadcastNote> said) {
         this.path = path;
         this.file = file;
         this.format = format;
         this.dataStart = dataStart;
         this.frames = frames;
         this.notes = List.copyOf(notes);
+        this.said = said;
     }
 
     /** Sound in a chunk of a file. */
-    static AudioFile in(FileBytes file, SoundPlace sound, SoundFormat format) {
+    static AudioFile in(
+            FileBytes file, SoundPlace sound, SoundFormat format, Optional<BroadcastNote> said) {
         DataExtent extent = new DataExtent(file, sound, format);
         return new AudioFile(
-                file.path(), file, format, sound.start(), extent.frames(), extent.notes());
+                file.path(), file, format, sound.start(), extent.frames(), extent.notes(), said);
+    }
+
+    /**
+     * What a file is to say of itself that holds what came of this sound and lies where it lies in
+     * its project: place and history are this one's, if it tells them.
+     *
+     * @param description what the other file holds
+     */
+    public BroadcastNote describing(String description) {
+        return said.map(note -> note.describing(description))
+                .orElseGet(() -> BroadcastNote.of(description));
     }
 
     /**

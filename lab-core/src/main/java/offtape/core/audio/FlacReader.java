@@ -2,6 +2,7 @@ package offtape.core.audio;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import offtape.core.audio.flac.ByteSupply;
 import offtape.core.audio.flac.FlacDecoder;
 import offtape.core.audio.flac.FlacFault;
@@ -58,7 +59,13 @@ final class FlacReader {
             SoundFormat format = new SoundFormat(rate, info.channels(), sound.coding());
             file.close();
             return new AudioFile(
-                    file.path(), copy.bytes(), format, 0, decoder.frames(), sound.notes());
+                    file.path(),
+                    copy.bytes(),
+                    format,
+                    0,
+                    decoder.frames(),
+                    sound.notes(),
+                    Optional.empty());
         } catch (RuntimeException e) {
             copy.close();
             throw e;

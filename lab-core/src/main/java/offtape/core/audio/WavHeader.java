@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.HexFormat;
+import java.util.Optional;
 
 /**
  * The header of a WAV file we write. A {@code JUNK} chunk keeps room for {@code ds64}: a file that
@@ -11,21 +12,31 @@ import java.util.HexFormat;
  *
  * <p>PCM for one or two channels has the plain 16-byte format, which every program reads; float has
  * the size of its (empty) extension and a {@code fact} chunk, as the format asks of everything but
- * PCM; more than two channels have the extensible form, with no loudspeakers assigned.
+ * PCM; more than two channels have the extensible form, with no loudspeakers assigned. What the
+ * file says of itself comes before the format, as Broadcast WAV files have it.
+ *
+ * @param format of the sound
+ * @param note what the file says of itself, if anything
+ * @param frames how many there are
  */
-record WavHeader(WavFormat format, long frames) {
+record WavHeader(WavFormat format, Optional<BroadcastNote> note, long frames) {
 
     private static final long LARGEST_SHORT = 0xFFFF_FFFEL;
 
     /** The header's length in bytes, the same for any number of frames. */
-    static int length(WavFormat format) {
+    private int length() {
         return ChunkWalk.FILE_HEAD
                 + Chunk.HEAD
                 + LongSizes.SHORTEST
+                + described().map(bytes -> Chunk.HEAD + bytes.length).orElse(0)
                 + Chunk.HEAD
                 + formatLength(format)
                 + (format.encoding().isFloating() ? Chunk.HEAD + 4 : 0)
                 + Chunk.HEAD;
+    }
+
+    private Optional<byte[]> described() {
+        return note.map(n -> BroadcastChunk.bytes(n, format));
     }
 
     private static int formatLength(WavFormat format) {
@@ -41,7 +52,7 @@ record WavHeader(WavFormat format, long frames) {
 
     /** What the outer chunk holds: everything after its identifier and size, with the pad byte. */
     private long outerBytes() {
-        return length(format) - Chunk.HEAD + dataBytes() + (dataBytes() & 1);
+        return length() - Chunk.HEAD + dataBytes() + (dataBytes() & 1);
     }
 
     private boolean isLong() {
@@ -50,10 +61,11 @@ record WavHeader(WavFormat format, long frames) {
 
     /** The bytes, ready to be written. */
     ByteBuffer bytes() {
-        ByteBuffer out = ByteBuffer.allocate(length(format)).order(ByteOrder.LITTLE_ENDIAN);
+        ByteBuffer out = ByteBuffer.allocate(length()).order(ByteOrder.LITTLE_ENDIAN);
         put(out, isLong() ? "RF64" : "RIFF").putInt(shortSize(outerBytes()));
         put(out, "WAVE");
         putLongSizes(out);
+        described().ifPresent(bytes -> put(out, BroadcastChunk.ID).putInt(bytes.length).put(bytes));
         putFormat(out);
         if (format.encoding().isFloating()) {
             put(out, "fact").putInt(4).putInt(shortSize(frames));

@@ -17,6 +17,7 @@ final class WavReader {
      */
     static AudioFile read(FileBytes file) {
         WavScan.Found found = WavScan.scan(file);
-        return AudioFile.in(file, found.sound(), FormatChunk.read(file, found.format()));
+        return AudioFile.in(
+                file, found.sound(), FormatChunk.read(file, found.format()), found.note());
     }
 }

@@ -1,6 +1,7 @@
 package offtape.core.audio;
 
 import java.nio.ByteOrder;
+import java.util.Optional;
 import java.util.Set;
 import offtape.core.fault.UnusableInputException;
 
@@ -13,13 +14,14 @@ final class WavScan {
     private LongSizes sizes = LongSizes.none();
     private Chunk format;
     private Chunk data;
+    private Optional<BroadcastNote> note = Optional.empty();
 
     private WavScan(FileBytes file) {
         this.file = file;
     }
 
-    /** What was found: the chunk of the format and the sound. */
-    record Found(Chunk format, SoundPlace sound) {}
+    /** What was found: the chunk of the format, the sound, and what the file says of itself. */
+    record Found(Chunk format, SoundPlace sound, Optional<BroadcastNote> note) {}
 
     /**
      * Walks the chunks up to {@code data}.
@@ -30,7 +32,7 @@ final class WavScan {
         WavScan scan = new WavScan(file);
         scan.walk();
         SoundPlace sound = new SoundPlace(scan.data, 0, scan.sizes.of(scan.data), ORDER);
-        return new Found(scan.format, sound);
+        return new Found(scan.format, sound, scan.note);
     }
 
     private void walk() {
@@ -52,6 +54,7 @@ final class WavScan {
         switch (chunk.id()) {
             case "ds64" -> sizes = LongSizes.read(file, chunk);
             case "fmt " -> format = format == null ? chunk : format;
+            case BroadcastChunk.ID -> note = note.or(() -> BroadcastChunk.read(file, chunk));
             case "data" -> {
                 if (format == null) {
                     throw unusable(
@@ -60,7 +63,7 @@ final class WavScan {
                 data = chunk;
             }
             default -> {
-                // descriptions, markers and fillers do not change the sound
+                // other descriptions, markers and fillers do not change the sound
             }
         }
     }

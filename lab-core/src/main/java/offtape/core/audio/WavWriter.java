@@ -32,15 +32,21 @@ public final class WavWriter implements Closeable {
     private final Path file;
     private final SeekableByteChannel channel;
     private final WavFormat format;
+    private final Optional<BroadcastNote> note;
     private final Optional<TpdfDither> dither;
     private final ByteBuffer buffer;
     private long frames;
 
     WavWriter(
-            Path file, SeekableByteChannel channel, WavFormat format, Optional<TpdfDither> dither) {
+            Path file,
+            SeekableByteChannel channel,
+            WavFormat format,
+            Optional<BroadcastNote> note,
+            Optional<TpdfDither> dither) {
         this.file = file;
         this.channel = channel;
         this.format = format;
+        this.note = note;
         this.dither = dither;
         int block = Math.max(1, BUFFER_BYTES / format.frameBytes()) * format.frameBytes();
         this.buffer = ByteBuffer.allocate(block).order(ByteOrder.LITTLE_ENDIAN);
@@ -52,7 +58,17 @@ public final class WavWriter implements Closeable {
      * @throws RefusedOutputException if the file exists or cannot be made
      */
     public static WavWriter create(Path file, WavFormat format) {
-        return begin(file, format, Optional.empty());
+        return begin(file, format, Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * Begins a new Broadcast WAV file, without dither.
+     *
+     * @param note what the file says of itself; a line for its own format is added to the history
+     * @throws RefusedOutputException if the file exists or cannot be made
+     */
+    public static WavWriter create(Path file, WavFormat format, BroadcastNote note) {
+        return begin(file, format, Optional.of(note), Optional.empty());
     }
 
     /**
@@ -66,14 +82,18 @@ public final class WavWriter implements Closeable {
         if (format.encoding().isFloating()) {
             throw new IllegalArgumentException("float is not dithered");
         }
-        return begin(file, format, Optional.of(new TpdfDither(seed)));
+        return begin(file, format, Optional.empty(), Optional.of(new TpdfDither(seed)));
     }
 
-    private static WavWriter begin(Path file, WavFormat format, Optional<TpdfDither> dither) {
+    private static WavWriter begin(
+            Path file,
+            WavFormat format,
+            Optional<BroadcastNote> note,
+            Optional<TpdfDither> dither) {
         try {
             SeekableByteChannel channel =
                     FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-            WavWriter writer = new WavWriter(file, channel, format, dither);
+            WavWriter writer = new WavWriter(file, channel, format, note, dither);
             writer.putHeader();
             return writer;
         } catch (FileAlreadyExistsException e) {
@@ -174,7 +194,7 @@ public final class WavWriter implements Closeable {
     }
 
     private void putHeader() throws IOException {
-        writeAll(new WavHeader(format, frames).bytes());
+        writeAll(new WavHeader(format, note, frames).bytes());
     }
 
     private void writeAll(ByteBuffer bytes) throws IOException {

@@ -118,7 +118,9 @@ class WavWriterTest {
     @CsvSource({"1073741805,false", "1073741806,true", "2000000000,true"})
     void aLongFileBecomesRf64(long frames, boolean isLong) {
         byte[] actual =
-                new WavHeader(new WavFormat(48000, 2, WavEncoding.PCM_16), frames).bytes().array();
+                new WavHeader(new WavFormat(48000, 2, WavEncoding.PCM_16), Optional.empty(), frames)
+                        .bytes()
+                        .array();
         Bytes expected = new Bytes();
         if (isLong) {
             expected.text("RF64").u32(0xFFFFFFFFL).text("WAVEds64").u32(28);
@@ -204,7 +206,8 @@ class WavWriterTest {
     void aFullDiskIsReportedInWords() {
         WavFormat format = new WavFormat(48000, 1, WavEncoding.PCM_16);
         Path file = dir.resolve("a.wav");
-        WavWriter writer = new WavWriter(file, new FullDisk(), format, Optional.empty());
+        WavWriter writer =
+                new WavWriter(file, new FullDisk(), format, Optional.empty(), Optional.empty());
         assertEquals(
                 file
                         + " cannot be written: the disk is full; make room or choose another"
