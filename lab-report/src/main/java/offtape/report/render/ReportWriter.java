@@ -54,6 +54,7 @@ public final class ReportWriter {
         }
         sections.add(NotesSection.of(results));
         sections.add(MethodSection.of(results));
+        sections.add(GlossarySection.of());
         String title = Words.machine(results.session()) + " – Offtape report";
         return Page.of(title, opening, sections, List.of(results.session()));
     }
