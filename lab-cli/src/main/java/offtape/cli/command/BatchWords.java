@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import offtape.core.unit.Quantity;
 import offtape.report.batch.BatchRow;
@@ -53,19 +54,20 @@ final class BatchWords {
         return List.of(
                 row.name(),
                 row.state().words(),
-                figure(row, Headline.SPEED_DEVIATION, "%+.3f", 1),
-                figure(row, Headline.WOW_AND_FLUTTER, "%.3f", 1),
-                figure(row, Headline.UPPER_EDGE, "%.1f", 1e-3),
-                figure(row, Headline.NOISE, "%.1f", 1),
+                figure(row, Headline.SPEED_DEVIATION, Figures::signedValue, 1),
+                figure(row, Headline.WOW_AND_FLUTTER, Figures::value, 1),
+                figure(row, Headline.UPPER_EDGE, Figures::value, 1e-3),
+                figure(row, Headline.NOISE, Figures::value, 1),
                 Objects.requireNonNullElse(refused ? row.reason() : row.decision(), NOTHING));
     }
 
     /** Left and right, or one for both; a dash where nothing is known. */
-    private static String figure(BatchRow row, String name, String format, double factor) {
+    private static String figure(
+            BatchRow row, String name, Function<Quantity, String> number, double factor) {
         return row.figures().stream()
                 .filter(f -> f.name().equals(name))
                 .flatMap(f -> f.values().stream())
-                .map(q -> number(q, format, factor))
+                .map(q -> number(q, number, factor))
                 .collect(Collectors.collectingAndThen(Collectors.toList(), BatchWords::joined));
     }
 
@@ -74,8 +76,11 @@ final class BatchWords {
         return none ? NOTHING : String.join(" ", numbers);
     }
 
-    private static String number(Quantity q, String format, double factor) {
-        return q.isKnown() ? Figures.text(format, (Object) (q.value() * factor)) : NOTHING;
+    private static String number(Quantity q, Function<Quantity, String> number, double factor) {
+        return q.isKnown()
+                ? number.apply(
+                        Quantity.known(q.value() * factor, q.unit(), q.uncertainty() * factor))
+                : NOTHING;
     }
 
     /** How many of each state, such as {@code 3 measured, 2 left alone as unchanged.} */

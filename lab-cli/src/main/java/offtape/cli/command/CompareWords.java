@@ -50,8 +50,8 @@ final class CompareWords {
 
     private static String line(Change c, PairWords words) {
         Quantity d = c.difference();
-        String before = PlainNumber.of(c.before().value(), 4);
-        String after = PlainNumber.of(c.after().value(), 4) + " " + d.unit();
+        String before = Figures.value(c.before());
+        String after = Figures.value(c.after()) + " " + d.unit();
         String figures =
                 words.areMachines()
                         ? before
@@ -66,14 +66,14 @@ final class CompareWords {
                         : before + " to " + after;
         return String.format(
                 Locale.ROOT,
-                "%s %s: %s, a difference of %s ± %s",
+                "%s %s: %s, a difference of %s %s",
                 words.areMachines()
                         ? words.better(c.direction()) + ":"
                         : String.format(Locale.ROOT, "%-7s", words.better(c.direction())),
                 c.label(),
                 figures,
-                PlainNumber.signed(d.value(), 3),
-                PlainNumber.of(d.uncertainty(), 2));
+                Figures.signedValue(d),
+                Figures.uncertainty(d));
     }
 
     private static String line(FaultChange f, PairWords words) {

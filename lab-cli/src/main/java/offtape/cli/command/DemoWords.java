@@ -15,11 +15,23 @@ final class DemoWords {
 
     static List<String> lines(Demo.Outcome o) {
         return List.of(
-                line(o, "Speed", "%+.2f %%", r -> r.speed().deviation()),
-                line(o, "Wow and flutter, weighted peak", "%.3f %%", r -> r.speed().weightedPeak()),
-                line(o, "Highs, left, -3 dB at", "%.0f Hz", DemoWords::upperEdge),
-                line(o, "Balance, right against left", "%+.2f dB", r -> r.channels().balance()),
-                line(o, "Noise, left, A-weighted", "%.1f dB", r -> r.noise().get(0).aWeighted()),
+                line(o, "Speed", Figures::signed, r -> r.speed().deviation()),
+                line(
+                        o,
+                        "Wow and flutter, weighted peak",
+                        Figures::text,
+                        r -> r.speed().weightedPeak()),
+                line(o, "Highs, left, -3 dB at", Figures::text, DemoWords::upperEdge),
+                line(
+                        o,
+                        "Balance, right against left",
+                        Figures::signed,
+                        r -> r.channels().balance()),
+                line(
+                        o,
+                        "Noise, left, A-weighted",
+                        Figures::text,
+                        r -> r.noise().get(0).aWeighted()),
                 "Decision as bought:     " + DecisionWords.of(o.before().verdict()),
                 "Decision after service: " + DecisionWords.of(o.after().verdict()));
     }
@@ -33,12 +45,15 @@ final class DemoWords {
     }
 
     private static String line(
-            Demo.Outcome o, String what, String format, Function<Results, Quantity> figure) {
+            Demo.Outcome o,
+            String what,
+            Function<Quantity, String> words,
+            Function<Results, Quantity> figure) {
         return String.format(
                 Locale.ROOT,
                 "%-31s %12s as bought, %12s after service",
                 what,
-                Figures.text(format, figure.apply(o.before())),
-                Figures.text(format, figure.apply(o.after())));
+                words.apply(figure.apply(o.before())),
+                words.apply(figure.apply(o.after())));
     }
 }

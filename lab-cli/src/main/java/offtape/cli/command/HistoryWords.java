@@ -34,17 +34,17 @@ final class HistoryWords {
                 perYear.isKnown()
                         ? String.format(
                                 Locale.ROOT,
-                                "%s ± %s a year (%s)",
-                                PlainNumber.signed(perYear.value(), 3),
-                                PlainNumber.of(perYear.uncertainty(), 2),
+                                "%s %s a year (%s)",
+                                Figures.signedValue(perYear),
+                                Figures.uncertainty(perYear),
                                 word(course))
                         : "no trend: " + perYear.reason();
         return String.format(
                 Locale.ROOT,
                 "%s: %s to %s %s, %s",
                 course.label(),
-                PlainNumber.of(known.get(0).value(), 4),
-                PlainNumber.of(known.get(known.size() - 1).value(), 4),
+                Figures.value(known.get(0)),
+                Figures.value(known.get(known.size() - 1)),
                 known.get(0).unit(),
                 trend);
     }

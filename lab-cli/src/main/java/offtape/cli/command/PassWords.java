@@ -2,7 +2,6 @@ package offtape.cli.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Pass;
 import offtape.report.result.Passes;
@@ -25,14 +24,17 @@ final class PassWords {
         for (Pass pass : passes.readings()) {
             lines.add(
                     "  "
-                            + Figures.text("%.3f %% weighted peak", pass.figures().weightedPeak())
-                            + Figures.text(", %+.3f %% mean speed", pass.rate())
+                            + Figures.text(pass.figures().weightedPeak())
+                            + " weighted peak"
+                            + ", "
+                            + Figures.signed(pass.rate())
+                            + " mean speed"
                             + " in "
                             + pass.file());
         }
         lines.add(
                 "  the mean of these, spread "
-                        + Figures.text("%.3f %%", passes.spread().weightedPeak())
+                        + Figures.text(passes.spread().weightedPeak())
                         + "; on the tape "
                         + part(passes.written().weightedRms())
                         + ", added by a replay "
@@ -42,8 +44,6 @@ final class PassWords {
     }
 
     private static String part(Quantity q) {
-        return q.isKnown()
-                ? String.format(Locale.ROOT, "%.3f %% ± %.3f", q.value(), q.uncertainty())
-                : "not known";
+        return q.isKnown() ? Figures.text(q) + " " + Figures.uncertainty(q) : "not known";
     }
 }

@@ -3,6 +3,7 @@ package offtape.cli.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import offtape.core.unit.Quantity;
 import offtape.report.result.Distortion;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Noise;
@@ -20,29 +21,26 @@ final class SessionWords {
         if (results.interfaceFigures() == null) {
             lines.add(
                     "Speed            "
-                            + Figures.text("%+.3f %%", results.speed().deviation())
+                            + Figures.signed(results.speed().deviation())
                             + ", wow and flutter "
-                            + Figures.text(
-                                    "%.3f %% weighted peak", results.speed().weightedPeak()));
+                            + peak(results.speed().weightedPeak()));
         } else {
-            lines.add(
-                    "Delay            "
-                            + Figures.text("%.3f ms", results.interfaceFigures().delay()));
+            lines.add("Delay            " + Figures.text(results.interfaceFigures().delay()));
         }
         TransportSpeed own = results.speed().transport();
         if (own != null) {
             lines.add(
                     "Transport itself "
                             + "wow and flutter "
-                            + Figures.text("%.3f %% weighted peak", own.weightedPeak())
+                            + peak(own.weightedPeak())
                             + " (above: as heard off tape)");
         }
         if (results.timing().headDelay().isKnown()) {
             lines.add(
                     "Heads            "
-                            + Figures.text("%.3f ms", results.timing().headDelay())
+                            + Figures.text(results.timing().headDelay())
                             + " apart, "
-                            + Figures.text("%.1f mm", results.timing().headSpacing()));
+                            + Figures.text(results.timing().headSpacing()));
         }
         lines.addAll(PassWords.lines(results.speed().passes()));
         lowestLevel(results).forEach(r -> lines.add(line("Response", r.channel(), edges(r))));
@@ -52,12 +50,11 @@ final class SessionWords {
                         line(
                                 "K3 reaches 3 %",
                                 d.channel(),
-                                Figures.text("%+.1f dB recorded", d.levelAtK3ThreePercent())));
+                                Figures.signed(d.levelAtK3ThreePercent()) + " recorded"));
             }
         }
         for (Noise n : results.noise()) {
-            lines.add(
-                    line("Noise", n.channel(), Figures.text("%.1f dB, A-weighted", n.aWeighted())));
+            lines.add(line("Noise", n.channel(), weighted(n.aWeighted())));
         }
         for (HealthNote n : results.health()) {
             if (!n.severity().equals("note")) {
@@ -68,13 +65,23 @@ final class SessionWords {
         return lines;
     }
 
+    private static String peak(Quantity q) {
+        return Figures.text(q) + (q.isKnown() ? " weighted peak" : "");
+    }
+
+    private static String weighted(Quantity q) {
+        return Figures.text(q) + (q.isKnown() ? ", A-weighted" : "");
+    }
+
+    private static String edge(Quantity hz) {
+        return hz.isKnown() ? Figures.value(hz) : "unknown";
+    }
+
     private static String edges(Response response) {
         boolean neither = !response.lowerEdge().isKnown() && !response.upperEdge().isKnown();
         return neither
                 ? response.upperEdge().reason()
-                : Figures.text("%.0f", response.lowerEdge())
-                        + " to "
-                        + Figures.text("%.0f Hz (−3 dB)", response.upperEdge());
+                : edge(response.lowerEdge()) + " to " + edge(response.upperEdge()) + " Hz (−3 dB)";
     }
 
     private static List<Response> lowestLevel(Results results) {

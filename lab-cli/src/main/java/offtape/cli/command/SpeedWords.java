@@ -3,6 +3,7 @@ package offtape.cli.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Speed;
 import offtape.report.result.SpeedComponent;
@@ -26,25 +27,46 @@ final class SpeedWords {
                         span(s.seconds()),
                         span(s.fromSeconds())));
         SpeedFloors floor = s.floors();
-        lines.add(line("Speed deviation", "%+.4f", s.deviation(), null));
-        lines.add(line("Drift", "%.4f", s.drift(), null));
-        lines.add(line("Weighted, quasi-peak", "%.4f", s.weightedPeak(), floor.weightedPeak()));
+        lines.add(line("Speed deviation", Figures::signedValue, s.deviation(), null));
+        lines.add(line("Drift", Figures::value, s.drift(), null));
+        lines.add(
+                line(
+                        "Weighted, quasi-peak",
+                        Figures::value,
+                        s.weightedPeak(),
+                        floor.weightedPeak()));
         lines.add(
                 line(
                         "Weighted, two sigma",
-                        "%.4f",
+                        Figures::value,
                         s.weightedTwoSigma(),
                         floor.weightedTwoSigma()));
-        lines.add(line("Weighted, rms (WRMS)", "%.4f", s.weightedRms(), floor.weightedRms()));
-        lines.add(line("American rms, 0.5-200", "%.4f", s.americanRms(), floor.americanRms()));
         lines.add(
-                line("Unweighted, quasi-peak", "%.4f", s.unweightedPeak(), floor.unweightedPeak()));
-        lines.add(line("Unweighted, rms", "%.4f", s.unweightedRms(), floor.unweightedRms()));
-        lines.add(line("Wow, 0.2 to 6 Hz, rms", "%.4f", s.wowRms(), floor.wowRms()));
-        lines.add(line("Flutter, 6-200 Hz, rms", "%.4f", s.flutterRms(), floor.flutterRms()));
+                line("Weighted, rms (WRMS)", Figures::value, s.weightedRms(), floor.weightedRms()));
+        lines.add(
+                line(
+                        "American rms, 0.5-200",
+                        Figures::value,
+                        s.americanRms(),
+                        floor.americanRms()));
+        lines.add(
+                line(
+                        "Unweighted, quasi-peak",
+                        Figures::value,
+                        s.unweightedPeak(),
+                        floor.unweightedPeak()));
+        lines.add(
+                line("Unweighted, rms", Figures::value, s.unweightedRms(), floor.unweightedRms()));
+        lines.add(line("Wow, 0.2 to 6 Hz, rms", Figures::value, s.wowRms(), floor.wowRms()));
+        lines.add(
+                line("Flutter, 6-200 Hz, rms", Figures::value, s.flutterRms(), floor.flutterRms()));
         if (s.scrapeFlutter() != null) {
             lines.add(
-                    line("Scrape flutter, rms", "%.4f", s.scrapeFlutter(), floor.scrapeFlutter()));
+                    line(
+                            "Scrape flutter, rms",
+                            Figures::value,
+                            s.scrapeFlutter(),
+                            floor.scrapeFlutter()));
         }
         lines.addAll(worst(s));
         s.components().stream().limit(MOST_COMPONENTS).forEach(c -> lines.add(component(c)));
@@ -57,7 +79,7 @@ final class SpeedWords {
         return worst == null
                 ? List.of()
                 : List.of(
-                        line("Worst ten seconds", "%.4f", worst.weightedPeak(), null)
+                        line("Worst ten seconds", Figures::value, worst.weightedPeak(), null)
                                 + " weighted quasi-peak, from "
                                 + span(s.fromSeconds() + worst.fromSeconds())
                                 + " on");
@@ -82,15 +104,24 @@ final class SpeedWords {
         String line =
                 String.format(
                         Locale.ROOT,
-                        "Line at %8.3f Hz     %.4f %% ± %.4f peak",
-                        c.frequencyHz(),
-                        c.peakPercent(),
-                        c.peakUncertaintyPercent());
+                        "Line at %8s Hz     %s",
+                        Figures.number(c.frequencyHz(), c.frequencyUncertaintyHz()),
+                        reading(Figures::value, peak(c)) + " peak");
         String moving =
                 c.moves()
-                        ? String.format(Locale.ROOT, ", moving to %.3f Hz", c.endFrequencyHz())
+                        ? ", moving to "
+                                + Figures.number(c.endFrequencyHz(), c.frequencyUncertaintyHz())
+                                + " Hz"
                         : "";
         return line + moving + (c.part() == null ? "" : ": " + c.part());
+    }
+
+    private static Quantity peak(SpeedComponent c) {
+        return Quantity.known(c.peakPercent(), "%", c.peakUncertaintyPercent());
+    }
+
+    private static String reading(Function<Quantity, String> number, Quantity q) {
+        return number.apply(q) + " % " + Figures.uncertainty(q);
     }
 
     /**
@@ -98,15 +129,13 @@ final class SpeedWords {
      *
      * @param floor what noise alone would read, percent, or null
      */
-    private static String line(String what, String format, Quantity q, Double floor) {
-        String text =
-                q.isKnown()
-                        ? Figures.text(format + " %% ± %.4f", q.value(), q.uncertainty())
-                        : "unknown: " + q.reason();
+    private static String line(
+            String what, Function<Quantity, String> number, Quantity q, Double floor) {
+        String text = q.isKnown() ? reading(number, q) : "unknown: " + q.reason();
         String noise =
                 floor == null || !q.isKnown()
                         ? ""
-                        : String.format(Locale.ROOT, "  (noise alone: %.5f)", floor);
+                        : "  (noise alone: " + PlainNumber.of(floor, 2) + ")";
         return String.format(Locale.ROOT, "%-23s %s%s", what, text, noise);
     }
 }

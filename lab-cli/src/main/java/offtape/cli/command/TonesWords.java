@@ -3,6 +3,7 @@ package offtape.cli.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import offtape.core.unit.Quantity;
 import offtape.report.result.TapeReading;
 import offtape.report.result.TapeResponse;
@@ -37,18 +38,18 @@ final class TonesWords {
                         r.reference().frequencyHz(),
                         r.reference().because()));
         lines.add(
-                figure("Speed deviation", "%+.3f", r.speedDeviation())
+                figure("Speed deviation", Figures::signedValue, r.speedDeviation())
                         + (r.speedFrom() == null ? "" : ". " + r.speedFrom()));
         if (r.speed() != null) {
             lines.add(
-                    figure("Weighted, quasi-peak", "%.3f", r.speed().weightedPeak())
+                    figure("Weighted, quasi-peak", Figures::value, r.speed().weightedPeak())
                             + ". Wow and flutter of tone "
                             + r.speedTone());
         }
         if (r.channels() > 1) {
-            lines.add(figure("Right re left", "%+.2f", r.channelDifference()));
-            lines.add(figure("Right late by", "%+.2f", r.interchannelDelay()));
-            lines.add(figure("Azimuth", "%+.2f", r.azimuth()));
+            lines.add(figure("Right re left", Figures::signedValue, r.channelDifference()));
+            lines.add(figure("Right late by", Figures::signedValue, r.interchannelDelay()));
+            lines.add(figure("Azimuth", Figures::signedValue, r.azimuth()));
         }
         lines.addAll(response(r));
         r.notes().forEach(n -> lines.add("Note: " + n));
@@ -73,15 +74,15 @@ final class TonesWords {
                                 t.toSeconds(),
                                 t.nominalHz() == null ? NOTHING : hertz(t.nominalHz()),
                                 t.frequency().value(),
-                                cell("%+.3f", t.deviation())));
-        t.levels().forEach(l -> row.append(pad(cell("%.2f", l.level()), 12)));
+                                cell(Figures::signedValue, t.deviation())));
+        t.levels().forEach(l -> row.append(pad(cell(Figures::value, l.level()), 12)));
         if (r.channels() > 1) {
-            row.append(pad(cell("%+.2f", t.channelDifference()), 10));
-            row.append(pad(cell("%+.2f", t.interchannelDelay()), 11));
+            row.append(pad(cell(Figures::signedValue, t.channelDifference()), 10));
+            row.append(pad(cell(Figures::signedValue, t.interchannelDelay()), 11));
         }
         String relative =
                 t.levels().stream()
-                        .map(l -> cell("%+.2f", l.relativeLevel()))
+                        .map(l -> cell(Figures::signedValue, l.relativeLevel()))
                         .reduce((a, b) -> a + " / " + b)
                         .orElse(NOTHING);
         return row.append("   ").append(relative).toString();
@@ -111,9 +112,7 @@ final class TonesWords {
                                 "  %-6s %8s Hz   %s%s",
                                 curve.channel(),
                                 hertz(curve.frequencyHz()[i]),
-                                Figures.text(
-                                        "%+.2f ± %.2f",
-                                        curve.asReadDb()[i], curve.uncertaintyDb()[i]),
+                                read(curve, i),
                                 corrected));
             }
         }
@@ -121,23 +120,28 @@ final class TonesWords {
         return lines;
     }
 
+    private static String read(TapeResponse curve, int i) {
+        Quantity level = Quantity.known(curve.asReadDb()[i], "dB", curve.uncertaintyDb()[i]);
+        return Figures.signedValue(level) + " " + Figures.uncertainty(level);
+    }
+
     /** A frequency with one decimal where it has one. */
     private static String hertz(double hz) {
         return Figures.text("%.1f", hz).replaceAll("\\.0$", "");
     }
 
-    private static String cell(String format, Quantity q) {
-        return q.isKnown() ? Figures.text(format, q) : NOTHING;
+    private static String cell(Function<Quantity, String> number, Quantity q) {
+        return q.isKnown() ? number.apply(q) : NOTHING;
     }
 
     private static String pad(String text, int width) {
         return String.format(Locale.ROOT, "%" + width + "s", text);
     }
 
-    private static String figure(String what, String format, Quantity q) {
+    private static String figure(String what, Function<Quantity, String> number, Quantity q) {
         String text =
                 q.isKnown()
-                        ? Figures.text(format + " ± %.3f ", q.value(), q.uncertainty()) + q.unit()
+                        ? number.apply(q) + " " + Figures.uncertainty(q) + " " + q.unit()
                         : "unknown: " + q.reason();
         return String.format(Locale.ROOT, "%-22s %s", what, text);
     }

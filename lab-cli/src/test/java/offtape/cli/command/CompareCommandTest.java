@@ -91,7 +91,7 @@ class CompareCommandTest {
         assertEquals(
                 """
                 Decision: service before, keep after.
-                better  Balance, right against left: -0.8000 to 0.1000 dB, a difference of +0.900 ± 0.071
+                better  Balance, right against left: -0.80 to 0.10 dB, a difference of +0.90 ± 0.07
                 Fault, gone: Dirty head (right); very likely, 87\u00a0% before, under 15\u00a0% after
                 """,
                 o.err().replaceFirst("(?s)Page: .*", ""));
@@ -107,8 +107,8 @@ class CompareCommandTest {
                 two names.
                 Two machines: Deck A and Deck B.
                 Decision: service for Deck A, keep for Deck B.
-                better on Deck B: Balance, right against left: -0.8000 dB on Deck A, 0.1000 dB on Deck B, a \
-                difference of +0.900 ± 0.071
+                better on Deck B: Balance, right against left: -0.80 dB on Deck A, 0.10 dB on Deck B, a \
+                difference of +0.90 ± 0.07
                 Fault, Deck A only: Dirty head (right); very likely, 87\u00a0% on Deck A, under 15\u00a0% \
                 on Deck B
                 """,

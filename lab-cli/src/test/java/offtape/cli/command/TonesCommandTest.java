@@ -70,7 +70,7 @@ class TonesCommandTest {
     void wordsGiveATableAndTheResponse() {
         Tool.Outcome o = Tool.run("tones", tape);
         assertEquals(0, o.code(), o.err());
-        assertTrue(o.out().contains("Speed deviation        +2.000 ±"), o.out());
+        assertTrue(o.out().contains("Speed deviation        +2.000 ± 0.005 %"), o.out());
         assertTrue(o.out().contains("3 of 3 tones: the octave series of ISO 266"), o.out());
         assertTrue(o.out().contains("Response re tone 1 (1000 Hz), dB"), o.out());
     }

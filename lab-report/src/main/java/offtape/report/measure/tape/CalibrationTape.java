@@ -114,7 +114,7 @@ public final class CalibrationTape {
                 tone.number(),
                 heard.fromSeconds(),
                 heard.toSeconds(),
-                Quantity.known(heard.hz(), "Hz", heard.hzUncertainty()),
+                tone.frequency(),
                 tone.nominalHz(),
                 tone.deviation(),
                 tone.listed() == null || tone.listed().purpose() == null

@@ -1,5 +1,6 @@
 package offtape.report.measure.tape;
 
+import offtape.core.standard.SampleClock;
 import offtape.core.tape.ListedTone;
 import offtape.core.unit.Quantity;
 
@@ -27,13 +28,26 @@ record NamedTone(int number, HeardTone heard, Double nominalHz, ListedTone liste
         return listed != null && listed.purpose() == purpose;
     }
 
-    /** How far its frequency is off, %. */
+    /** The frequency heard, by the recorder's clock. */
+    Quantity frequency() {
+        return Quantity.known(
+                heard.hz(),
+                "Hz",
+                Math.hypot(heard.hzUncertainty(), SampleClock.UNCERTAINTY * heard.hz()));
+    }
+
+    /** How far its frequency is off, %, by the recorder's clock. */
     Quantity deviation() {
         return nominalHz == null
                 ? Quantity.unknown("It is not known what frequency the tone should have.")
                 : Quantity.known(
                         100 * (heard.hz() / nominalHz - 1),
                         "%",
-                        100 * heard.hzUncertainty() / nominalHz);
+                        100 * frequency().uncertainty() / nominalHz);
+    }
+
+    /** Expanded uncertainty of that but for the clock, which is the same for all tones, %. */
+    double ownUncertainty() {
+        return 100 * heard.hzUncertainty() / nominalHz;
     }
 }

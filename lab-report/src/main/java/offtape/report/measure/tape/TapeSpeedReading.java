@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import offtape.core.standard.SampleClock;
 import offtape.core.tape.ListedTone;
 import offtape.core.unit.Quantity;
 
@@ -69,12 +70,7 @@ record TapeSpeedReading(Quantity deviation, String from, NamedTone tone) {
         double own =
                 Math.sqrt(
                                 tones.stream()
-                                        .mapToDouble(
-                                                t ->
-                                                        square(
-                                                                weight(t)
-                                                                        * t.deviation()
-                                                                                .uncertainty()))
+                                        .mapToDouble(t -> square(weight(t) * t.ownUncertainty()))
                                         .sum())
                         / weights;
         double scatter =
@@ -93,7 +89,7 @@ record TapeSpeedReading(Quantity deviation, String from, NamedTone tone) {
                                         / Math.max(1, tones.size() - 1))
                         / weights;
         return new TapeSpeedReading(
-                widened(Quantity.known(mean, "%", Math.max(own, scatter)), accuracy),
+                widened(byClock(mean, Math.max(own, scatter)), accuracy),
                 tones.size() == 1
                         ? "Read from one tone, which is taken to have been recorded with its nominal"
                                 + " frequency."
@@ -111,6 +107,11 @@ record TapeSpeedReading(Quantity deviation, String from, NamedTone tone) {
 
     private static double square(double x) {
         return x * x;
+    }
+
+    private static Quantity byClock(double percent, double uncertainty) {
+        double clock = SampleClock.UNCERTAINTY * (100 + percent);
+        return Quantity.known(percent, "%", Math.hypot(uncertainty, clock));
     }
 
     private static Quantity widened(Quantity speed, double accuracy) {
