@@ -18,6 +18,7 @@ import offtape.core.fault.RefusedOutputException;
 import offtape.core.fault.UnusableInputException;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -53,6 +54,11 @@ public final class Commands {
     public static int run(
             Terminal terminal, SoundLayers layers, SettingsFile settings, String... args) {
         return new Commands(terminal, layers, settings).execute(args);
+    }
+
+    /** The command with all below it, to be described and not to be run. */
+    public static CommandSpec described() {
+        return line(Terminal.system(), systemLayers(), SettingsFile.ofUser()).getCommandSpec();
     }
 
     /**

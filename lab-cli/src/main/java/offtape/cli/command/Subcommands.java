@@ -41,6 +41,7 @@ final class Subcommands {
         all.put("realign", RealignCommand.class);
         all.put("listen", ListenCommand.class);
         all.put("simulate", SimulateCommand.class);
+        all.put("completion", CompletionCommand.class);
         return Collections.unmodifiableMap(all);
     }
 

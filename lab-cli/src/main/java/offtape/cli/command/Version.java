@@ -1,5 +1,7 @@
 package offtape.cli.command;
 
+import java.lang.module.ModuleDescriptor;
+import java.util.Optional;
 import picocli.CommandLine.IVersionProvider;
 
 /** Name and version of the software. */
@@ -7,8 +9,15 @@ final class Version implements IVersionProvider {
 
     /** As it stands in results, such as {@code Offtape 0.1.0}. */
     static String text() {
-        String version = Version.class.getPackage().getImplementationVersion();
-        return "Offtape " + (version == null ? "(unpackaged)" : version);
+        return "Offtape " + number().orElse("(unpackaged)");
+    }
+
+    /** From the manifest of the jar, or of the module where all lies in one. */
+    private static Optional<String> number() {
+        ModuleDescriptor module = Version.class.getModule().getDescriptor();
+        return module == null
+                ? Optional.ofNullable(Version.class.getPackage().getImplementationVersion())
+                : module.rawVersion();
     }
 
     @Override

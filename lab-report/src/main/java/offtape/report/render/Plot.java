@@ -88,6 +88,10 @@ final class Plot {
         styler.setXAxisMin(chart.x().min()).setXAxisMax(chart.x().max());
         styler.setYAxisMin(chart.y().min()).setYAxisMax(chart.y().max());
         styler.setAxisTicksVisible(false).setAxisTitlesVisible(false);
+        // no room for ticks: the library would measure the texts of those that are not shown, and
+        // needs fonts for it
+        styler.setXAxisTickMarkSpacingHint(Integer.MAX_VALUE);
+        styler.setYAxisTickMarkSpacingHint(Integer.MAX_VALUE);
         styler.setPlotGridLinesVisible(false).setPlotMargin(0);
         styler.setLegendVisible(false);
         styler.setChartTitleVisible(false);
