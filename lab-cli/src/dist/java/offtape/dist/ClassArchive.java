@@ -55,8 +55,7 @@ final class ClassArchive {
         Path classes = work.resolve("classes");
         Files.write(classes, classes());
         List<String> words = java();
-        // what lies ready of Java's own objects can be written with this collector only
-        words.addAll(List.of("-XX:-UseSerialGC", "-XX:+UseG1GC", "-Xshare:dump"));
+        words.add("-Xshare:dump");
         words.add("-XX:SharedClassListFile=" + classes);
         words.add("-XX:SharedArchiveFile=" + place());
         words.addAll(List.of("-m", MAIN));

@@ -52,12 +52,26 @@ final class Plot {
             addCorners(xy, chart);
         }
         CurveGraphics graphics = new CurveGraphics(drawable.size());
-        xy.paint(graphics, width, height);
+        paint(xy, graphics, width, height);
         Plot plot = new Plot(chart, xy, new ArrayList<>());
         for (int i = 0; i < drawable.size(); i++) {
             plot.curves.add(plot.curve(drawable.get(i), graphics.curves().get(i)));
         }
         return plot;
+    }
+
+    /**
+     * Paints with no room for ticks. The library would measure the texts of ticks although none is
+     * shown, which needs fonts; it also maps no places where it finds no room, so it finds some
+     * again afterwards.
+     */
+    private static void paint(XYChart xy, CurveGraphics graphics, int width, int height) {
+        XYStyler styler = xy.getStyler();
+        styler.setXAxisTickMarkSpacingHint(Integer.MAX_VALUE);
+        styler.setYAxisTickMarkSpacingHint(Integer.MAX_VALUE);
+        xy.paint(graphics, width, height);
+        styler.setXAxisTickMarkSpacingHint(0);
+        styler.setYAxisTickMarkSpacingHint(0);
     }
 
     /** The curves that have something to show. */
@@ -88,10 +102,6 @@ final class Plot {
         styler.setXAxisMin(chart.x().min()).setXAxisMax(chart.x().max());
         styler.setYAxisMin(chart.y().min()).setYAxisMax(chart.y().max());
         styler.setAxisTicksVisible(false).setAxisTitlesVisible(false);
-        // no room for ticks: the library would measure the texts of those that are not shown, and
-        // needs fonts for it
-        styler.setXAxisTickMarkSpacingHint(Integer.MAX_VALUE);
-        styler.setYAxisTickMarkSpacingHint(Integer.MAX_VALUE);
         styler.setPlotGridLinesVisible(false).setPlotMargin(0);
         styler.setLegendVisible(false);
         styler.setChartTitleVisible(false);
