@@ -32,6 +32,9 @@ final class Runtime {
                         "--compress=2",
                         "--no-header-files",
                         "--no-man-pages",
+                        // it writes the same classes in another order each time
+                        "--disable-plugin",
+                        "generate-jli-classes",
                         "--add-options",
                         String.join(" ", options),
                         "--output",

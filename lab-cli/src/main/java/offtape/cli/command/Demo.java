@@ -19,7 +19,6 @@ import offtape.core.output.Sha256;
 import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeFolder;
 import offtape.core.programme.ProgrammePlan;
-import offtape.core.programme.ProgrammeWriter;
 import offtape.core.standard.TrackSpacing;
 import offtape.core.transport.TransportDescription;
 import offtape.core.unit.TapeSpeed;
@@ -76,7 +75,7 @@ final class Demo {
                             48_000,
                             ProgrammePlan.DEFAULT_REFERENCE_DBFS,
                             false);
-            ProgrammeWriter.write(plan.sheet(), inner);
+            ProgrammeFiles.write(plan.sheet(), inner);
             inner.commit();
         }
         folder.write("transport.json", description(TRANSPORT).getBytes(StandardCharsets.UTF_8));

@@ -8,13 +8,12 @@ import offtape.cli.terminal.Terminal;
 import offtape.core.output.OutputFile;
 import offtape.core.output.OutputFolder;
 import offtape.core.programme.CueSheet;
-import offtape.core.programme.ProgrammeFolder;
 import offtape.core.programme.ProgrammePlan;
-import offtape.core.programme.ProgrammeWriter;
 import offtape.core.transport.TransportDescription;
 import offtape.core.unit.TapeSpeed;
 import offtape.report.cost.Economics;
 import offtape.report.judge.LimitSet;
+import offtape.report.render.SetUpSheet;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,7 +23,9 @@ import picocli.CommandLine.Spec;
 
 /** Writes the test programme. */
 @Command(
-        description = "Writes the test programme: programme.wav and its cue sheet programme.json.",
+        description =
+                "Writes the test programme: programme.wav and its cue sheet programme.json, and"
+                        + " set-up.html, a page to print and have at the machine.",
         footer = {
             "",
             "Example: offtape prepare --tape-speed 19.05cm/s --out programme",
@@ -143,11 +144,16 @@ final class PrepareCommand implements Callable<Integer> {
         }
         Terminal terminal = common.terminal();
         try (OutputFolder folder =
-                OutputFolder.open(out, force, ProgrammeFolder.SHEET, ProgrammeFolder.SOUND)) {
-            ProgrammeWriter.write(sheet, folder);
+                OutputFolder.open(out, force, ProgrammeFiles.NAMES.toArray(String[]::new))) {
+            ProgrammeFiles.write(sheet, folder);
             folder.commit();
         }
         ProgrammeWords.of(sheet, tapeSpeed).forEach(terminal::message);
-        terminal.message("Written to " + out + ".");
+        terminal.message(
+                "Written to "
+                        + out
+                        + ". Print "
+                        + SetUpSheet.NAME
+                        + " there: what to clean, connect, switch off and set.");
     }
 }

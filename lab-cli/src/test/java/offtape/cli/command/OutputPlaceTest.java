@@ -125,7 +125,12 @@ class OutputPlaceTest {
         assertEquals(0, Tool.run(prepare(other.getParent(), "--force")).code());
         assertEquals("mine", text(other));
         assertEquals(
-                Set.of("notes.txt", "programme.json", "programme.wav", ".offtape-manifest.json"),
+                Set.of(
+                        "notes.txt",
+                        "programme.json",
+                        "programme.wav",
+                        "set-up.html",
+                        ".offtape-manifest.json"),
                 lab.namesIn("shared"));
     }
 
