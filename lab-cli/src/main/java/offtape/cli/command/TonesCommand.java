@@ -32,7 +32,8 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Example: offtape tones tape.wav --equalisation none,70 --out reading",
-            "A form for the tones of your own tape: offtape tones --list-template my-tape.json",
+            "A form for the tones of your own tape:",
+            "  offtape tones --list-template my-tape.json",
             "With it: offtape tones tape.wav --tones my-tape.json --track-format two-track",
             "",
             "Clean and demagnetise the machine and lock record out before the tape is put on.",

@@ -23,7 +23,7 @@ import picocli.CommandLine;
 class HelpTest {
 
     private static final Pattern EXAMPLE =
-            Pattern.compile("^Examples?: offtape ((?:.+\\\\\\R)*.+)", Pattern.MULTILINE);
+            Pattern.compile("^(?:.*: | *)offtape ((?:.+\\\\\\R)*.+)", Pattern.MULTILINE);
 
     private static CommandLine line(String... words) {
         return Commands.line(
@@ -59,12 +59,46 @@ class HelpTest {
 
     @ParameterizedTest
     @MethodSource("commands")
-    void theExampleCanBeTyped(String command) {
-        Matcher example = EXAMPLE.matcher(Tool.run(command, "--help").out());
-        assertTrue(example.find(), command + " shows no example");
-        List<String> words = words(example.group(1).replaceAll("\\\\\\R", " "));
-        assertEquals(command, words.get(0));
-        line().parseArgs(words.toArray(String[]::new));
+    void everyExampleCanBeTyped(String command) {
+        List<List<String>> examples = examples(command);
+        assertFalse(examples.isEmpty(), command + " shows no example");
+        assertEquals(command, examples.get(0).get(0));
+        for (List<String> words : examples) {
+            line().parseArgs(words.toArray(String[]::new));
+        }
+    }
+
+    /** What is broken at the edge of a terminal can be neither copied nor read. */
+    @ParameterizedTest
+    @MethodSource("commands")
+    void whatStandsBelowTheOptionsFitsAsItIsWritten(String command) {
+        String[] footer =
+                line().getSubcommands().get(command).getCommandSpec().usageMessage().footer();
+        assertEquals(List.of(), Stream.of(footer).filter(l -> l.length() > 80).toList());
+    }
+
+    @Test
+    void examplesAreFoundWhereverTheyStand() {
+        assertEquals(
+                List.of("--channels", "3,4"),
+                examples("measure").stream()
+                        .filter(w -> w.contains("eight.flac"))
+                        .map(w -> w.subList(2, 4))
+                        .findFirst()
+                        .orElseThrow());
+        assertEquals(7, examples("measure").size());
+        assertEquals(3, examples("tones").size());
+    }
+
+    /** The commands below the options: behind words and a colon, or indented below their words. */
+    private static List<List<String>> examples(String command) {
+        String help = Tool.run(command, "--help").out();
+        List<List<String>> examples = new ArrayList<>();
+        Matcher m = EXAMPLE.matcher(help.substring(Math.max(0, help.indexOf("\nExample"))));
+        while (m.find()) {
+            examples.add(words(m.group(1).replaceAll("\\\\\\R", " ")));
+        }
+        return examples;
     }
 
     private static List<String> words(String line) {
