@@ -40,7 +40,6 @@ inside() {
 
 # A program and what it is linked with, at the same place in the bare root; $2 is where it goes.
 bring() {
-  local file
   mkdir -p -- "$root${2%/*}"
   cp -L -- "$1" "$root$2"
   linked "$1"
@@ -89,10 +88,24 @@ small_enough() {
   [ "$bytes" -lt "$largest" ]
 }
 
+# Whether the bare root holds no Java but the image's own.
+alone() {
+  ! find "$root" -path "$image" -prune -o -name '*java*' -print | grep .
+}
+
 says() {
   local wanted=$1
   shift
   "$@" 2>&1 | grep -F -- "$wanted"
+}
+
+# The exit code, and what is said with it.
+ends_with() {
+  local code=0 wanted=$1 words=$2
+  shift 2
+  "$@" >"$work/heard" 2>&1 || code=$?
+  cat -- "$work/heard"
+  [ "$code" -eq "$wanted" ] && grep -qF -- "$words" "$work/heard"
 }
 
 completes() {
@@ -114,8 +127,8 @@ manual() {
 
 # Milliseconds of a start, the middle one of nine.
 start() {
-  local i begun
-  for i in 1 2 3 4 5 6 7 8 9; do
+  local begun
+  for _ in 1 2 3 4 5 6 7 8 9; do
     begun=$(date +%s%N)
     "$@" >/dev/null
     echo $((($(date +%s%N) - begun) / 1000000))
@@ -138,14 +151,15 @@ ln -s "../opt/a folder/$name/bin/offtape" "$root/bin/offtape"
 version=$(./offtape --version)
 
 tell "unpacked it takes less than $largest bytes" small_enough
-tell "there is no Java beside it" bash -c '! find "$1" -name "java*" -type f | grep -v "/$2/"' bash "$root" "$name"
+tell "there is no Java beside it" alone
 tell "it starts by a link, from a folder with a space" says "$version" inside "offtape --version"
 tell "it starts by its own path" says "$version" inside "'/opt/a folder/$name/bin/offtape' --version"
 tell "further options of Java count" says "Max. Heap Size: 300.00M" \
   inside "OFFTAPE_JAVA_OPTS='-Xmx300m -XshowSettings:vm' offtape --version"
 tell "the archive of classes is used where it was unpacked" \
   inside "OFFTAPE_JAVA_OPTS=-Xshare:on offtape --version"
-tell "a wrong word ends with 2" bash -c '[ "$1" -eq 2 ]' bash "$(inside 'offtape nonsense' >/dev/null 2>&1 && echo 0 || echo $?)"
+tell "a wrong word ends with 2" ends_with 2 "There is no command" inside "offtape nonsense"
+tell "where there is no sound this is said" says "No sound device was found" inside "offtape devices"
 
 demo=${1:-}
 if [ -z "$demo" ]; then
