@@ -137,9 +137,10 @@ final class Demo {
                                     Capture.of(machine.mode()),
                                     sound.notes()),
                             TransportDescription.fromJson(description(TRANSPORT)));
-            Results results = Decider.decided(named, LimitSet.of(LIMITS), null);
+            LimitSet limits = LimitSet.of(LIMITS);
+            Results results = Decider.decided(named, limits, null);
             try (OutputFolder inner = OutputFolder.open(folder.path(name), false)) {
-                SessionFiles.write(SessionFiles.texts(results), inner);
+                SessionFiles.write(SessionFiles.texts(results, limits), inner);
                 inner.commit();
             }
             return results;

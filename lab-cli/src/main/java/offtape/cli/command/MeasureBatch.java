@@ -119,7 +119,7 @@ final class MeasureBatch implements BatchJob {
                             new PartTimes(),
                             i -> {});
             Results results = Decider.decided(measured, judgement.limits(), judgement.economics());
-            SessionFiles.write(SessionFiles.texts(results), folder);
+            SessionFiles.write(SessionFiles.texts(results, judgement.limits()), folder);
             Seal.put(folder, measured.session().recordingSha256(), inputs);
             folder.commit();
         }

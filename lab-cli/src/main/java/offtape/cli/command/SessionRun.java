@@ -58,7 +58,7 @@ record SessionRun(
         Results results = times.of("judge", () -> Decider.decided(measured, limits, economics));
         terminal.progress(steps, steps, "Writing the report");
         Map<String, String> texts =
-                times.of("report and charts", () -> SessionFiles.texts(results));
+                times.of("report and charts", () -> SessionFiles.texts(results, limits));
         times.of("write", () -> written(texts, folder));
         times.lines().forEach(terminal::detail);
         SessionWords.lines(results).forEach(terminal::message);

@@ -11,9 +11,23 @@ import java.util.stream.DoubleStream;
  * @param max highest value, above {@code min}
  * @param logarithmic whether equal ratios take equal lengths
  * @param ticks labelled places, all between {@code min} and {@code max}
+ * @param ranks whether places only order things and are no values
  */
-record Axis(String title, double min, double max, boolean logarithmic, List<Tick> ticks) {
+record Axis(
+        String title,
+        double min,
+        double max,
+        boolean logarithmic,
+        List<Tick> ticks,
+        boolean ranks) {
 
+    /** At most so many steps from tick to tick make a linear axis. */
+    private static final double STEPS = 8;
+
+    /** What is told of a place on the axis is finer than its ticks by this. */
+    private static final double PARTS_OF_A_STEP = 50;
+
+    private static final String UNIT = ", ";
     private static final double[] FREQUENCIES = {
         10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10000, 20000, 40000
     };
@@ -39,29 +53,52 @@ record Axis(String title, double min, double max, boolean logarithmic, List<Tick
                 DoubleStream.of(FREQUENCIES)
                         .mapToObj(f -> new Tick(f, f < 1000 ? plain(f) : plain(f / 1000) + "k"))
                         .toList();
-        return new Axis("Frequency, Hz", minHz, maxHz, true, ticks);
+        return new Axis("Frequency, Hz", minHz, maxHz, true, ticks, false);
     }
 
     /** A linear axis with some five to eight round ticks. */
     static Axis linear(String title, double min, double max) {
-        double step = niceStep((max - min) / 8);
+        double step = niceStep((max - min) / STEPS);
         long first = Math.round(Math.ceil(min / step - 1e-9));
         long last = Math.round(Math.floor(max / step + 1e-9));
         List<Tick> ticks =
                 java.util.stream.LongStream.rangeClosed(first, last)
-                        .mapToObj(i -> new Tick(i * step, plain(i * step)))
+                        .mapToObj(i -> new Tick(i * step, i == 0 ? "0" : even(i * step, step)))
                         .toList();
-        return new Axis(title, min, max, false, ticks);
+        return new Axis(title, min, max, false, ticks, false);
+    }
+
+    /** An axis of rows, the first at 1, whose ticks name them. */
+    static Axis rows(String title, int rows, List<Tick> names) {
+        return new Axis(title, 0.4, rows + 0.6, false, names, true);
     }
 
     /** A logarithmic axis with ticks at 1, 2 and 5 of each decade. */
     static Axis oneTwoFive(String title, double min, double max) {
-        return new Axis(title, min, max, true, decades(min, max, ONE_TWO_FIVE));
+        return new Axis(title, min, max, true, decades(min, max, ONE_TWO_FIVE), false);
     }
 
     /** A logarithmic axis with ticks at 1 and 3 of each decade. */
     static Axis oneThree(String title, double min, double max) {
-        return new Axis(title, min, max, true, decades(min, max, ONE_THREE));
+        return new Axis(title, min, max, true, decades(min, max, ONE_THREE), false);
+    }
+
+    /** How many decimals tell apart what the axis can show; of a logarithmic one it is not used. */
+    int decimals() {
+        double step = niceStep((max - min) / STEPS) / PARTS_OF_A_STEP;
+        return Math.max(0, (int) -Math.floor(Math.log10(step) + 1e-9));
+    }
+
+    /** What is plotted: {@code Record level} of {@code Record level, dB re reference}. */
+    String quantity() {
+        int comma = title.lastIndexOf(UNIT);
+        return comma < 0 ? title : title.substring(0, comma);
+    }
+
+    /** The unit, empty if there is none: {@code dB re reference} of the above. */
+    String unit() {
+        int comma = title.lastIndexOf(UNIT);
+        return comma < 0 ? "" : title.substring(comma + UNIT.length());
     }
 
     /** Where {@code value} lies between {@code min} (0) and {@code max} (1). */
@@ -110,6 +147,11 @@ record Axis(String title, double min, double max, boolean logarithmic, List<Tick
                                         .mapToObj(s -> Double.parseDouble(s + "e" + e))
                                         .map(v -> new Tick(v, plain(v))))
                 .toList();
+    }
+
+    /** With as many decimals as every other tick of the axis. */
+    private static String even(double value, double step) {
+        return Numbers.decimal(value, Math.max(0, (int) -Math.floor(Math.log10(step) + 1e-9)));
     }
 
     private static String plain(double value) {

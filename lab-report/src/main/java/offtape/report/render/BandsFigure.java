@@ -25,9 +25,34 @@ final class BandsFigure {
                         "Widest bands around 1 kHz",
                         caption(results),
                         frequencies,
-                        new Axis("Within, dB", 0.4, rows + 0.6, false, ticks(quiet)),
+                        Axis.rows("Within, dB", rows, ticks(quiet)),
                         bars(quiet))
-                .withHeight(HEIGHT);
+                .withHeight(HEIGHT)
+                .withTold(told(quiet));
+    }
+
+    /** Both ends of each bar under its full name. */
+    private static List<Series> told(List<Response> quiet) {
+        List<Series> told = new ArrayList<>();
+        for (int c = 0; c < quiet.size(); c++) {
+            Response r = quiet.get(c);
+            for (int b = 0; b < r.bands().size(); b++) {
+                String within = Numbers.significant(r.bands().get(b).toleranceDb(), 2);
+                String name =
+                        Words.sentence(r.channel()) + " within ±" + Numbers.withUnit(within, "dB");
+                told.add(bar(name, r, r.bands().get(b), row(quiet, c, b)));
+            }
+        }
+        return told;
+    }
+
+    private static Series bar(String label, Response r, ResponseBand band, double row) {
+        return Series.of(
+                label,
+                Look.of(r.channel(), false),
+                new double[] {band.fromHz(), band.toHz()},
+                new double[] {row, row},
+                0);
     }
 
     /** Whether there is a bar to be drawn. */
@@ -88,16 +113,9 @@ final class BandsFigure {
     private static List<Series> bars(List<Response> quiet) {
         List<Series> bars = new ArrayList<>();
         for (int c = 0; c < quiet.size(); c++) {
-            Look look = Look.of(quiet.get(c).channel(), false);
             for (int b = 0; b < quiet.get(c).bands().size(); b++) {
                 ResponseBand band = quiet.get(c).bands().get(b);
-                double y = row(quiet, c, b);
-                bars.add(
-                        new Series(
-                                "",
-                                look,
-                                new double[] {band.fromHz(), band.toHz()},
-                                new double[] {y, y}));
+                bars.add(bar("", quiet.get(c), band, row(quiet, c, b)));
             }
         }
         return bars;

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import offtape.core.unit.Quantity;
 import offtape.report.result.Channels;
 import offtape.report.result.CrosstalkCurve;
 import offtape.report.result.DelayTrace;
@@ -18,6 +20,11 @@ final class ChannelCharts {
 
     /** What leaks less is of no interest, dB. */
     private static final double LOWEST_DB = -100;
+
+    private static final int MOST_DECIMALS = 2;
+
+    /** Decimals of the delay if nothing says how well it is known. */
+    private static final int UNKNOWN_DECIMALS = 1;
 
     private ChannelCharts() {}
 
@@ -32,7 +39,7 @@ final class ChannelCharts {
     }
 
     /** The delay over time. */
-    static Chart trace(Channels c, String caption) {
+    static Chart trace(Channels c, LimitLines limits, String caption) {
         DelayTrace trace = c.delayTrace();
         double[] us = trace.microseconds();
         double low = Arrays.stream(us).min().orElseThrow();
@@ -41,21 +48,38 @@ final class ChannelCharts {
         double reach = Math.max(LEAST_REACH_US, 0.6 * (high - low));
         double step = Axis.niceStep(reach / 3);
         double last = trace.seconds()[trace.seconds().length - 1];
+        Axis time = Axis.linear("Time, s", 0, Math.max(last, 1));
+        Axis delay =
+                Axis.linear(
+                        "Right late, µs",
+                        step * Math.floor((middle - reach) / step),
+                        step * Math.ceil((middle + reach) / step));
         return Chart.of(
                         "delay-trace",
                         "Delay between the channels over time",
                         caption,
-                        Axis.linear("Time, s", 0, Math.max(last, 1)),
-                        Axis.linear(
-                                "Right late, µs",
-                                step * Math.floor((middle - reach) / step),
-                                step * Math.ceil((middle + reach) / step)),
-                        List.of(new Series("", Look.WHOLE, trace.seconds(), us)))
-                .withHeight(TRACE_HEIGHT);
+                        time,
+                        delay,
+                        List.of(
+                                Series.of(
+                                        "",
+                                        Look.WHOLE,
+                                        trace.seconds(),
+                                        us,
+                                        decimals(c.interchannelDelay()))))
+                .withHeight(TRACE_HEIGHT)
+                .withLimits(limits.delay(time, delay));
+    }
+
+    /** A moment of the trace is known no better than the mean over it. */
+    private static int decimals(Quantity delay) {
+        return delay != null && delay.isKnown()
+                ? Numbers.decimals(delay.uncertainty())
+                : UNKNOWN_DECIMALS;
     }
 
     /** Crosstalk in both directions, and the floor under which it is not told. */
-    static Chart crosstalk(Channels c, String caption) {
+    static Chart crosstalk(Channels c, LimitLines limits, String caption) {
         double[] levels =
                 c.crosstalk().stream()
                         .flatMapToDouble(
@@ -63,30 +87,42 @@ final class ChannelCharts {
                                         DoubleStream.concat(
                                                 known(curve), Arrays.stream(curve.floorDb())))
                         .toArray();
-        double high = DoubleStream.of(levels).max().orElseThrow();
+        double loudest = DoubleStream.of(levels).max().orElseThrow();
+        double high = Math.max(loudest, limits.highestCrosstalk().orElse(loudest));
         // a path without crosstalk or noise has nothing above the lowest level of interest
         double lowest = Math.min(LOWEST_DB, high - 20);
         double low = Math.max(lowest, DoubleStream.of(levels).min().orElseThrow());
         List<Series> series = new ArrayList<>();
+        List<Series> told = new ArrayList<>();
         for (CrosstalkCurve curve : c.crosstalk()) {
             series.addAll(runs(curve));
-            series.add(
-                    new Series(
-                            "Floor, " + name(curve).toLowerCase(Locale.UK),
-                            Look.of(curve.into(), true),
-                            curve.frequencyHz(),
-                            curve.floorDb()));
+            series.add(floor(curve));
+            told.add(part(curve, heard(curve), name(curve)));
+            told.add(floor(curve));
         }
-        return Chart.of(
-                "crosstalk-chart",
-                "Crosstalk over frequency",
-                caption,
-                Axis.audioFrequency(20, 20_000),
+        Axis crosstalk =
                 Axis.linear(
                         "Crosstalk, dB re own level",
                         10 * Math.floor((low - 2) / 10),
-                        10 * Math.ceil((high + 4) / 10)),
-                series);
+                        10 * Math.ceil((high + 4) / 10));
+        return Chart.of(
+                        "crosstalk-chart",
+                        "Crosstalk over frequency",
+                        caption,
+                        Axis.audioFrequency(20, 20_000),
+                        crosstalk,
+                        series)
+                .withLimits(limits.crosstalk(crosstalk))
+                .withTold(told);
+    }
+
+    private static Series floor(CrosstalkCurve curve) {
+        return Series.of(
+                "Floor, " + name(curve).toLowerCase(Locale.UK),
+                Look.of(curve.into(), true),
+                curve.frequencyHz(),
+                curve.floorDb(),
+                0);
     }
 
     /** {@code Left into right}. */
@@ -120,21 +156,30 @@ final class ChannelCharts {
         for (int[] run : runs) {
             boolean names = !named && run[1] - run[0] == longest;
             named |= names;
-            series.add(run(curve, run[0], run[1], names ? name(curve) : ""));
+            series.add(
+                    part(
+                            curve,
+                            IntStream.range(run[0], run[1]).toArray(),
+                            names ? name(curve) : ""));
         }
         return series;
     }
 
-    private static Series run(CrosstalkCurve curve, int from, int to, String label) {
-        double[] db =
-                Arrays.stream(curve.crosstalkDb(), from, to)
-                        .mapToDouble(Double::doubleValue)
-                        .toArray();
-        return new Series(
+    /** The bands in which crosstalk is known. */
+    private static int[] heard(CrosstalkCurve curve) {
+        return IntStream.range(0, curve.frequencyHz().length)
+                .filter(i -> curve.crosstalkDb()[i] != null)
+                .toArray();
+    }
+
+    private static Series part(CrosstalkCurve curve, int[] bands, String label) {
+        return Series.within(
                 label,
                 Look.of(curve.into(), false),
-                Arrays.copyOfRange(curve.frequencyHz(), from, to),
-                db);
+                Arrays.stream(bands).mapToDouble(i -> curve.frequencyHz()[i]).toArray(),
+                Arrays.stream(bands).mapToDouble(i -> curve.crosstalkDb()[i]).toArray(),
+                Arrays.stream(bands).mapToDouble(i -> curve.uncertaintyDb()[i]).toArray(),
+                MOST_DECIMALS);
     }
 
     /** Crosstalk in octaves. */

@@ -15,7 +15,7 @@ final class ChannelsSection {
     private ChannelsSection() {}
 
     /** The section. */
-    static Section of(Results results) {
+    static Section of(Results results, LimitLines limits) {
         Channels channels = Find.channels(results);
         Markup body =
                 Section.paragraph(
@@ -29,14 +29,18 @@ final class ChannelsSection {
         body.add(channels(channels, results.session().tracks()).open());
         if (ChannelCharts.hasTrace(channels)) {
             String caption = traceCaption(channels, Subject.of(results));
-            body.add(Section.figure(caption, List.of(ChannelCharts.trace(channels, caption))));
+            Chart chart = ChannelCharts.trace(channels, limits, caption);
+            body.add(Section.figure(caption, List.of(chart)));
+            body.add(ChartTable.of(chart).folded());
         }
         if (ChannelCharts.hasCrosstalk(channels)) {
             String caption =
                     "How loud a channel hears what sounds on the other alone, against its own level"
                             + " at the same frequency. The thin lines are the floor: what lies lower stays"
                             + " under the noise of this recording.";
-            body.add(Section.figure(caption, List.of(ChannelCharts.crosstalk(channels, caption))));
+            body.add(
+                    Section.figure(
+                            caption, List.of(ChannelCharts.crosstalk(channels, limits, caption))));
             body.add(ChannelCharts.crosstalkTable(channels).folded());
         }
         if (results.timing() != null) {

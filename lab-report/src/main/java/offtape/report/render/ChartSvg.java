@@ -2,6 +2,7 @@ package offtape.report.render;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Draws a chart as SVG: the curves from the chart library, everything else (grid, ticks, texts,
@@ -17,6 +18,9 @@ final class ChartSvg {
     private static final int TOP = 40;
     private static final int BOTTOM = 58;
     private static final double SAMPLE = 3;
+
+    /** From the top of the plot to the foot of a band's name. */
+    private static final int BAND_LABEL = 18;
 
     private final Chart chart;
     private final int plotWidth;
@@ -38,20 +42,7 @@ final class ChartSvg {
 
     private Markup draw() {
         String id = chart.id();
-        out.open(
-                        "svg",
-                        "xmlns",
-                        "http://www.w3.org/2000/svg",
-                        "class",
-                        "chart",
-                        "role",
-                        "img",
-                        "viewBox",
-                        "0 0 " + WIDTH + " " + chart.height(),
-                        "aria-labelledby",
-                        id + "-title",
-                        "aria-describedby",
-                        id + "-desc")
+        out.open("svg", attributes(id))
                 .element("title", chart.title(), "id", id + "-title")
                 .element("desc", chart.description(), "id", id + "-desc")
                 .open("defs")
@@ -63,10 +54,41 @@ final class ChartSvg {
         drawGround();
         drawTicks();
         drawRules();
+        drawLimits();
         drawCurves();
         drawMarks();
         drawLabels();
+        out.add(Told.of(chart, plot.curves()));
         return out.close("g").close("svg");
+    }
+
+    private String[] attributes(String id) {
+        List<String> attributes =
+                new ArrayList<>(
+                        List.of(
+                                "xmlns",
+                                "http://www.w3.org/2000/svg",
+                                "class",
+                                "chart",
+                                "role",
+                                "img",
+                                "viewBox",
+                                "0 0 " + WIDTH + " " + chart.height(),
+                                "aria-labelledby",
+                                id + "-title",
+                                "aria-describedby",
+                                id + "-desc",
+                                "data-x",
+                                Told.ends(chart.x()),
+                                "data-y",
+                                Told.ends(chart.y()),
+                                "data-words",
+                                ReadingWords.of(chart)));
+        if (chart.sides() != null) {
+            attributes.add("data-sides");
+            attributes.add(chart.sides().second() + "\n" + chart.sides().first());
+        }
+        return attributes.toArray(String[]::new);
     }
 
     private void drawGround() {
@@ -76,7 +98,7 @@ final class ChartSvg {
             double to = plot.x(limitX(band.to()));
             out.add(rect(from, 0, to - from, plotHeight, "band"));
         }
-        out.empty("path", "class", "grid", "fill", "none", "d", grid());
+        out.empty("path", "class", "grid", "d", grid());
         out.add(rect(0, 0, plotWidth, plotHeight, "frame"));
     }
 
@@ -99,7 +121,7 @@ final class ChartSvg {
             double at = plot.x(tick.value());
             double half = Label.width(tick.label()) / 2;
             if (at - half > lastRight) {
-                text(tick.label(), at, plotHeight + 20, "tick x", "middle");
+                text(tick.label(), at, plotHeight + 20, "tick x");
                 lastRight = at + half;
             }
         }
@@ -107,34 +129,39 @@ final class ChartSvg {
         for (Tick tick : chart.y().ticks()) {
             double at = plot.y(tick.value());
             if (at < lastTop) {
-                text(tick.label(), -9, at + 5, "tick y", "end");
+                text(tick.label(), -9, at + 5, "tick y");
                 lastTop = at - Label.LINE;
             }
         }
-        text(chart.x().title(), plotWidth / 2.0, plotHeight + 45, "axis", "middle");
-        text(chart.y().title(), 8 - LEFT, -17, "axis", "start");
+        text(chart.x().title(), plotWidth / 2.0, plotHeight + 45, "axis");
+        textFrom(chart.y().title(), 8 - LEFT, -17, "axis");
     }
 
     private void drawRules() {
-        for (Chart.Rule rule : chart.rules()) {
+        for (Chart.Rule rule : shownRules()) {
             double y = plot.y(rule.value());
             PathData line = new PathData();
             line.moveTo(0, y);
             line.lineTo(plotWidth, y);
-            out.empty("path", "class", "rule", "fill", "none", "d", line.data());
+            out.empty("path", "class", "rule", "d", line.data());
+        }
+    }
+
+    private void drawLimits() {
+        if (!chart.limits().isEmpty()) {
+            out.open("g", "clip-path", "url(#" + chart.id() + "-clip)");
+            chart.limits().forEach(l -> out.add(LimitPath.of(l, chart, plot)));
+            out.close("g");
         }
     }
 
     private void drawCurves() {
         out.open("g", "clip-path", "url(#" + chart.id() + "-clip)");
         for (Plot.Curve curve : plot.curves()) {
-            boolean filled = curve.series().look() == Look.EXTREMES;
             out.empty(
                     "path",
                     "class",
                     "curve " + curve.series().look().cssClass(),
-                    "fill",
-                    filled ? "currentColor" : "none",
                     "d",
                     curve.path().data());
         }
@@ -156,10 +183,11 @@ final class ChartSvg {
     }
 
     private void drawLabels() {
-        LabelLayout layout =
-                new LabelLayout(
-                        new Box(2, 2, plotWidth - 2, plotHeight - 2),
-                        plot.curves().stream().map(c -> c.path().dense(SAMPLE)).toList());
+        List<List<PathData.Point>> lines =
+                Stream.concat(plot.curves().stream().map(Plot.Curve::path), limitPaths())
+                        .map(path -> path.dense(SAMPLE))
+                        .toList();
+        LabelLayout layout = new LabelLayout(new Box(2, 2, plotWidth - 2, plotHeight - 2), lines);
         for (Chart.Mark mark : shownMarks()) {
             double x = plot.x(mark.x());
             double y = plot.y(limitY(mark.y()));
@@ -171,7 +199,10 @@ final class ChartSvg {
         chart.bands().stream()
                 .filter(b -> !b.label().isEmpty())
                 .forEach(b -> layout.reserve(writeBand(b)));
-        chart.rules().forEach(r -> layout.addRule(r.label(), plot.y(r.value())));
+        shownRules().forEach(r -> layout.addRule(r.label(), plot.y(r.value())));
+        chart.limits().stream()
+                .filter(l -> !l.label().isEmpty())
+                .forEach(l -> LimitPath.addLabel(l, chart, plot, layout));
         for (Chart.Mark mark : shownMarks()) {
             layout.addPoint(
                     mark.label(),
@@ -188,13 +219,32 @@ final class ChartSvg {
         layout.labels().forEach(this::write);
     }
 
+    /** At the top of the band, or at its foot where a limit goes through its top. */
     private Box writeBand(Chart.Band band) {
         double middle = (plot.x(limitX(band.from())) + plot.x(limitX(band.to()))) / 2;
         double half = Label.width(band.label()) / 2;
         double x = Math.max(half + 2, Math.min(plotWidth - half - 2, middle));
-        Label label = new Label(band.label(), x, 18, x, 18, "band-label", false);
-        text(band.label(), x, 18, "label band-label", "middle");
-        return label.box();
+        Box top = bandLabel(band, x, BAND_LABEL).box();
+        boolean isCrossed =
+                limitPaths()
+                        .flatMap(path -> path.dense(SAMPLE).stream())
+                        .anyMatch(p -> top.contains(p.x(), p.y()));
+        double y = isCrossed ? plotHeight - BAND_LABEL / 2.0 : BAND_LABEL;
+        text(band.label(), x, y, "label band-label");
+        return bandLabel(band, x, y).box();
+    }
+
+    private static Label bandLabel(Chart.Band band, double x, double y) {
+        return new Label(band.label(), x, y, x, y, "band-label", false);
+    }
+
+    private Stream<PathData> limitPaths() {
+        return chart.limits().stream()
+                .flatMap(
+                        l ->
+                                Stream.of(
+                                        LimitPath.line(l, chart, plot),
+                                        LimitPath.teeth(l, chart, plot)));
     }
 
     private void write(Label label) {
@@ -202,14 +252,7 @@ final class ChartSvg {
             PathData leader = new PathData();
             leader.moveTo(label.leaderX(), label.leaderY());
             leader.lineTo(label.anchorX(), label.anchorY());
-            out.empty(
-                    "path",
-                    "class",
-                    "leader " + label.cssClass(),
-                    "fill",
-                    "none",
-                    "d",
-                    leader.data());
+            out.empty("path", "class", "leader " + label.cssClass(), "d", leader.data());
             dot(label.anchorX(), label.anchorY(), 2.5, "leader-end " + label.cssClass());
         }
         String cssClass = "label " + label.cssClass();
@@ -217,22 +260,19 @@ final class ChartSvg {
             PathData sample = new PathData();
             sample.moveTo(label.box().left(), label.y() - 5);
             sample.lineTo(label.box().left() + Label.SAMPLE, label.y() - 5);
-            out.empty(
-                    "path",
-                    "class",
-                    "curve " + label.cssClass(),
-                    "fill",
-                    "none",
-                    "d",
-                    sample.data());
-            text(label.text(), label.textStart(), label.y(), cssClass, "start");
+            out.empty("path", "class", "curve " + label.cssClass(), "d", sample.data());
+            textFrom(label.text(), label.textStart(), label.y(), cssClass);
         } else {
-            text(label.text(), label.x(), label.y(), cssClass, "middle");
+            text(label.text(), label.x(), label.y(), cssClass);
         }
     }
 
     private List<Chart.Mark> shownMarks() {
         return chart.marks().stream().filter(m -> chart.x().holds(m.x())).toList();
+    }
+
+    private List<Chart.Rule> shownRules() {
+        return chart.rules().stream().filter(r -> chart.y().holds(r.value())).toList();
     }
 
     private double limitX(double value) {
@@ -256,18 +296,13 @@ final class ChartSvg {
                 Double.toString(radius));
     }
 
-    private void text(String text, double x, double y, String cssClass, String anchor) {
-        out.element(
-                "text",
-                text,
-                "class",
-                cssClass,
-                "x",
-                place(x),
-                "y",
-                place(y),
-                "text-anchor",
-                anchor);
+    /** A text about its place; only the ticks of the y axis end there. */
+    private void text(String text, double x, double y, String cssClass) {
+        out.element("text", text, "class", cssClass, "x", place(x), "y", place(y));
+    }
+
+    private void textFrom(String text, double x, double y, String cssClass) {
+        text(text, x, y, cssClass + " from");
     }
 
     private static Markup rect(double x, double y, double width, double height, String cssClass) {
@@ -278,7 +313,7 @@ final class ChartSvg {
         if (cssClass.isEmpty()) {
             return rect.empty("rect", place);
         }
-        List<String> attributes = new ArrayList<>(List.of("class", cssClass, "fill", "none"));
+        List<String> attributes = new ArrayList<>(List.of("class", cssClass));
         attributes.addAll(List.of(place));
         return rect.empty("rect", attributes.toArray(String[]::new));
     }

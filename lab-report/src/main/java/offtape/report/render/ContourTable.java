@@ -24,6 +24,9 @@ final class ContourTable {
         return new Chart.Mark(
                 p.frequency().value(),
                 p.magnitude().value(),
+                Math.min(
+                        ResponseSection.MOST_DECIMALS,
+                        Numbers.decimals(p.magnitude().uncertainty())),
                 Words.sentence(r.channel()).substring(0, 1)
                         + " "
                         + p.kind()

@@ -22,20 +22,21 @@ final class CorrectionCharts {
         List<Series> series = new ArrayList<>();
         for (ChannelCorrection c : correction.channels()) {
             String name = Words.sentence(c.channel());
-            series.add(series(name + " before", Look.of(c.channel(), true), c, c.measuredDb()));
-            series.add(series(name + " after", Look.of(c.channel(), false), c, c.afterDb()));
+            series.add(known(name + " before", Look.of(c.channel(), true), c, c.measuredDb()));
+            series.add(known(name + " after", Look.of(c.channel(), false), c, c.afterDb()));
         }
         if (correction.target() != null) {
             ChannelCorrection c = correction.channels().get(0);
             series.add(series("Target", Look.WHOLE, c, c.targetDb()));
         }
         return Chart.of(
-                "correction-response",
-                "Frequency response before and after the correction",
-                caption,
-                Axis.audioFrequency(LOWEST_HZ, HIGHEST_HZ),
-                levelAxis("Level, dB re 1 kHz", series, -20),
-                series);
+                        "correction-response",
+                        "Frequency response before and after the correction",
+                        caption,
+                        Axis.audioFrequency(LOWEST_HZ, HIGHEST_HZ),
+                        levelAxis("Level, dB re 1 kHz", series, -20),
+                        series)
+                .withSides(new Chart.Sides("Before", "After"));
     }
 
     /** Gain of filter and equaliser. */
@@ -53,11 +54,19 @@ final class CorrectionCharts {
                         Axis.audioFrequency(LOWEST_HZ, HIGHEST_HZ),
                         levelAxis("Gain, dB re 1 kHz", series, -20),
                         series)
-                .withRules(List.of(new Chart.Rule(correction.mostBoostDb(), "limit of boost")));
+                .withRules(List.of(new Chart.Rule(correction.mostBoostDb(), "limit of boost")))
+                .withSides(new Chart.Sides("Bands", "Filter"));
     }
 
+    /** Known as well as the response that was measured. */
+    private static Series known(String label, Look look, ChannelCorrection c, double[] db) {
+        return Series.within(
+                label, look, c.frequencyHz(), db, c.uncertaintyDb(), ResponseSection.MOST_DECIMALS);
+    }
+
+    /** Set by computing, so told as finely as anybody can set it. */
     private static Series series(String label, Look look, ChannelCorrection c, double[] db) {
-        return new Series(label, look, c.frequencyHz(), db);
+        return Series.of(label, look, c.frequencyHz(), db, 1);
     }
 
     /** Noise in third-octave bands as it is and behind the filter. */
@@ -66,25 +75,28 @@ final class CorrectionCharts {
         for (NoiseChange n : drawn) {
             String name = Words.sentence(n.channel());
             series.add(
-                    new Series(
+                    Series.of(
                             name + " before tape",
                             Look.of(n.channel(), false),
                             n.frequencyHz(),
-                            n.levelDb()));
+                            n.levelDb(),
+                            1));
             series.add(
-                    new Series(
+                    Series.of(
                             name + " after tape",
                             Look.of(n.channel(), true),
                             n.frequencyHz(),
-                            n.afterDb()));
+                            n.afterDb(),
+                            1));
         }
         return Chart.of(
-                "correction-noise",
-                "Hiss in third-octave bands, either way",
-                caption,
-                Axis.audioFrequency(20, 20_000),
-                levelAxis("Level in the band, dB re reference", series, -150),
-                series);
+                        "correction-noise",
+                        "Hiss in third-octave bands, either way",
+                        caption,
+                        Axis.audioFrequency(20, 20_000),
+                        levelAxis("Level in the band, dB re reference", series, -150),
+                        series)
+                .withSides(new Chart.Sides("After tape", "Before tape"));
     }
 
     private static Axis levelAxis(String title, List<Series> series, double lowest) {

@@ -22,7 +22,9 @@ final class CorrectionFilterSection {
                 Section.paragraph(
                         "The return as it was measured, and as it is to be expected once the filter"
                                 + " is in the way.");
-        body.add(Section.figure(caption, List.of(CorrectionCharts.response(c, caption))));
+        Chart chart = CorrectionCharts.response(c, caption);
+        body.add(Section.figure(caption, List.of(chart)));
+        body.add(ChartTable.of(chart).folded());
         body.add(reach(c).open());
         if (c.verification() != null) {
             body.add(tried(c.verification()).open());
@@ -117,7 +119,9 @@ final class CorrectionFilterSection {
                 Section.paragraph(
                         "A filter of minimum phase: it adds no delay. The same file serves either"
                                 + " way, before the tape or after it; use one.");
-        body.add(Section.figure(caption, List.of(CorrectionCharts.filter(c, caption))));
+        Chart chart = CorrectionCharts.filter(c, caption);
+        body.add(Section.figure(caption, List.of(chart)));
+        body.add(ChartTable.of(chart).folded());
         body.add(files(c).open());
         body.add(bands(c).open());
         body.add(

@@ -38,7 +38,9 @@ final class CorrectionLevelSection {
         String which = which(o);
         if (!drawn.isEmpty()) {
             String caption = which + ": " + sweetSpot(o);
-            out.add(Section.figure(caption, List.of(chart(o, drawn, number, caption))));
+            Chart chart = chart(o, drawn, number, caption);
+            out.add(Section.figure(caption, List.of(chart)));
+            out.add(ChartTable.of(chart).folded());
         }
         out.add(pair(o, which).open());
         out.add(channels(o, which).folded());
@@ -78,11 +80,12 @@ final class CorrectionLevelSection {
             low = Math.min(low, Arrays.stream(c.dynamicRangeDb()).min().orElse(low));
             high = Math.max(high, Arrays.stream(c.dynamicRangeDb()).max().orElse(high));
             series.add(
-                    new Series(
+                    Series.of(
                             Words.sentence(c.channel()),
                             Look.of(c.channel(), false),
                             c.k3Percent(),
-                            c.dynamicRangeDb()));
+                            c.dynamicRangeDb(),
+                            1));
             for (LevelAtK3 l : c.atK3()) {
                 if (l.dynamicRange().isKnown() && l.peaksDbfs().isKnown()) {
                     marks.add(mark(c, l));
@@ -108,6 +111,9 @@ final class CorrectionLevelSection {
         return new Chart.Mark(
                 l.k3Percent(),
                 l.dynamicRange().value(),
+                Math.min(
+                        ResponseSection.MOST_DECIMALS,
+                        Numbers.decimals(l.dynamicRange().uncertainty())),
                 Words.sentence(c.channel()).substring(0, 1)
                         + " "
                         + Numbers.signed(l.peaksDbfs().value(), 1)

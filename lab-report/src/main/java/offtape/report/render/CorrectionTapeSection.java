@@ -31,7 +31,9 @@ final class CorrectionTapeSection {
             String caption =
                     "Heavier lines: the hiss as it is, which the way before the tape leaves. Finer ones: behind"
                             + " the filter after the tape.";
-            body.add(Section.figure(caption, List.of(CorrectionCharts.noise(drawn, caption))));
+            Chart chart = CorrectionCharts.noise(drawn, caption);
+            body.add(Section.figure(caption, List.of(chart)));
+            body.add(ChartTable.of(chart).folded());
         }
         body.add(
                 new DataTable(
@@ -125,11 +127,12 @@ final class CorrectionTapeSection {
                 h.rows().stream()
                         .filter(r -> r.boostDb() == boost && r.compressionDb() != null)
                         .toList();
-        return new Series(
+        return Series.of(
                 boost == 0 ? "no boost" : Numbers.level(boost),
                 look,
                 rows.stream().mapToDouble(Headroom.Row::programmeLevelDb).toArray(),
-                rows.stream().mapToDouble(Headroom.Row::compressionDb).toArray());
+                rows.stream().mapToDouble(Headroom.Row::compressionDb).toArray(),
+                1);
     }
 
     private static DataTable table(Headroom h) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import offtape.report.headline.Find;
 import offtape.report.result.Distortion;
 import offtape.report.result.FittedCurve;
@@ -33,7 +34,7 @@ final class DistortionCharts {
     }
 
     /** K3 over record level. */
-    static Chart k3(Results results, String caption) {
+    static Chart k3(Results results, LimitLines limits, String caption) {
         List<Distortion> ladders = toneLadders(results);
         return Chart.of(
                         "k3-chart",
@@ -43,7 +44,8 @@ final class DistortionCharts {
                         k3Axis(ladders),
                         ladders.stream().map(d -> k3Series(d, channel(d), false)).toList())
                 .withRules(k3Rules())
-                .withMarks(leftOut(ladders, LadderStep::k3StandsOut, LadderStep::k3Percent))
+                .withMarks(leftOut(ladders, LadderStep::k3StandsOut, Reading.K3))
+                .withLimits(limits.k3(recordAxis(ladders), k3Axis(ladders)))
                 .withBands(bands(results));
     }
 
@@ -59,7 +61,7 @@ final class DistortionCharts {
     static Series k3Series(Distortion ladder, String label, boolean second) {
         FittedCurve curve = ladder.k3Curve();
         if (curve == null) {
-            return series(ladder, label, second, LadderStep::k3StandsOut, LadderStep::k3Percent);
+            return series(ladder, label, second, LadderStep::k3StandsOut, Reading.K3);
         }
         double last = curve.recordLevelDb()[curve.recordLevelDb().length - 1];
         Series above =
@@ -68,7 +70,7 @@ final class DistortionCharts {
                         label,
                         second,
                         s -> s.k3StandsOut() && s.recordLevelDb() > last,
-                        LadderStep::k3Percent);
+                        Reading.K3);
         return new Series(
                 label,
                 above.look(),
@@ -76,23 +78,32 @@ final class DistortionCharts {
                                 DoubleStream.of(curve.recordLevelDb()), DoubleStream.of(above.x()))
                         .toArray(),
                 DoubleStream.concat(DoubleStream.of(curve.value()), DoubleStream.of(above.y()))
+                        .toArray(),
+                IntStream.concat(
+                                DoubleStream.of(curve.uncertainty()).mapToInt(Numbers::decimals),
+                                IntStream.of(above.decimals()))
                         .toArray());
     }
 
     private static List<Chart.Mark> leftOut(
-            List<Distortion> ladders, Predicate<LadderStep> shown, Function<LadderStep, Double> y) {
+            List<Distortion> ladders, Predicate<LadderStep> shown, Reading reading) {
         return ladders.stream()
                 .flatMap(
                         d ->
                                 d.steps().stream()
                                         .filter(s -> s.noise().leftOut() && shown.test(s))
-                                        .map(s -> leftOut(d, s, y)))
+                                        .map(s -> leftOut(d, s, reading)))
                 .toList();
     }
 
-    private static Chart.Mark leftOut(Distortion d, LadderStep s, Function<LadderStep, Double> y) {
+    private static Chart.Mark leftOut(Distortion d, LadderStep s, Reading reading) {
         return new Chart.Mark(
-                s.recordLevelDb(), y.apply(s), "left out", Look.of(d.channel(), false), false);
+                s.recordLevelDb(),
+                reading.of.apply(s),
+                reading.decimals(s),
+                "left out",
+                Look.of(d.channel(), false),
+                false);
     }
 
     /** A logarithmic axis that holds 1 % and 3 % and every reading above a hundredth percent. */
@@ -134,12 +145,11 @@ final class DistortionCharts {
                                                         channel(d),
                                                         false,
                                                         s -> s.compressionDb() != null,
-                                                        LadderStep::compressionDb))
+                                                        Reading.COMPRESSION))
                                 .toList())
                 .withHeight(LOWER_HEIGHT)
                 .withRules(List.of(new Chart.Rule(1, "1 dB")))
-                .withMarks(
-                        leftOut(ladders, s -> s.compressionDb() != null, LadderStep::compressionDb))
+                .withMarks(leftOut(ladders, s -> s.compressionDb() != null, Reading.COMPRESSION))
                 .withBands(bands(results));
     }
 
@@ -170,7 +180,7 @@ final class DistortionCharts {
                                                         channel(d),
                                                         false,
                                                         s -> s.replayLevelDb() != null,
-                                                        LadderStep::replayLevelDb))
+                                                        Reading.REPLAY))
                                 .toList())
                 .withHeight(LOWER_HEIGHT);
     }
@@ -202,13 +212,42 @@ final class DistortionCharts {
             String label,
             boolean second,
             Predicate<LadderStep> kept,
-            Function<LadderStep, Double> y) {
+            Reading reading) {
         List<LadderStep> steps =
                 ladder.steps().stream().filter(kept).filter(s -> !s.noise().leftOut()).toList();
         return new Series(
                 label,
                 Look.of(ladder.channel(), second),
                 steps.stream().mapToDouble(LadderStep::recordLevelDb).toArray(),
-                steps.stream().mapToDouble(y::apply).toArray());
+                steps.stream().mapToDouble(reading.of::apply).toArray(),
+                steps.stream().mapToInt(reading::decimals).toArray());
+    }
+
+    /** What is read of a step, and how well that is known. */
+    private enum Reading {
+        K3(LadderStep::k3Percent, s -> s.noise().k3UncertaintyPercent(), 4),
+        COMPRESSION(LadderStep::compressionDb, s -> s.noise().replayUncertaintyDb(), 2),
+        REPLAY(LadderStep::replayLevelDb, s -> s.noise().replayUncertaintyDb(), 2);
+
+        /** Decimals if nothing says how well it is known. */
+        private static final int UNKNOWN_DECIMALS = 1;
+
+        private final Function<LadderStep, Double> of;
+        private final Function<LadderStep, Double> uncertainty;
+        private final int most;
+
+        Reading(
+                Function<LadderStep, Double> of,
+                Function<LadderStep, Double> uncertainty,
+                int most) {
+            this.of = of;
+            this.uncertainty = uncertainty;
+            this.most = most;
+        }
+
+        int decimals(LadderStep step) {
+            Double known = uncertainty.apply(step);
+            return known == null ? UNKNOWN_DECIMALS : Math.min(most, Numbers.decimals(known));
+        }
     }
 }

@@ -17,7 +17,7 @@ final class DistortionSection {
     private DistortionSection() {}
 
     /** The section. */
-    static Section of(Results results) {
+    static Section of(Results results, LimitLines limits) {
         Markup body =
                 Section.paragraph(
                         Subject.of(results)
@@ -37,7 +37,7 @@ final class DistortionSection {
                     Section.figure(
                             caption,
                             List.of(
-                                    DistortionCharts.k3(results, caption),
+                                    DistortionCharts.k3(results, limits, caption),
                                     DistortionCharts.compression(results, caption))));
         }
         List<Distortion> treble = DistortionCharts.trebleLadders(results);

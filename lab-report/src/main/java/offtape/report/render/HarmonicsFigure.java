@@ -14,6 +14,9 @@ final class HarmonicsFigure {
 
     private static final int HEIGHT = 280;
 
+    /** Digits of a harmonic if nothing says how well it is known. */
+    private static final int UNKNOWN_DIGITS = 2;
+
     private HarmonicsFigure() {}
 
     /** The figure and its table; nothing if no harmonic was looked for. */
@@ -64,7 +67,14 @@ final class HarmonicsFigure {
                     name(),
                     Look.of(response.channel(), harmonic.order() == 2),
                     points.stream().mapToDouble(HarmonicCurve.Point::frequencyHz).toArray(),
-                    points.stream().mapToDouble(HarmonicCurve.Point::percent).toArray());
+                    points.stream().mapToDouble(HarmonicCurve.Point::percent).toArray(),
+                    points.stream().mapToInt(Curve::decimals).toArray());
+        }
+
+        private static int decimals(HarmonicCurve.Point point) {
+            return point.uncertaintyPercent() == null
+                    ? Numbers.decimals(point.percent(), UNKNOWN_DIGITS)
+                    : Numbers.decimals(point.uncertaintyPercent());
         }
     }
 

@@ -135,7 +135,7 @@ final class HistoryPage {
                         id + "-chart",
                         name,
                         name + " in each session.",
-                        Axis.linear("Days since the first session", 0, lastDay),
+                        Axis.linear("Since the first session, days", 0, lastDay),
                         Axis.linear(name + ", " + unit, low - free, high + free),
                         courses.stream().map(HistoryPage::series).toList());
         if (history.servicedDays() != null
@@ -159,7 +159,8 @@ final class HistoryPage {
                 whole ? "" : Words.sentence(course.channel()),
                 whole ? Look.WHOLE : Look.of(course.channel(), false),
                 known.stream().mapToDouble(Course.Point::days).toArray(),
-                known.stream().mapToDouble(p -> p.figure().value()).toArray());
+                known.stream().mapToDouble(p -> p.figure().value()).toArray(),
+                known.stream().mapToInt(p -> Numbers.decimals(p.figure().uncertainty())).toArray());
     }
 
     private static DataTable table(History history, String name, List<Course> courses) {

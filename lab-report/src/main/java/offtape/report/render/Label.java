@@ -27,7 +27,7 @@ record Label(
     static final double SAMPLE = 34;
 
     private static final double SAMPLE_GAP = 7;
-    private static final double WIDTH = 9.6;
+    private static final double WIDTH = 10.6;
     private static final double DESCENT = 4;
     private static final double FAR = 9;
 

@@ -9,17 +9,24 @@ import java.util.List;
  */
 final class LabelLayout {
 
-    private static final double[] DISTANCES = {10, 20, 34, 50, 70, 95, 125, 160};
-    private static final double[] SHIFTS = {0, -0.55, 0.55};
+    private static final double[] DISTANCES = {10, 20, 34, 50, 70, 95, 125, 160, 200, 240};
+    private static final double[] SHIFTS = {0, -0.55, 0.55, -1.1, 1.1};
     private static final int RULE_PLACES = 12;
-    private static final double OVERLAP = 4000;
+
+    /** Dearer than any length of curves that a label could cover. */
+    private static final double OVERLAP = 100_000;
+
     private static final double CROSSED_LABEL = 800;
     private static final double COVERED_POINT = 30;
     private static final double CROSSED_POINT = 60;
     private static final double NEIGHBOUR_BONUS = 9;
     private static final double NEIGHBOUR_LIMIT = 14;
 
+    /** How far outside the area a curve may run that is labelled: it lies on the frame then. */
+    private static final double EDGE = 3;
+
     private final Box area;
+    private final Box edge;
     private final List<List<PathData.Point>> curves;
     private final List<Box> taken = new ArrayList<>();
     private final List<Box> leaders = new ArrayList<>();
@@ -28,6 +35,12 @@ final class LabelLayout {
     /** A layout in {@code area}; {@code curves} are dense points that should stay visible. */
     LabelLayout(Box area, List<List<PathData.Point>> curves) {
         this.area = area;
+        this.edge =
+                new Box(
+                        area.left() - EDGE,
+                        area.top() - EDGE,
+                        area.right() + EDGE,
+                        area.bottom() + EDGE);
         this.curves = curves;
     }
 
@@ -46,12 +59,17 @@ final class LabelLayout {
         settle(cheapest(candidates(text, x, y, cssClass, false), 0, -1).label);
     }
 
-    /** Places a label on a horizontal line at the part of it that has most room. */
+    /** Places a label on a horizontal line across the plot at the part that has most room. */
     void addRule(String text, double y) {
+        addRule(text, area.left(), area.right(), y);
+    }
+
+    /** Places a label on a horizontal line from left to right at the part that has most room. */
+    void addRule(String text, double left, double right, double y) {
         List<Label> candidates = new ArrayList<>();
         double half = Label.width(text) / 2;
-        double from = area.left() + half + 4;
-        double to = area.right() - half - 4;
+        double from = Math.max(area.left(), left) + half + 4;
+        double to = Math.max(from, Math.min(area.right(), right) - half - 4);
         for (int i = 0; i <= RULE_PLACES; i++) {
             double x = from + (to - from) * i / RULE_PLACES;
             candidates.add(new Label(text, x, y - 5, x, y - 5, "rule-label", false));
@@ -155,7 +173,7 @@ final class LabelLayout {
 
     private List<PathData.Point> everySome(List<PathData.Point> curve) {
         List<PathData.Point> inside =
-                curve.stream().filter(p -> area.contains(p.x(), p.y())).toList();
+                curve.stream().filter(p -> edge.contains(p.x(), p.y())).toList();
         int step = Math.max(1, inside.size() / 30);
         List<PathData.Point> some = new ArrayList<>();
         for (int i = step / 2; i < inside.size(); i += step) {

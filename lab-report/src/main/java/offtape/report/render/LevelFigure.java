@@ -26,8 +26,10 @@ final class LevelFigure {
             return new Markup();
         }
         String caption = caption(loud);
-        return Section.figure(caption, List.of(chart(loud, caption, frequencies)))
-                .add(table(loud).open());
+        Chart chart = chart(loud, caption, frequencies);
+        return Section.figure(caption, List.of(chart))
+                .add(table(loud).open())
+                .add(ChartTable.of(chart).folded());
     }
 
     private static Chart chart(List<Response> loud, String caption, Axis frequencies) {
@@ -52,11 +54,13 @@ final class LevelFigure {
 
     private static Series series(Response r, boolean second) {
         LevelDependence d = r.levelDependence();
-        return new Series(
+        return Series.within(
                 ResponseSection.label(r),
                 Look.of(r.channel(), second),
                 d.frequencyHz(),
-                d.differenceDb());
+                d.differenceDb(),
+                d.uncertaintyDb(),
+                ResponseSection.MOST_DECIMALS);
     }
 
     private static String caption(List<Response> loud) {

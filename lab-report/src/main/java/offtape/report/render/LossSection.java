@@ -45,6 +45,9 @@ final class LossSection {
     /** What takes less everywhere is not drawn. */
     private static final double DRAWN_DB = 0.2;
 
+    /** Decimals of what a cause takes, as in the table. */
+    private static final int TOLD_DECIMALS = 1;
+
     private LossSection() {}
 
     /** Whether a session looked for causes of loss. */
@@ -64,7 +67,9 @@ final class LossSection {
             body.element("h3", Words.sentence(fit.channel()) + " channel").line();
             if (fit.frequencyHz().length > 0) {
                 String caption = caption(fit);
-                body.add(Section.figure(caption, List.of(chart(results, fit, caption))));
+                Chart chart = chart(results, fit, caption);
+                body.add(Section.figure(caption, List.of(chart)));
+                body.add(ChartTable.of(chart).folded());
             }
             fit.words().forEach(sentence -> body.add(Section.paragraph(sentence)));
             if (!fit.causes().isEmpty()) {
@@ -90,17 +95,18 @@ final class LossSection {
         Optional<Response> measured = Find.quietResponse(results, fit.channel());
         double[] hz = fit.frequencyHz();
         measured.ifPresent(r -> series.add(measured(r, fit)));
-        series.add(new Series("Fitted", Look.WHOLE, hz, fit.fittedDb()));
+        series.add(Series.of("Fitted", Look.WHOLE, hz, fit.fittedDb(), TOLD_DECIMALS));
         fit.causes().stream()
                 .filter(c -> Arrays.stream(c.shareDb()).anyMatch(d -> Math.abs(d) > DRAWN_DB))
                 .forEach(
                         c ->
                                 series.add(
-                                        new Series(
+                                        Series.of(
                                                 LABELS.getOrDefault(c.cause(), c.cause()),
                                                 Look.of(fit.channel(), true),
                                                 hz,
-                                                c.shareDb())));
+                                                c.shareDb(),
+                                                TOLD_DECIMALS)));
         DoubleStream levels =
                 Stream.concat(Stream.of(fit.fittedDb()), series.stream().map(Series::y))
                         .flatMapToDouble(Arrays::stream);
@@ -126,11 +132,13 @@ final class LossSection {
                 IntStream.range(0, r.frequencyHz().length)
                         .filter(i -> r.frequencyHz()[i] >= from && r.frequencyHz()[i] <= to)
                         .toArray();
-        return new Series(
+        return Series.within(
                 "Measured",
                 Look.of(fit.channel(), false),
                 Arrays.stream(kept).mapToDouble(i -> r.frequencyHz()[i]).toArray(),
-                Arrays.stream(kept).mapToDouble(i -> r.magnitudeDb()[i]).toArray());
+                Arrays.stream(kept).mapToDouble(i -> r.magnitudeDb()[i]).toArray(),
+                Arrays.stream(kept).mapToDouble(i -> r.uncertaintyDb()[i]).toArray(),
+                ResponseSection.MOST_DECIMALS);
     }
 
     private static DataTable causes(LossFit fit) {

@@ -5,9 +5,15 @@ import offtape.core.text.InertText;
 /**
  * HTML and SVG text under construction. Text and attribute values are always escaped and hold
  * nothing that steers; elements are written so that the result is well-formed XML too. Only {@link
- * #style} takes text as it is.
+ * #style} and {@link #script} take text as it is.
  */
 final class Markup {
+
+    /** What stands before the text of a script. */
+    static final String SCRIPT_START = "/*<![CDATA[*/";
+
+    /** What stands behind it. */
+    static final String SCRIPT_END = "/*]]>*/";
 
     private final StringBuilder out = new StringBuilder();
 
@@ -58,6 +64,16 @@ final class Markup {
     Markup style(String css) {
         out.append("<style>").append(css).append("</style>");
         return this;
+    }
+
+    /**
+     * A script of the program's own; never anything a user wrote. What XML would read as markup in
+     * it is hidden from it; a browser sees that as comments of the script.
+     */
+    Markup script(String text, String... attributes) {
+        open("script", attributes);
+        out.append(SCRIPT_START).append(text).append(SCRIPT_END);
+        return close("script");
     }
 
     @Override

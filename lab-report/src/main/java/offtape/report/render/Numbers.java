@@ -15,6 +15,7 @@ final class Numbers {
     private static final String MINUS = "\u2212";
     private static final String NO_BREAK = "\u00a0";
     private static final int MOST_DECIMALS = 4;
+    private static final int MOST_TOLD = 6;
 
     private Numbers() {}
 
@@ -79,6 +80,26 @@ final class Numbers {
                         ? "< " + plain(BigDecimal.ONE.movePointLeft(scaled.scale))
                         : plain(half);
         return "±" + NO_BREAK + shown + NO_BREAK + scaled.unit;
+    }
+
+    /**
+     * How many decimals an uncertainty allows, at most four; below 0 for tens and hundreds.
+     *
+     * @param uncertainty expanded, not negative; what is not finite allows none
+     */
+    static int decimals(double uncertainty) {
+        return Double.isFinite(uncertainty) ? Scaled.lastPlace(uncertainty) : 0;
+    }
+
+    /** How many decimals so many significant digits of a value take, 0 to six. */
+    static int decimals(double value, int digits) {
+        if (!Double.isFinite(value) || value == 0) {
+            return 0;
+        }
+        BigDecimal rounded =
+                new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_UP));
+        int exponent = rounded.precision() - rounded.scale() - 1;
+        return Math.max(0, Math.min(MOST_TOLD, digits - 1 - exponent));
     }
 
     /** A known figure with its uncertainty, or the reason why it is unknown. */

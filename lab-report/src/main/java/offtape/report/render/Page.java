@@ -7,23 +7,32 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import offtape.report.result.Session;
 
-/** The frame of every page: head, style, a list of the sections, colophon. */
+/** The frame of every page: head, style, a list of the sections, colophon, script. */
 final class Page {
 
     private Page() {}
 
     /** A whole page. */
     static String of(String title, Markup opening, List<Section> sections, List<Session> sessions) {
-        Markup out = new Markup().add(head(title)).open("body").line().open("main").line();
+        String script = ChartScript.text();
+        Markup out = new Markup().add(head(title, script)).open("body").line();
+        out.element("a", "Skip to the contents", "class", "skip", "href", "#main").line();
+        out.open("main", "id", "main", "tabindex", "-1").line();
         out.add(opening).add(contents(sections));
         sections.forEach(section -> out.add(section.markup()));
-        out.close("main").line().add(colophon(sessions)).close("body").line().close("html").line();
+        out.close("main").line().add(colophon(sessions)).add(ChartScript.element(script));
+        out.close("body").line().close("html").line();
         return "<!DOCTYPE html>\n" + out;
     }
 
-    private static Markup head(String title) {
+    private static Markup head(String title, String script) {
         String style = "\n" + styleSheet();
-        String policy = PagePolicy.nothingBut("style-src " + PagePolicy.source(style));
+        String policy =
+                PagePolicy.nothingBut(
+                        "script-src "
+                                + PagePolicy.source(
+                                        Markup.SCRIPT_START + script + Markup.SCRIPT_END),
+                        "style-src " + PagePolicy.source(style));
         return new Markup()
                 .open("html", "lang", "en")
                 .line()
@@ -71,8 +80,9 @@ final class Page {
         }
         return out.element(
                         "p",
-                        "This page is complete in itself: it loads nothing, runs no script and"
-                                + " prints on A4.")
+                        "This page is complete in itself: it loads nothing and prints on A4. Its"
+                                + " script only reads values off the charts; all else works"
+                                + " without it.")
                 .line()
                 .close("footer")
                 .line();

@@ -37,6 +37,12 @@ record PairCharts(PairWords words, Results before, Results after) {
                 + (words.areMachines() ? ", " + which : " " + which.toLowerCase(Locale.ROOT));
     }
 
+    /** The first session is drawn in the second look: thin, behind what holds now. */
+    private Chart.Sides sides() {
+        PairWords brief = words.brief(MOST_LETTERS);
+        return new Chart.Sides(brief.first(), brief.second());
+    }
+
     private String title(String what) {
         return what + (words.areMachines() ? " of both machines" : " before and after");
     }
@@ -63,7 +69,8 @@ record PairCharts(PairWords words, Results before, Results after) {
                                 ResponseSection.frequencyAxis(bare),
                                 ResponseSection.levelAxis(bare),
                                 curves.stream().map(this::series).toList())
-                        .withRules(List.of(new Chart.Rule(-3, "−3 dB")));
+                        .withRules(List.of(new Chart.Rule(-3, "−3 dB")))
+                        .withSides(sides());
         Markup body = Section.figure(caption, List.of(chart));
         List<String> heads =
                 curves.stream().map(d -> label(d.curve().channel(), d.isBefore())).toList();
@@ -73,11 +80,8 @@ record PairCharts(PairWords words, Results before, Results after) {
 
     private Series series(Dated<Response> dated) {
         Response r = dated.curve();
-        return new Series(
-                label(r.channel(), dated.isBefore()),
-                Look.of(r.channel(), dated.isBefore()),
-                r.frequencyHz(),
-                r.magnitudeDb());
+        return ResponseSection.series(
+                r, label(r.channel(), dated.isBefore()), Look.of(r.channel(), dated.isBefore()));
     }
 
     /** K3 against record level. */
@@ -114,7 +118,8 @@ record PairCharts(PairWords words, Results before, Results after) {
                                                                         d.isBefore()),
                                                                 d.isBefore()))
                                         .toList())
-                        .withRules(DistortionCharts.k3Rules());
+                        .withRules(DistortionCharts.k3Rules())
+                        .withSides(sides());
         Markup body = Section.figure(caption, List.of(chart)).add(k3Table(ladders).folded());
         return new Section("distortion", "Distortion and level", body);
     }

@@ -22,11 +22,14 @@ final class Plot {
         }
     }
 
+    /** Of dense curves the extremes of such a width are drawn: less than a curve is thick. */
+    private static final int UNITS_PER_COLUMN = 2;
+
     private final Chart chart;
     private final XYChart painted;
     private final List<Curve> curves;
 
-    /** A curve and its path. */
+    /** A curve at the points that are drawn, values beyond the axis too, and its path. */
     record Curve(Series series, PathData path) {}
 
     private Plot(Chart chart, XYChart painted, List<Curve> curves) {
@@ -39,14 +42,14 @@ final class Plot {
     static Plot of(Chart chart, int width, int height) {
         List<Series> drawable =
                 chart.series().stream()
-                        .map(s -> s.on(chart.x(), chart.y()))
-                        .map(s -> s.thinned(chart.x(), chart.y(), width))
+                        .map(s -> s.on(chart.x()))
+                        .map(s -> s.thinned(chart.x(), width / UNITS_PER_COLUMN))
                         .filter(s -> s.size() > 0)
                         .toList();
         XYChart xy = new XYChartBuilder().width(width).height(height).build();
         style(xy.getStyler(), chart);
         for (int i = 0; i < drawable.size(); i++) {
-            add(xy, drawable.get(i), i);
+            add(xy, drawable.get(i).limited(chart.y()), i);
         }
         if (drawable.isEmpty()) {
             addCorners(xy, chart);

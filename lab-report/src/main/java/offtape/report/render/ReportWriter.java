@@ -6,6 +6,8 @@ import java.util.Map;
 import offtape.report.compare.Comparison;
 import offtape.report.compare.History;
 import offtape.report.headline.Subject;
+import offtape.report.judge.Bounds;
+import offtape.report.judge.LimitSet;
 import offtape.report.result.Results;
 
 /**
@@ -16,8 +18,18 @@ public final class ReportWriter {
 
     private ReportWriter() {}
 
-    /** The report of one session as an HTML page. */
+    /** The report of one session as an HTML page, without limits in its charts. */
     public static String html(Results results) {
+        return html(results, null);
+    }
+
+    /**
+     * The report of one session as an HTML page.
+     *
+     * @param set what its figures were held against, which its charts show, or null
+     */
+    public static String html(Results results, LimitSet set) {
+        LimitLines limits = new LimitLines(Bounds.of(set, results));
         Markup opening =
                 new Markup()
                         .add(Opening.of(results))
@@ -35,17 +47,17 @@ public final class ReportWriter {
         if (VerdictSection.hasContent(results)) {
             sections.add(VerdictSection.of(results));
         }
-        sections.add(ResponseSection.of(results));
+        sections.add(ResponseSection.of(results, limits));
         if (LossSection.hasContent(results)) {
             sections.add(LossSection.of(results));
         }
         boolean machine = Subject.of(results) == Subject.MACHINE;
         if (machine) {
-            sections.add(SpeedSection.of(results));
+            sections.add(SpeedSection.of(results, limits));
         }
-        sections.add(DistortionSection.of(results));
+        sections.add(DistortionSection.of(results, limits));
         sections.add(NoiseSection.of(results));
-        sections.add(ChannelsSection.of(results));
+        sections.add(ChannelsSection.of(results, limits));
         if (machine) {
             sections.add(DropoutsSection.of(results));
         }

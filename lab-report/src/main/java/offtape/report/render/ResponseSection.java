@@ -13,12 +13,15 @@ import offtape.report.result.Results;
 /** How evenly tones of different pitch come back. */
 final class ResponseSection {
 
+    /** Hundredths of a decibel are the finest that is of use. */
+    static final int MOST_DECIMALS = 2;
+
     private static final double EDGE_DB = -3;
 
     private ResponseSection() {}
 
     /** The section. */
-    static Section of(Results results) {
+    static Section of(Results results, LimitLines limits) {
         Markup body =
                 Section.paragraph(
                         "Does every tone come back as strong as it went in? The line would be flat"
@@ -29,8 +32,8 @@ final class ResponseSection {
         if (curves.isEmpty()) {
             body.add(Section.paragraph("No sweep was found in this recording."));
         } else {
-            String caption = caption(results);
-            body.add(Section.figure(caption, List.of(chart(results, curves, caption))));
+            String caption = caption(results) + limits.responseWords(levelAxis(curves));
+            body.add(Section.figure(caption, List.of(chart(results, curves, limits, caption))));
             if (BandsFigure.hasContent(results)) {
                 body.add(
                         Section.figure(
@@ -48,17 +51,12 @@ final class ResponseSection {
         return new Section("response", "Frequency response", body);
     }
 
-    private static Chart chart(Results results, List<Response> curves, String caption) {
+    private static Chart chart(
+            Results results, List<Response> curves, LimitLines limits, String caption) {
         double quiet = Find.sweepLevels(results).get(0);
         Stream<Series> machine =
                 curves.stream()
-                        .map(
-                                r ->
-                                        new Series(
-                                                label(r),
-                                                Look.of(r.channel(), r.levelDb() != quiet),
-                                                r.frequencyHz(),
-                                                r.magnitudeDb()));
+                        .map(r -> series(r, label(r), Look.of(r.channel(), r.levelDb() != quiet)));
         List<Series> series = Stream.concat(machine, ownOfInterface(results)).toList();
         return Chart.of(
                         "response-chart",
@@ -68,11 +66,18 @@ final class ResponseSection {
                         levelAxis(curves),
                         series)
                 .withRules(List.of(new Chart.Rule(EDGE_DB, "−3 dB")))
+                .withLimits(limits.response(levelAxis(curves)))
                 .withMarks(
                         curves.stream()
                                 .filter(r -> r.levelDb() == quiet)
                                 .flatMap(r -> Stream.concat(edgeMarks(r), ContourTable.marks(r)))
                                 .toList());
+    }
+
+    /** A response under a label. */
+    static Series series(Response r, String label, Look look) {
+        return Series.within(
+                label, look, r.frequencyHz(), r.magnitudeDb(), r.uncertaintyDb(), MOST_DECIMALS);
     }
 
     /** The first of the interface's own curves; the other is like it as a rule. */
@@ -83,11 +88,12 @@ final class ResponseSection {
                         .limit(1)
                         .map(
                                 c ->
-                                        new Series(
+                                        Series.of(
                                                 "Interface, " + c.channel(),
                                                 Look.WHOLE,
                                                 c.frequencyHz(),
-                                                c.magnitudeDb()));
+                                                c.magnitudeDb(),
+                                                MOST_DECIMALS));
     }
 
     /** Audio frequencies, and what the curves hold beyond them. */
@@ -128,6 +134,7 @@ final class ResponseSection {
                                 new Chart.Mark(
                                         edge.value(),
                                         EDGE_DB,
+                                        0,
                                         initial + " " + Numbers.frequency(edge.value()),
                                         Look.of(response.channel(), false),
                                         false));

@@ -1,6 +1,7 @@
 package offtape.report.render;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -11,16 +12,45 @@ import java.util.stream.IntStream;
  * @param look how it is drawn
  * @param x places along the x axis
  * @param y places along the y axis, same length
+ * @param decimals how many decimals of each y are told, same length; below 0 for tens and hundreds
  */
-record Series(String label, Look look, double[] x, double[] y) {
+record Series(String label, Look look, double[] x, double[] y, int[] decimals) {
 
     private static final int POINTS_PER_STEP = 2;
 
     /** Refuses arrays of different length. */
     Series {
-        if (x.length != y.length) {
-            throw new IllegalArgumentException("a curve has as many x as y");
+        if (x.length != y.length || x.length != decimals.length) {
+            throw new IllegalArgumentException("a curve has as many x as y, each with decimals");
         }
+    }
+
+    /** A curve whose values are all told with so many decimals. */
+    static Series of(String label, Look look, double[] x, double[] y, int decimals) {
+        int[] all = new int[x.length];
+        Arrays.fill(all, decimals);
+        return new Series(label, look, x, y, all);
+    }
+
+    /**
+     * A curve whose values are told with the decimals that their uncertainties allow.
+     *
+     * @param uncertainty expanded, in the unit of y, one a point
+     * @param most decimals that are of use to anybody
+     */
+    static Series within(
+            String label, Look look, double[] x, double[] y, double[] uncertainty, int most) {
+        int[] decimals =
+                Arrays.stream(uncertainty)
+                        .mapToInt(u -> Math.min(most, Numbers.decimals(u)))
+                        .toArray();
+        return new Series(label, look, x, y, decimals);
+    }
+
+    /** A curve whose values are told in so many significant digits. */
+    static Series significant(String label, Look look, double[] x, double[] y, int digits) {
+        int[] decimals = Arrays.stream(y).mapToInt(v -> Numbers.decimals(v, digits)).toArray();
+        return new Series(label, look, x, y, decimals);
     }
 
     /** Number of points. */
@@ -29,23 +59,26 @@ record Series(String label, Look look, double[] x, double[] y) {
     }
 
     /**
-     * What can be drawn: points that are finite and lie on the x axis (a frequency of 0 does not
-     * lie on a logarithmic one), with y no further than one axis length outside.
+     * What can be placed: points that are finite and lie on the x axis (a frequency of 0 does not
+     * lie on a logarithmic one).
      */
-    Series on(Axis xAxis, Axis yAxis) {
+    Series on(Axis xAxis) {
         return at(
                 IntStream.range(0, size())
                         .filter(i -> xAxis.holds(x[i]) && Double.isFinite(y[i]))
-                        .boxed()
-                        .toList(),
-                yAxis);
+                        .toArray());
+    }
+
+    /** The same points with y no further than one axis length outside, to be drawn. */
+    Series limited(Axis yAxis) {
+        return new Series(label, look, x, Arrays.stream(y).map(yAxis::limit).toArray(), decimals);
     }
 
     /**
      * At most two points for each of {@code columns} equal parts of the x axis: the lowest and the
      * highest, in the order in which they come. Curves that have no more points stay as they are.
      */
-    Series thinned(Axis xAxis, Axis yAxis, int columns) {
+    Series thinned(Axis xAxis, int columns) {
         if (size() <= POINTS_PER_STEP * columns || look == Look.EXTREMES) {
             return this;
         }
@@ -60,7 +93,7 @@ record Series(String label, Look look, double[] x, double[] y) {
             keepExtremes(from, to, kept);
             from = to;
         }
-        return at(kept, yAxis);
+        return at(kept.stream().mapToInt(Integer::intValue).toArray());
     }
 
     private int column(Axis xAxis, int i, int columns) {
@@ -80,9 +113,12 @@ record Series(String label, Look look, double[] x, double[] y) {
         }
     }
 
-    private Series at(List<Integer> indices, Axis yAxis) {
-        double[] newX = indices.stream().mapToDouble(i -> x[i]).toArray();
-        double[] newY = indices.stream().mapToDouble(i -> yAxis.limit(y[i])).toArray();
-        return new Series(label, look, newX, newY);
+    private Series at(int[] indices) {
+        return new Series(
+                label,
+                look,
+                Arrays.stream(indices).mapToDouble(i -> x[i]).toArray(),
+                Arrays.stream(indices).mapToDouble(i -> y[i]).toArray(),
+                Arrays.stream(indices).map(i -> decimals[i]).toArray());
     }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import offtape.core.fault.Background;
 import offtape.core.output.OutputFolder;
+import offtape.report.judge.LimitSet;
 import offtape.report.result.Results;
 import offtape.report.result.ResultsJson;
 
@@ -50,9 +51,14 @@ public final class SessionFiles {
         return names.toArray(String[]::new);
     }
 
-    /** Name and text of all files of a session. */
-    public static Map<String, String> texts(Results results) {
-        CompletableFuture<String> report = Background.start(() -> ReportWriter.html(results));
+    /**
+     * Name and text of all files of a session.
+     *
+     * @param limits what its figures were held against, or null
+     */
+    public static Map<String, String> texts(Results results, LimitSet limits) {
+        CompletableFuture<String> report =
+                Background.start(() -> ReportWriter.html(results, limits));
         Map<String, String> texts = new LinkedHashMap<>();
         texts.put(RESULTS, ResultsJson.write(results));
         texts.putAll(ReportWriter.csv(results));

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import offtape.core.unit.Quantity;
 import offtape.report.result.Speed;
 import offtape.report.result.SpeedComponent;
 import offtape.report.result.SpeedSpectrum;
@@ -16,7 +17,11 @@ final class SpeedCharts {
     /** How many components are named on the chart and in its caption. */
     static final int LABELLED = 5;
 
+    /** Digits in which a spectrum is told: what a line is beside it is in the table. */
+    static final int SPECTRUM_DIGITS = 2;
+
     private static final int LONGEST = 26;
+    private static final int TRACE_DECIMALS = 3;
     private static final int TRACE_HEIGHT = 300;
     private static final int MOST_STRETCHES = 400;
     private static final int TABLE_ROWS = 30;
@@ -42,11 +47,23 @@ final class SpeedCharts {
 
     /** Deviation over time, an area between the extremes of each stretch. */
     static Chart trace(Speed speed, String caption) {
-        return trace("speed-trace", "Speed deviation over time", speed.trace(), caption);
+        return trace(
+                "speed-trace",
+                "Speed deviation over time",
+                speed.trace(),
+                decimals(speed.unweightedPeak()),
+                caption);
     }
 
-    /** As above, of any deviation. */
-    static Chart trace(String id, String title, SpeedTrace whole, String caption) {
+    /** No extreme is known better than the highest of them. */
+    static int decimals(Quantity peak) {
+        return peak != null && peak.isKnown()
+                ? Math.min(TRACE_DECIMALS, Numbers.decimals(peak.uncertainty()))
+                : TRACE_DECIMALS;
+    }
+
+    /** As above, of any deviation, told with so many decimals. */
+    static Chart trace(String id, String title, SpeedTrace whole, int decimals, String caption) {
         SpeedTrace trace = thinned(whole, MOST_STRETCHES);
         double reach =
                 DoubleStream.concat(
@@ -65,7 +82,15 @@ final class SpeedCharts {
                         Axis.linear("Time, s", 0, Math.max(last, 1)),
                         Axis.linear("Deviation from the mean, %", -limit, limit),
                         List.of(outline(trace)))
-                .withHeight(TRACE_HEIGHT);
+                .withHeight(TRACE_HEIGHT)
+                .withTold(
+                        List.of(
+                                edge("Highest", trace, trace.highestPercent(), decimals),
+                                edge("Lowest", trace, trace.lowestPercent(), decimals)));
+    }
+
+    private static Series edge(String name, SpeedTrace trace, double[] percent, int decimals) {
+        return Series.of(name, Look.EXTREMES, trace.seconds(), percent, decimals);
     }
 
     private static Series outline(SpeedTrace trace) {
@@ -78,7 +103,7 @@ final class SpeedCharts {
             x[2 * n - 1 - i] = trace.seconds()[i];
             y[2 * n - 1 - i] = trace.lowestPercent()[i];
         }
-        return new Series("", Look.EXTREMES, x, y);
+        return Series.of("", Look.EXTREMES, x, y, 0);
     }
 
     /** Joins neighbouring stretches until there are no more than {@code most}. */
@@ -120,14 +145,13 @@ final class SpeedCharts {
                         .orElseThrow();
         double top = Axis.niceStep(high * 1.5);
         double bottom = top / 500;
-        double[] shown = Arrays.stream(peak).map(p -> Math.max(p, bottom / 10)).toArray();
         return Chart.of(
                         "speed-spectrum",
                         "Spectrum of the speed deviation",
                         caption,
                         rateAxis(f),
                         Axis.oneTwoFive("Peak deviation, %", bottom, top),
-                        List.of(new Series("", Look.WHOLE, f, shown)))
+                        List.of(Series.significant("", Look.WHOLE, f, peak, SPECTRUM_DIGITS)))
                 .withMarks(marks(speed.components()));
     }
 
@@ -148,6 +172,7 @@ final class SpeedCharts {
                                 new Chart.Mark(
                                         c.middleHz(),
                                         c.peakPercent(),
+                                        Numbers.decimals(c.peakUncertaintyPercent()),
                                         Words.isGiven(c.part())
                                                 ? shortened(c.part())
                                                 : Numbers.frequency(c.middleHz()),

@@ -3,6 +3,7 @@ package offtape.report.render;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import offtape.core.unit.Quantity;
 import offtape.report.result.Speed;
 import offtape.report.result.SpeedReadings;
 import offtape.report.result.WorstTenSeconds;
@@ -14,6 +15,12 @@ final class SpeedReadingsChart {
     private static final int TABLE_ROWS = 30;
     private static final double WORST_S = 10;
 
+    /** Readings under a limit so many times as high as they would be a flat line. */
+    private static final double FLAT = 5;
+
+    /** Decimals of a reading if nothing says how well it is known. */
+    private static final int UNKNOWN_DECIMALS = 2;
+
     private SpeedReadingsChart() {}
 
     /** Whether there is a reading over time to draw. */
@@ -23,22 +30,44 @@ final class SpeedReadingsChart {
     }
 
     /** The chart. */
-    static Chart of(Speed speed, String caption) {
+    static Chart of(Speed speed, LimitLines limits, String caption) {
         SpeedReadings readings = speed.readings();
         double[] seconds = readings.seconds();
-        double high = Math.max(Arrays.stream(readings.weightedPeakPercent()).max().orElse(0), 1e-4);
-        double step = Axis.niceStep(high / 3);
+        Axis time = Axis.linear("Time, s", 0, Math.max(1, seconds[seconds.length - 1]));
+        Axis percent = percentAxis(readings, limits);
         return Chart.of(
                         "speed-readings",
                         "Wow and flutter over time",
                         caption,
-                        Axis.linear("Time, s", 0, Math.max(1, seconds[seconds.length - 1])),
-                        Axis.linear("Weighted peak, %", 0, step * Math.ceil(1.05 * high / step)),
+                        time,
+                        percent,
                         List.of(
-                                new Series(
-                                        "", Look.WHOLE, seconds, readings.weightedPeakPercent())))
+                                Series.of(
+                                        "",
+                                        Look.WHOLE,
+                                        seconds,
+                                        readings.weightedPeakPercent(),
+                                        decimals(speed.weightedPeak()))))
                 .withHeight(HEIGHT)
-                .withBands(worst(speed.worstTenSeconds()));
+                .withBands(worst(speed.worstTenSeconds()))
+                .withLimits(limits.wowAndFlutter(time, percent));
+    }
+
+    /** Up to the limit, unless the readings lie so far below that they would be flat. */
+    private static Axis percentAxis(SpeedReadings readings, LimitLines limits) {
+        double reading =
+                Math.max(Arrays.stream(readings.weightedPeakPercent()).max().orElse(0), 1e-4);
+        double limit = limits.highestWow().orElse(0);
+        double high = limit < FLAT * reading ? Math.max(reading, limit) : reading;
+        double step = Axis.niceStep(high / 3);
+        return Axis.linear("Weighted peak, %", 0, step * Math.ceil(1.05 * high / step));
+    }
+
+    /** No reading is known better than the highest of them. */
+    private static int decimals(Quantity peak) {
+        return peak != null && peak.isKnown()
+                ? Numbers.decimals(peak.uncertainty())
+                : UNKNOWN_DECIMALS;
     }
 
     private static List<Chart.Band> worst(WorstTenSeconds worst) {

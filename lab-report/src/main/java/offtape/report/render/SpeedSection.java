@@ -14,7 +14,7 @@ final class SpeedSection {
     private SpeedSection() {}
 
     /** The section. */
-    static Section of(Results results) {
+    static Section of(Results results, LimitLines limits) {
         Markup body =
                 Section.paragraph(
                         "Does it run at the right speed, and does it keep it? A wrong mean speed"
@@ -33,7 +33,9 @@ final class SpeedSection {
         speed.notes().forEach(note -> body.add(Section.paragraph(note)));
         if (SpeedReadingsChart.isThere(speed)) {
             String caption = readingsCaption(speed);
-            body.add(Section.figure(caption, List.of(SpeedReadingsChart.of(speed, caption))));
+            body.add(
+                    Section.figure(
+                            caption, List.of(SpeedReadingsChart.of(speed, limits, caption))));
         }
         if (SpeedCharts.hasTrace(speed)) {
             String caption = traceCaption(speed);
@@ -41,7 +43,9 @@ final class SpeedSection {
         }
         if (SpeedCharts.hasSpectrum(speed)) {
             String caption = SpeedComponents.caption(speed.components());
-            body.add(Section.figure(caption, List.of(SpeedCharts.spectrum(speed, caption))));
+            Chart chart = SpeedCharts.spectrum(speed, caption);
+            body.add(Section.figure(caption, List.of(chart)));
+            body.add(ChartTable.of(chart).folded());
         }
         body.add(readings(speed).open());
         body.add(SpeedPasses.of(speed));

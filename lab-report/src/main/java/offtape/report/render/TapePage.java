@@ -153,17 +153,17 @@ final class TapePage {
             String who = Words.sentence(r.channel());
             boolean isCorrected = r.correctedDb() != null;
             series.add(
-                    new Series(
+                    series(
                             isCorrected ? who + " as read" : who,
                             Look.of(r.channel(), isCorrected),
-                            r.frequencyHz(),
+                            r,
                             r.asReadDb()));
             if (isCorrected) {
                 series.add(
-                        new Series(
+                        series(
                                 who + " corrected",
                                 Look.of(r.channel(), false),
-                                r.frequencyHz(),
+                                r,
                                 r.correctedDb()));
             }
         }
@@ -179,6 +179,11 @@ final class TapePage {
                         Math.max(-40, Math.min(-5, 5 * Math.floor((low - 1) / 5))),
                         Math.min(20, Math.max(5, 5 * Math.ceil((high + 1) / 5)))),
                 series);
+    }
+
+    private static Series series(String label, Look look, TapeResponse r, double[] db) {
+        return Series.within(
+                label, look, r.frequencyHz(), db, r.uncertaintyDb(), ResponseSection.MOST_DECIMALS);
     }
 
     private DoubleStream levels() {

@@ -15,6 +15,9 @@ final class TransportCharts {
     private static final double LOWEST_HZ = 0.15;
     private static final double HIGHEST_HZ = 200;
 
+    /** Decimals of a percentage that are of use. */
+    private static final int MOST_DECIMALS = 4;
+
     private TransportCharts() {}
 
     /** Whether there is something to draw. */
@@ -31,6 +34,7 @@ final class TransportCharts {
                 "transport-trace",
                 "Deviation of the transport itself over time",
                 own.trace(),
+                SpeedCharts.decimals(own.unweightedPeak()),
                 caption);
     }
 
@@ -46,7 +50,6 @@ final class TransportCharts {
                                 .orElse(0));
         double top = Axis.niceStep(high * 1.5);
         double bottom = top / 500;
-        double[] peak = Arrays.stream(s.peakPercent()).map(p -> Math.max(p, bottom / 10)).toArray();
         return Chart.of(
                         "transport-spectrum",
                         "Spectrum of the transport itself",
@@ -55,7 +58,13 @@ final class TransportCharts {
                         Axis.oneTwoFive("Peak deviation, %", bottom, top),
                         List.of(
                                 reach(s, bottom / 10),
-                                new Series("", Look.WHOLE, s.frequencyHz(), peak)))
+                                Series.within(
+                                        "",
+                                        Look.WHOLE,
+                                        s.frequencyHz(),
+                                        s.peakPercent(),
+                                        s.uncertaintyPercent(),
+                                        MOST_DECIMALS)))
                 .withMarks(SpeedCharts.marks(own.components()))
                 .withBands(gaps(own.recoveredBands()));
     }
@@ -71,7 +80,7 @@ final class TransportCharts {
             x[2 * n - 1 - i] = x[i];
             y[2 * n - 1 - i] = Math.max(bottom, s.peakPercent()[i] - s.uncertaintyPercent()[i]);
         }
-        return new Series("", Look.EXTREMES, x, y);
+        return Series.of("", Look.EXTREMES, x, y, 0);
     }
 
     private static List<Chart.Band> gaps(List<RateBand> bands) {

@@ -30,12 +30,16 @@ final class TransportPart {
         own.notes().forEach(note -> body.add(Section.paragraph(note)));
         if (TransportCharts.isThere(own)) {
             String over = "The transport's own deviation, freed of what the two heads make of it.";
-            body.add(Section.figure(over, List.of(TransportCharts.trace(own, over))));
+            Chart trace = TransportCharts.trace(own, over);
+            body.add(Section.figure(over, List.of(trace)));
+            body.add(ChartTable.of(trace).folded());
             String caption =
                     SpeedComponents.caption(own.components())
                             + " Shaded upright: rates that both heads hear alike and that are not"
                             + " recovered. The area about the curve is how far it is uncertain.";
-            body.add(Section.figure(caption, List.of(TransportCharts.spectrum(own, caption))));
+            Chart spectrum = TransportCharts.spectrum(own, caption);
+            body.add(Section.figure(caption, List.of(spectrum)));
+            body.add(ChartTable.of(spectrum).folded());
             body.add(
                     SpeedComponents.table(
                                     "lines of the transport's own deviation", own.components())

@@ -29,6 +29,12 @@ final class Words {
                 : String.join(", ", items.subList(0, last)) + " and " + items.get(last);
     }
 
+    /** With a small letter at the start of a word, but not of a sign such as K3. */
+    static String small(String text) {
+        boolean isWord = text.length() > 1 && Character.isLowerCase(text.charAt(1));
+        return isWord ? text.substring(0, 1).toLowerCase(Locale.UK) + text.substring(1) : text;
+    }
+
     /** {@code text} with a capital letter at its start. */
     static String sentence(String text) {
         return text.isEmpty()

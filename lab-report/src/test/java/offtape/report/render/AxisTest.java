@@ -28,6 +28,16 @@ final class AxisTest {
     }
 
     @Test
+    void linearTicksHaveAsManyDecimalsAsEachOther() {
+        assertEquals(
+                List.of("45.36", "45.38", "45.40", "45.42", "45.44"),
+                labels(Axis.linear("µs", 45.35, 45.45)));
+        assertEquals(
+                List.of("0", "0.05", "0.10", "0.15", "0.20", "0.25"),
+                labels(Axis.linear("%", 0, 0.25)));
+    }
+
+    @Test
     void logarithmicTicksFollowTheDecades() {
         assertEquals(List.of("0.1", "0.3", "1", "3", "10"), labels(Axis.oneThree("%", 0.05, 20)));
         assertEquals(List.of("0.002", "0.005", "0.01"), labels(Axis.oneTwoFive("%", 0.002, 0.01)));
@@ -41,11 +51,13 @@ final class AxisTest {
 
     @Test
     void rangesThatCannotBeDrawnAreRefused() {
-        assertThrows(IllegalArgumentException.class, () -> new Axis("", 1, 1, false, List.of()));
-        assertThrows(IllegalArgumentException.class, () -> new Axis("", 0, 1, true, List.of()));
+        assertThrows(
+                IllegalArgumentException.class, () -> new Axis("", 1, 1, false, List.of(), false));
+        assertThrows(
+                IllegalArgumentException.class, () -> new Axis("", 0, 1, true, List.of(), false));
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new Axis("", 0, Double.NaN, false, List.of()));
+                () -> new Axis("", 0, Double.NaN, false, List.of(), false));
     }
 
     private static List<String> labels(Axis axis) {

@@ -44,7 +44,7 @@ class ChannelChartsTest {
                                         new Double[] {1., 1., 1.},
                                         floor)),
                         null);
-        Chart chart = ChannelCharts.crosstalk(channels, "");
+        Chart chart = ChannelCharts.crosstalk(channels, LimitLines.NONE, "");
         assertTrue(chart.y().min() < db && chart.y().max() > db, () -> chart.y().toString());
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -65,11 +66,12 @@ final class ChartSvgTest {
                 List.of(Look.LEFT, Look.RIGHT, Look.LEFT_SECOND, Look.RIGHT_SECOND).stream()
                         .map(
                                 look ->
-                                        new Series(
+                                        Series.of(
                                                 look.name(),
                                                 look,
                                                 f,
-                                                random.doubles(n, -20, 5).toArray()))
+                                                random.doubles(n, -20, 5).toArray(),
+                                                2))
                         .toList();
         String svg = ChartSvg.draw(chart(noisy)).toString();
         Svg.parse(svg);
@@ -86,11 +88,12 @@ final class ChartSvgTest {
     @Test
     void pointsThatCannotBeDrawnLeaveNoTrace() throws Exception {
         Series odd =
-                new Series(
+                Series.of(
                         "odd",
                         Look.LEFT,
                         new double[] {-5, 0, 100, 1000, 2000},
-                        new double[] {0, 0, Double.NEGATIVE_INFINITY, Double.NaN, 1e9});
+                        new double[] {0, 0, Double.NEGATIVE_INFINITY, Double.NaN, 1e9},
+                        1);
         String svg = ChartSvg.draw(chart(List.of(odd))).toString();
         Svg.parse(svg);
         assertFalse(svg.contains("NaN") || svg.contains("Infinity") || svg.contains("null"), svg);
@@ -98,7 +101,7 @@ final class ChartSvgTest {
 
     @Test
     void aSinglePointIsSeen() throws Exception {
-        Series point = new Series("one", Look.LEFT, new double[] {1000}, new double[] {0});
+        Series point = Series.of("one", Look.LEFT, new double[] {1000}, new double[] {0}, 1);
         String svg = ChartSvg.draw(chart(List.of(point))).toString();
         Svg.parse(svg);
         assertTrue(svg.contains("h0\""), "a line of no length with round caps");
@@ -138,12 +141,74 @@ final class ChartSvgTest {
                 0.11);
     }
 
+    /** A boost may be limited where no gain reaches: the line would lie outside the frame. */
+    @Test
+    void rulesBeyondTheAxisAreLeftOut() throws Exception {
+        Chart chart =
+                chart(List.of(slope()))
+                        .withRules(
+                                List.of(new Chart.Rule(-3, "edge"), new Chart.Rule(12, "limit")));
+        Document svg = Svg.parse(ChartSvg.draw(chart).toString());
+        assertEquals(1, paths(svg, "rule").size());
+        assertTrue(
+                Svg.elements(svg, "text").stream()
+                        .noneMatch(t -> t.getTextContent().equals("limit")));
+    }
+
+    /**
+     * From 100 Hz to 10 kHz at −5 dB, teeth upwards if more would fail, downwards if less would.
+     */
+    @ParameterizedTest
+    @CsvSource({"true, -1", "false, 1"})
+    void limitsRunBetweenTheirTicksWithTeethWhereTheyFail(boolean isUpper, int down)
+            throws Exception {
+        Chart chart =
+                chart(List.of(slope()))
+                        .withLimits(
+                                List.of(
+                                        new Chart.LimitLine(
+                                                new double[] {100, 10_000},
+                                                new double[] {-5, -5},
+                                                isUpper,
+                                                "limit")));
+        Document svg = Svg.parse(ChartSvg.draw(chart).toString());
+        double[] line = numbers(paths(svg, "limit").get(0));
+        Map<String, Double> across = ticks(svg, "x");
+        // texts stand 5 units below the line that they name
+        assertEquals(across.get("100"), line[0], 0.11);
+        assertEquals(ticks(svg, "y").get("−5") - 5, line[1], 0.11);
+        assertEquals(across.get("10k"), line[0] + line[2], 0.11);
+        assertEquals(0, line[3]);
+        double[] teeth = numbers(paths(svg, "limit teeth").get(0));
+        assertEquals(line[1], teeth[1], 0.11, "a tooth starts on the line");
+        assertEquals(down, Math.signum(teeth[3]), "and leaves it to where curves fail");
+        assertTrue(
+                Svg.elements(svg, "text").stream()
+                        .anyMatch(t -> t.getTextContent().equals("limit")));
+    }
+
+    private static List<String> paths(Document svg, String cssClass) {
+        return Svg.elements(svg, "path").stream()
+                .filter(p -> p.getAttribute("class").equals(cssClass))
+                .map(p -> p.getAttribute("d"))
+                .toList();
+    }
+
+    private static double[] numbers(String path) {
+        return Pattern.compile("-?[0-9.]+")
+                .matcher(path)
+                .results()
+                .mapToDouble(m -> Double.parseDouble(m.group()))
+                .toArray();
+    }
+
     private static Series slope() {
-        return new Series(
+        return Series.of(
                 "slope",
                 Look.LEFT,
                 new double[] {20, 632.4555, 20_000},
-                new double[] {-20, -10, 0});
+                new double[] {-20, -10, 0},
+                1);
     }
 
     private static Chart chart(List<Series> series) {

@@ -22,13 +22,17 @@ class JudgedTest {
     @TempDir private Path folder;
 
     private Results judged(Results results, String limits) throws IOException {
+        return Judge.judged(results, set(limits));
+    }
+
+    private LimitSet set(String limits) throws IOException {
         String text =
                 "{\"format\": \"offtape-limits\", \"version\": 1, \"name\": \"house rule\","
                         + " \"source\": \"invented\", \"limits\": ["
                         + limits
                         + "]}";
         Path file = Files.writeString(folder.resolve("limits.json"), text);
-        return Judge.judged(results, LimitSet.of(file.toString()));
+        return LimitSet.of(file.toString());
     }
 
     private static Verdict.Check first(Results results) {
@@ -102,5 +106,28 @@ class JudgedTest {
         assertEquals("unknown", first(empty).outcome());
         assertTrue(first(empty).reason().length() > 10);
         assertEquals(2, empty.verdict().checks().size());
+    }
+
+    /** The charts of a report show each limit that has a place in one. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "{'quantity': 'response', 'fromHz': 100, 'toHz': 5000, 'lowDb': -3, 'highDb': 3}"
+                        + "| response-chart | 2",
+                "{'quantity': 'wow-and-flutter', 'most': 0.2} | speed-readings | 1",
+                "{'quantity': 'level-at-3-percent', 'least': 3} | k3-chart | 1",
+                "{'quantity': 'crosstalk', 'most': -30} | crosstalk-chart | 1",
+                "{'quantity': 'interchannel-delay', 'least': -14, 'most': 14} | delay-trace | 1",
+                "{'quantity': 'balance', 'least': -1, 'most': 1} | none | 0"
+            })
+    void limitsAreDrawn(String limit, String chart, int lines) throws Exception {
+        LimitSet set = set(limit.replace('\'', '"'));
+        String page = ReportWriter.html(Scenario.before(), set);
+        for (String svg : Svg.drawings(page)) {
+            boolean isIt = svg.contains("aria-labelledby=\"" + chart + "-title\"");
+            int found = svg.split("class=\"limit\"", -1).length - 1;
+            assertEquals(isIt ? lines : 0, found, svg.substring(0, 200));
+        }
     }
 }

@@ -49,6 +49,52 @@ final class LabelLayoutTest {
         layout.labels().forEach(l -> assertTrue(l.anchorX() > 250, l.toString()));
     }
 
+    /** However many curves a free place covers, no label lies on another. */
+    @Test
+    void labelsRatherCoverCurvesThanEachOther() {
+        List<List<PathData.Point>> dense =
+                IntStream.range(0, 40)
+                        .mapToObj(
+                                k ->
+                                        IntStream.range(0, 170)
+                                                .mapToObj(i -> new PathData.Point(i * 3, 7 * k))
+                                                .toList())
+                        .toList();
+        LabelLayout layout = new LabelLayout(AREA, dense);
+        layout.addPoint("one of two peaks", 250, 20, "left");
+        layout.addPoint("the other of them", 252, 20, "right");
+        List<Label> labels = layout.labels();
+        assertFalse(labels.get(0).box().overlaps(labels.get(1).box()));
+    }
+
+    /**
+     * Beside the left edge long names have room above, below and on one side only: below and above
+     * each other eleven fit, so more have to stand further off.
+     */
+    @Test
+    void manyLabelsNearAnEdgeKeepApart() {
+        LabelLayout layout = new LabelLayout(AREA, List.of());
+        for (int i = 0; i < 14; i++) {
+            layout.addPoint("R peak 48.6 Hz", 79, 64, "right");
+        }
+        List<Label> labels = layout.labels();
+        for (int i = 0; i < labels.size(); i++) {
+            for (int k = 0; k < i; k++) {
+                assertFalse(labels.get(i).box().overlaps(labels.get(k).box()), i + " on " + k);
+            }
+        }
+    }
+
+    /** Two sessions of one day: their curve stands on the frame. */
+    @Test
+    void aCurveOnTheFrameIsNamed() {
+        List<PathData.Point> edge =
+                IntStream.range(0, 30).mapToObj(i -> new PathData.Point(0, 60 + i * 3)).toList();
+        LabelLayout layout = new LabelLayout(AREA, List.of(edge));
+        layout.addCurve("left", 0, "left");
+        assertTrue(AREA.contains(layout.labels().get(0).box()));
+    }
+
     @Test
     void labelsLeaveCurvesUncovered() {
         List<PathData.Point> line =

@@ -33,6 +33,41 @@ final class NumbersTest {
         assertEquals("±\u00a0" + shownUncertainty + "\u00a0u", Numbers.uncertainty(figure));
     }
 
+    /** As above without a value; beyond the decimal point digits are counted backwards. */
+    @ParameterizedTest
+    @CsvSource({
+        "0.004, 3",
+        "0.0066, 3",
+        "0.31, 1",
+        "0.12, 2",
+        "0.10, 1",
+        "2.5, 1",
+        "3, 0",
+        "96, -2",
+        "0.000001, 4",
+        "0, 4",
+        "NaN, 0",
+        "Infinity, 0"
+    })
+    void anUncertaintyAllowsSoManyDecimals(double uncertainty, int decimals) {
+        assertEquals(decimals, Numbers.decimals(uncertainty));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0.1234, 2, 2",
+        "0.0996, 2, 2",
+        "0.00077, 2, 5",
+        "12.3, 2, 0",
+        "123, 2, 0",
+        "1e-9, 2, 6",
+        "0, 2, 0",
+        "-0.5, 3, 3"
+    })
+    void significantDigitsTakeSoManyDecimals(double value, int digits, int decimals) {
+        assertEquals(decimals, Numbers.decimals(value, digits));
+    }
+
     @Test
     void hertzBecomeKilohertzFromOneThousand() {
         assertEquals("15.92\u00a0kHz", Numbers.value(Quantity.known(15_923, "Hz", 60), false));
