@@ -8,8 +8,8 @@ import { chromium } from 'playwright-core';
 
 export const WINDOWS = [
   { name: 'narrow', width: 320, height: 640 },
-  { name: 'phone', width: 360, height: 740 },
-  { name: 'desk', width: 1280, height: 900 },
+  { name: 'tablet', width: 700, height: 900 },
+  { name: 'desk', width: 1060, height: 900 },
 ];
 export const SCHEMES = ['light', 'dark'];
 
@@ -49,8 +49,9 @@ export function launch() {
 }
 
 /** A page that records what goes wrong and lets no request out of the folder. */
-export async function open(browser, file, window, colorScheme, prepare = async () => {}) {
+export async function open(browser, file, window, colorScheme, prepare = async () => {}, options = {}) {
   const context = await browser.newContext({
+    ...options,
     viewport: { width: window.width, height: window.height },
     colorScheme,
     isMobile: window.width < 600,

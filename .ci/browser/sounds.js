@@ -1,7 +1,6 @@
 // Writes two small stereo WAV files that are alike but not equal, for the listening page. Usage: node sounds.js A B
-import { writeFileSync } from 'node:fs';
+import { RATE, writeWave } from './wave.js';
 
-const RATE = 48000;
 const SECONDS = 3;
 
 /** A tone a moment, with a beat; "bend" flattens its peaks. */
@@ -13,26 +12,6 @@ function sample(frame, channel, bend) {
   return Math.tanh(bend * plain) / bend;
 }
 
-function wave(bend) {
-  const frames = RATE * SECONDS;
-  const bytes = Buffer.alloc(44 + frames * 4);
-  bytes.write('RIFF', 0);
-  bytes.writeUInt32LE(bytes.length - 8, 4);
-  bytes.write('WAVEfmt ', 8);
-  [[16, 4], [1, 2], [2, 2], [RATE, 4], [RATE * 4, 4], [4, 2], [16, 2]].reduce(
-    (at, [value, size]) => bytes.writeUIntLE(value, at, size),
-    16,
-  );
-  bytes.write('data', 36);
-  bytes.writeUInt32LE(frames * 4, 40);
-  for (let i = 0; i < frames; i += 1) {
-    for (const channel of [0, 1]) {
-      bytes.writeInt16LE(Math.round(32767 * sample(i, channel, bend)), 44 + 4 * i + 2 * channel);
-    }
-  }
-  return bytes;
-}
-
 const [a, b] = process.argv.slice(2);
-writeFileSync(a, wave(0.01));
-writeFileSync(b, wave(1.5));
+writeWave(a, RATE * SECONDS, (frame, channel) => sample(frame, channel, 0.01));
+writeWave(b, RATE * SECONDS, (frame, channel) => sample(frame, channel, 1.5));
