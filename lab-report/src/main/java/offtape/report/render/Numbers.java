@@ -3,18 +3,17 @@ package offtape.report.render;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import offtape.core.unit.Digits;
 import offtape.core.unit.Quantity;
 
 /**
  * Numbers as a reader sees them: a proper minus sign, no more digits than the uncertainty carries
- * (two digits of an uncertainty that starts with 1 or 2 unless the second is 0, one of any other),
- * kilohertz from 1000 Hz.
+ * ({@link Digits}), kilohertz from 1000 Hz.
  */
 final class Numbers {
 
     private static final String MINUS = "\u2212";
     private static final String NO_BREAK = "\u00a0";
-    private static final int MOST_DECIMALS = 4;
     private static final int MOST_TOLD = 6;
 
     private Numbers() {}
@@ -65,16 +64,14 @@ final class Numbers {
     /** A known figure without its uncertainty, in the digits that the uncertainty allows. */
     static String value(Quantity figure, boolean signed) {
         Scaled scaled = Scaled.of(figure);
-        BigDecimal value =
-                new BigDecimal(scaled.value).setScale(scaled.scale, RoundingMode.HALF_UP);
+        BigDecimal value = Digits.rounded(scaled.value, scaled.scale);
         return (signed ? plus(value) : plain(value)) + NO_BREAK + scaled.unit;
     }
 
     /** The uncertainty of a known figure: {@code ± 0.3 dB}. */
     static String uncertainty(Quantity figure) {
         Scaled scaled = Scaled.of(figure);
-        BigDecimal half =
-                new BigDecimal(scaled.uncertainty).setScale(scaled.scale, RoundingMode.HALF_UP);
+        BigDecimal half = Digits.rounded(scaled.uncertainty, scaled.scale);
         String shown =
                 half.signum() == 0
                         ? "< " + plain(BigDecimal.ONE.movePointLeft(scaled.scale))
@@ -88,7 +85,7 @@ final class Numbers {
      * @param uncertainty expanded, not negative; what is not finite allows none
      */
     static int decimals(double uncertainty) {
-        return Double.isFinite(uncertainty) ? Scaled.lastPlace(uncertainty) : 0;
+        return Double.isFinite(uncertainty) ? Digits.decimals(uncertainty) : 0;
     }
 
     /** How many decimals so many significant digits of a value take, 0 to six. */
@@ -128,26 +125,7 @@ final class Numbers {
                     figure.value() * factor,
                     uncertainty,
                     kilo ? "kHz" : figure.unit(),
-                    lastPlace(uncertainty));
-        }
-
-        private static int lastPlace(double uncertainty) {
-            if (uncertainty == 0) {
-                return MOST_DECIMALS;
-            }
-            BigDecimal two = round(uncertainty, 2);
-            String digits = two.unscaledValue().toString();
-            boolean small = digits.length() == 2 && digits.matches("[12][1-9]");
-            int scale = small ? 1 - exponent(two) : -exponent(round(uncertainty, 1));
-            return Math.min(scale, MOST_DECIMALS);
-        }
-
-        private static int exponent(BigDecimal value) {
-            return value.precision() - value.scale() - 1;
-        }
-
-        private static BigDecimal round(double value, int digits) {
-            return new BigDecimal(value).round(new MathContext(digits, RoundingMode.HALF_UP));
+                    Digits.decimals(uncertainty));
         }
     }
 }
