@@ -1,9 +1,21 @@
 package offtape.core.text;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.MissingResourceException;
+import java.util.Optional;
+import java.util.Properties;
 import java.util.ResourceBundle;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -17,12 +29,16 @@ import java.util.TreeSet;
  */
 public final class Texts {
 
-    private final Locale language;
-    private final ResourceBundle bundle;
+    /** Which names a bundle has for a language, from the nearest to the one without. */
+    private static final ResourceBundle.Control CANDIDATES =
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
 
-    private Texts(Locale language, ResourceBundle bundle) {
+    private final Locale language;
+    private final Map<String, String> texts;
+
+    private Texts(Locale language, Map<String, String> texts) {
         this.language = language;
-        this.bundle = bundle;
+        this.texts = Collections.unmodifiableMap(texts);
     }
 
     /**
@@ -34,12 +50,37 @@ public final class Texts {
      * @throws MissingResourceException if there is no such bundle
      */
     public static Texts of(Class<?> near, String name, Locale language) {
-        String base = near.getPackageName() + "." + name;
-        ResourceBundle.Control control =
-                ResourceBundle.Control.getNoFallbackControl(
-                        ResourceBundle.Control.FORMAT_PROPERTIES);
-        return new Texts(
-                language, ResourceBundle.getBundle(base, language, near.getClassLoader(), control));
+        Map<String, String> texts = new TreeMap<>();
+        List<Locale> languages = new ArrayList<>(CANDIDATES.getCandidateLocales(name, language));
+        Collections.reverse(languages);
+        for (Locale l : languages) {
+            read(near, CANDIDATES.toBundleName(name, l)).ifPresent(texts::putAll);
+        }
+        if (texts.isEmpty()) {
+            throw missing(name, "");
+        }
+        return new Texts(language, texts);
+    }
+
+    /** By the class, since Java looks for bundles by its own rules only outside of modules. */
+    private static Optional<Map<String, String>> read(Class<?> near, String name) {
+        try (InputStream in = near.getResourceAsStream(name + ".properties")) {
+            if (in == null) {
+                return Optional.empty();
+            }
+            Properties texts = new Properties();
+            texts.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+            Map<String, String> read = new TreeMap<>();
+            texts.stringPropertyNames().forEach(key -> read.put(key, texts.getProperty(key)));
+            return Optional.of(read);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static MissingResourceException missing(String bundle, String key) {
+        return new MissingResourceException(
+                "there is no text " + bundle + " " + key, Texts.class.getName(), key);
     }
 
     /** The language asked for. */
@@ -49,7 +90,7 @@ public final class Texts {
 
     /** The names of all texts, in order. */
     public Set<String> keys() {
-        return new TreeSet<>(bundle.keySet());
+        return new TreeSet<>(texts.keySet());
     }
 
     /**
@@ -59,7 +100,10 @@ public final class Texts {
      * @throws MissingResourceException if there is none of that name
      */
     public String say(String key, Object... arguments) {
-        String text = bundle.getString(key);
+        String text = texts.get(key);
+        if (text == null) {
+            throw missing("", key);
+        }
         return arguments.length == 0 ? text : String.format(language, text, arguments);
     }
 }
