@@ -15,6 +15,9 @@ final class SpeedWords {
 
     private static final int MOST_COMPONENTS = 6;
 
+    /** What noise alone reads is told from here on, percent. */
+    private static final double LEAST_FLOOR = 1e-5;
+
     private SpeedWords() {}
 
     static List<String> lines(Speed s) {
@@ -124,6 +127,12 @@ final class SpeedWords {
         return number.apply(q) + " % " + Figures.uncertainty(q);
     }
 
+    private static String floor(double percent) {
+        return percent < LEAST_FLOOR
+                ? "under " + PlainNumber.of(LEAST_FLOOR, 1)
+                : PlainNumber.of(percent, 2);
+    }
+
     /**
      * A reading.
      *
@@ -132,10 +141,7 @@ final class SpeedWords {
     private static String line(
             String what, Function<Quantity, String> number, Quantity q, Double floor) {
         String text = q.isKnown() ? reading(number, q) : "unknown: " + q.reason();
-        String noise =
-                floor == null || !q.isKnown()
-                        ? ""
-                        : "  (noise alone: " + PlainNumber.of(floor, 2) + ")";
+        String noise = floor == null || !q.isKnown() ? "" : "  (noise alone: " + floor(floor) + ")";
         return String.format(Locale.ROOT, "%-23s %s%s", what, text, noise);
     }
 }

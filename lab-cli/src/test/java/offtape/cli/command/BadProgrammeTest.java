@@ -187,11 +187,19 @@ class BadProgrammeTest {
                         "{lab}/rate: programme.wav has 44100 frames a second, the cue "
                                 + "sheet says 48000, so the two do not belong together. Write "
                                 + "the programme again with \"offtape prepare\".",
-                        l -> measure(folder("rate", sheet, Lab.patched(sound, 60, 44_100)))),
+                        l ->
+                                measure(
+                                        folder(
+                                                "rate",
+                                                sheet,
+                                                Lab.patched(
+                                                        sound,
+                                                        Lab.body(sound, "fmt ") + 4,
+                                                        44_100)))),
                 of(
                         "sound too short",
                         3,
-                        "{lab}/short: programme.wav has 99986 frames, the cue sheet "
+                        "{lab}/short: programme.wav has 99878 frames, the cue sheet "
                                 + "says 1070400, so the two do not belong together. Write the "
                                 + "programme again with \"offtape prepare\".",
                         l -> measure(folder("short", sheet, Arrays.copyOf(sound, 600_000)))),

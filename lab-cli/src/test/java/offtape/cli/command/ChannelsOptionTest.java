@@ -120,7 +120,7 @@ class ChannelsOptionTest {
                         Lab.noise(2, 0.1, 8),
                         Lab.tone(3181.5, 0.1, 8));
         Tool.Outcome chosen = Tool.run("speed", tones, "--channels", "3");
-        assertTrue(chosen.out().contains("Speed deviation         +1.0000 %"), chosen.out());
+        assertTrue(chosen.out().contains("Speed deviation         +1.000 % ± 0.005"), chosen.out());
         assertEquals("", chosen.err());
         Tool.Outcome unsaid = Tool.run("speed", tones);
         assertEquals(3, unsaid.code());

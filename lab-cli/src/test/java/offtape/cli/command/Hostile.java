@@ -7,7 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -106,8 +109,41 @@ final class Hostile {
                 assertFalse(name.startsWith("on") || name.equals("src") || name.equals("style"));
             }
         }
-        elements.retainAll(Set.of("img", "script", "iframe", "object", "embed", "link", "base"));
+        checkScripts(document, text);
+        elements.retainAll(Set.of("img", "iframe", "object", "embed", "link", "base"));
         assertEquals(Set.of(), elements);
         assertEquals(1, document.getElementsByTagName("style").getLength());
+    }
+
+    /** Nothing runs but the one script that the page's policy names by its digest. */
+    private static void checkScripts(Document document, String text) throws Exception {
+        NodeList scripts = document.getElementsByTagName("script");
+        assertTrue(scripts.getLength() <= 1, "scripts");
+        if (scripts.getLength() == 0) {
+            return;
+        }
+        for (int a = 0; a < scripts.item(0).getAttributes().getLength(); a++) {
+            String name = scripts.item(0).getAttributes().item(a).getNodeName();
+            assertTrue(name.startsWith("data-"), name);
+        }
+        // as a browser takes it, which knows no CDATA
+        int from = text.indexOf('>', text.indexOf("<script")) + 1;
+        String script = text.substring(from, text.indexOf("</script>", from));
+        byte[] digest =
+                MessageDigest.getInstance("SHA-256")
+                        .digest(script.getBytes(StandardCharsets.UTF_8));
+        String named = "'sha256-" + Base64.getEncoder().encodeToString(digest) + "'";
+        assertTrue(policy(document).contains("script-src " + named + ";"), "not in the policy");
+    }
+
+    private static String policy(Document document) {
+        NodeList metas = document.getElementsByTagName("meta");
+        for (int i = 0; i < metas.getLength(); i++) {
+            Element meta = (Element) metas.item(i);
+            if (meta.getAttribute("http-equiv").equals("Content-Security-Policy")) {
+                return meta.getAttribute("content");
+            }
+        }
+        return "";
     }
 }

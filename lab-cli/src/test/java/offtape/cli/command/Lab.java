@@ -119,6 +119,17 @@ final class Lab {
     }
 
     /** Bytes with one 32-bit number of them changed. */
+    /** Where the content of a chunk begins in a RIFF file. */
+    static int body(byte[] wav, String id) {
+        ByteBuffer bytes = ByteBuffer.wrap(wav).order(ByteOrder.LITTLE_ENDIAN);
+        int at = 12;
+        while (!new String(wav, at, 4, StandardCharsets.US_ASCII).equals(id)) {
+            int size = bytes.getInt(at + 4);
+            at += 8 + size + (size & 1);
+        }
+        return at + 8;
+    }
+
     static byte[] patched(byte[] bytes, int offset, int value) {
         byte[] copy = bytes.clone();
         ByteBuffer.wrap(copy).order(ByteOrder.LITTLE_ENDIAN).putInt(offset, value);

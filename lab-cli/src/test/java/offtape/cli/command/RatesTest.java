@@ -55,7 +55,7 @@ class RatesTest {
         Path file = lab.file("r" + rate + ".wav", Wav.FLOAT_32.of(rate, Mini.sound(rate)));
         assertPerfect(lab.results(file), 16_000);
         Tool.Outcome speed = Tool.run("speed", file);
-        assertTrue(speed.out().contains("Speed deviation         0.0000 %"), speed.out());
+        assertTrue(speed.out().contains("Speed deviation         0.000 % ± 0.005"), speed.out());
     }
 
     /** What lies beyond the recording's own band is unknown; all else is as good as ever. */
@@ -76,7 +76,7 @@ class RatesTest {
         assertTrue(reason.startsWith("The recording has " + rate + " frames a second"), reason);
         assertEquals("narrow-band", results.at("/health/0/code").asText());
         Tool.Outcome speed = Tool.run("speed", file);
-        assertTrue(speed.out().contains("Speed deviation         0.0000 %"), speed.out());
+        assertTrue(speed.out().contains("Speed deviation         0.000 % ± 0.005"), speed.out());
     }
 
     /**
