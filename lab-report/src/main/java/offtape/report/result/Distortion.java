@@ -1,6 +1,7 @@
 package offtape.report.result;
 
 import java.util.List;
+import java.util.Objects;
 import offtape.core.unit.Quantity;
 
 /**
@@ -33,8 +34,20 @@ public record Distortion(
         FittedCurve k3Curve,
         FittedCurve replayCurve) {
 
-    /** Copies the list so that the record cannot change. */
+    /** Copies the list so that the record cannot change; a figure that is missing is unknown. */
     public Distortion {
+        Objects.requireNonNull(channel, "channel");
         steps = List.copyOf(steps);
+        levelAtK3OnePercent = told(levelAtK3OnePercent);
+        levelAtK3ThreePercent = told(levelAtK3ThreePercent);
+        levelAtCompressionOneDb = told(levelAtCompressionOneDb);
+        maximumOutputLevel = told(maximumOutputLevel);
+        saturationOutputLevel = told(saturationOutputLevel);
+        maximumOutputLevelOnePercent = told(maximumOutputLevelOnePercent);
+        k3Slope = told(k3Slope);
+    }
+
+    private static Quantity told(Quantity figure) {
+        return figure == null ? Quantity.unknown("The session does not tell it.") : figure;
     }
 }

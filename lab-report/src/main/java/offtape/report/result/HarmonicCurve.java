@@ -2,6 +2,7 @@ package offtape.report.result;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import offtape.core.json.Range;
 
 /**
  * A harmonic of a sweep over the frequency of its fundamental.
@@ -37,6 +38,13 @@ public record HarmonicCurve(int order, List<Point> points) {
             double floorPercent,
             @JsonInclude(JsonInclude.Include.NON_NULL) Double phaseDegrees,
             @JsonInclude(JsonInclude.Include.NON_NULL) Double phaseUncertaintyDegrees) {
+
+        /** Checks that a phase comes with its uncertainty. */
+        public Point {
+            Range.require(
+                    (phaseDegrees == null) == (phaseUncertaintyDegrees == null),
+                    "A phase and its uncertainty belong together.");
+        }
 
         /** A harmonic whose phase is not told. */
         public Point(

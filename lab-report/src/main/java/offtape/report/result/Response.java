@@ -2,6 +2,7 @@ package offtape.report.result;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import java.util.Objects;
 import offtape.core.unit.Quantity;
 
 /**
@@ -47,7 +48,11 @@ public record Response(
 
     /** Copies the lists so that the response cannot change; those of numbers belong together. */
     public Response {
+        Objects.requireNonNull(channel, "channel");
         Columns.requireEven(frequencyHz, magnitudeDb, uncertaintyDb);
+        Columns.requireRising("frequencyHz", frequencyHz);
+        Columns.requireLevels("levelDb", levelDb);
+        Columns.requireLevels("magnitudeDb", magnitudeDb);
         if (phaseDegrees != null) {
             Columns.requireEven(frequencyHz, phaseDegrees);
         }
