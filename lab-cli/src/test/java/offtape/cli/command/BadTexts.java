@@ -45,7 +45,8 @@ final class BadTexts {
                 + hz
                 + ", \"magnitudeDb\": "
                 + db
-                + ", \"uncertaintyDb\": [0, 0], \"bands\": [], \"contour\": [], \"harmonics\": []}]}";
+                + ", \"uncertaintyDb\": [0, 0], \"bands\": [], \"contour\": [], \"harmonics\": []}], \"distortion\": [],"
+                + " \"noise\": [], \"dropouts\": [], \"health\": [], \"losses\": []}";
     }
 
     /** Names and texts. */

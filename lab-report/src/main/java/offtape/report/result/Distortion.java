@@ -38,16 +38,12 @@ public record Distortion(
     public Distortion {
         Objects.requireNonNull(channel, "channel");
         steps = List.copyOf(steps);
-        levelAtK3OnePercent = told(levelAtK3OnePercent);
-        levelAtK3ThreePercent = told(levelAtK3ThreePercent);
-        levelAtCompressionOneDb = told(levelAtCompressionOneDb);
-        maximumOutputLevel = told(maximumOutputLevel);
-        saturationOutputLevel = told(saturationOutputLevel);
-        maximumOutputLevelOnePercent = told(maximumOutputLevelOnePercent);
-        k3Slope = told(k3Slope);
-    }
-
-    private static Quantity told(Quantity figure) {
-        return figure == null ? Quantity.unknown("The session does not tell it.") : figure;
+        levelAtK3OnePercent = Told.orUnknown(levelAtK3OnePercent);
+        levelAtK3ThreePercent = Told.orUnknown(levelAtK3ThreePercent);
+        levelAtCompressionOneDb = Told.orUnknown(levelAtCompressionOneDb);
+        maximumOutputLevel = Told.orUnknown(maximumOutputLevel);
+        saturationOutputLevel = Told.orUnknown(saturationOutputLevel);
+        maximumOutputLevelOnePercent = Told.orUnknown(maximumOutputLevelOnePercent);
+        k3Slope = Told.orUnknown(k3Slope);
     }
 }

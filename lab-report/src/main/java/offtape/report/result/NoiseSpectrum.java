@@ -11,7 +11,5 @@ public record NoiseSpectrum(double[] frequencyHz, double[] levelDb) {
     /** Checks that the lists belong together. */
     public NoiseSpectrum {
         Columns.requireEven(frequencyHz, levelDb);
-        Columns.requireRising("frequencyHz", frequencyHz);
-        Columns.requireLevels("levelDb", levelDb);
     }
 }

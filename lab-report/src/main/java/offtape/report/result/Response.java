@@ -50,9 +50,6 @@ public record Response(
     public Response {
         Objects.requireNonNull(channel, "channel");
         Columns.requireEven(frequencyHz, magnitudeDb, uncertaintyDb);
-        Columns.requireRising("frequencyHz", frequencyHz);
-        Columns.requireLevels("levelDb", levelDb);
-        Columns.requireLevels("magnitudeDb", magnitudeDb);
         if (phaseDegrees != null) {
             Columns.requireEven(frequencyHz, phaseDegrees);
         }
