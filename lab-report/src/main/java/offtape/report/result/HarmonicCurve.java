@@ -39,8 +39,11 @@ public record HarmonicCurve(int order, List<Point> points) {
             @JsonInclude(JsonInclude.Include.NON_NULL) Double phaseDegrees,
             @JsonInclude(JsonInclude.Include.NON_NULL) Double phaseUncertaintyDegrees) {
 
-        /** Checks that a phase comes with its uncertainty. */
+        /** Checks that what is told comes with its uncertainty. */
         public Point {
+            Range.require(
+                    (percent == null) == (uncertaintyPercent == null),
+                    "A harmonic and its uncertainty belong together.");
             Range.require(
                     (phaseDegrees == null) == (phaseUncertaintyDegrees == null),
                     "A phase and its uncertainty belong together.");
