@@ -2,6 +2,7 @@ package offtape.cli.realign;
 
 import offtape.core.unit.Quantity;
 import offtape.report.result.Results;
+import offtape.report.result.Timing;
 
 /**
  * What a session knows of time on its path.
@@ -26,13 +27,14 @@ public record SessionTiming(
 
     /** That of a session's results. */
     public static SessionTiming of(Results results) {
-        Quantity clock = results.timing().recordingClockError();
+        Timing timing = results.timing();
+        Quantity clock = timing == null ? null : timing.recordingClockError();
         boolean isClockKnown = clock != null && clock.isKnown();
         Quantity speed = results.speed() == null ? null : results.speed().deviation();
         boolean isSpeedKnown = speed != null && speed.isKnown();
         return new SessionTiming(
                 results.session().mode(),
-                results.timing().delay().value(),
+                timing == null ? null : timing.delay().value(),
                 isClockKnown ? clock.value() : null,
                 isClockKnown ? clock.uncertainty() : null,
                 isSpeedKnown ? PPM_A_PERCENT * speed.value() : null,

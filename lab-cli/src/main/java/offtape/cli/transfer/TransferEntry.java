@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Locale;
+import offtape.core.json.Range;
 
 /**
  * What was done to one stem.
@@ -30,6 +31,12 @@ public record TransferEntry(
         Path path,
         Levels levels,
         String returnSha256) {
+
+    /** Checks that it is told of which stem and what, since logs are also read from files. */
+    public TransferEntry {
+        Range.require(file != null, "\"file\" is missing.");
+        Range.require(outcome != null, "\"outcome\" is missing.");
+    }
 
     /** What came of a stem. */
     public enum Outcome {

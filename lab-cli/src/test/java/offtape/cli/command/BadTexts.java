@@ -33,6 +33,20 @@ final class BadTexts {
         all.put("results-twice", () -> RESULTS + ", \"speed\": null, \"speed\": null}");
         all.put("results-text-for-list", () -> RESULTS + ", \"session\": {}, \"noise\": \"none\"}");
         all.put("results-bare", () -> RESULTS + "}");
+        all.put("results-falling", () -> response("[2000, 1000]", "[0, 0]"));
+        all.put("results-from-nothing", () -> response("[0, 1000]", "[0, 0]"));
+        all.put("results-loud", () -> response("[1000, 2000]", "[0, 1e300]"));
+        all.put("results-reference", () -> RESULTS + ", \"session\": {\"referenceDbfs\": 100000}}");
+    }
+
+    private static String response(String hz, String db) {
+        return RESULTS
+                + ", \"session\": {}, \"response\": [{\"channel\": \"left\", \"frequencyHz\": "
+                + hz
+                + ", \"magnitudeDb\": "
+                + db
+                + ", \"uncertaintyDb\": [0, 0], \"bands\": [], \"contour\": [], \"harmonics\": []}], \"distortion\": [],"
+                + " \"noise\": [], \"dropouts\": [], \"health\": [], \"losses\": []}";
     }
 
     /** Names and texts. */

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import offtape.core.fault.RefusedOutputException;
 import offtape.core.fault.UnusableInputException;
 
 /**
@@ -35,31 +36,38 @@ final class HostileFile {
     private static final long MEMORY_A_PACKED_BYTE = 1 << 17;
 
     private final Path file;
+    private final long memoryAtAll;
     private final long memoryAByte;
     private long size;
 
-    private HostileFile(Path file, long memoryAByte) {
+    private HostileFile(Path file, long memoryAtAll, long memoryAByte) {
         this.file = file;
+        this.memoryAtAll = memoryAtAll;
         this.memoryAByte = memoryAByte;
     }
 
     /** A file in a folder of its own; both are gone when the process ends. */
     static HostileFile named(String name) {
-        return in(name, MEMORY_A_BYTE);
+        return in(name, MEMORY_AT_ALL, MEMORY_A_BYTE);
+    }
+
+    /** The same of a kind of which as much is computed, whatever it holds. */
+    static HostileFile computed(String name, long memoryAtAll) {
+        return in(name, memoryAtAll, MEMORY_A_BYTE);
     }
 
     /** The same of a kind in which little stands for much. */
     static HostileFile packed(String name) {
-        return in(name, MEMORY_A_PACKED_BYTE);
+        return in(name, MEMORY_AT_ALL, MEMORY_A_PACKED_BYTE);
     }
 
-    private static HostileFile in(String name, long memoryAByte) {
+    private static HostileFile in(String name, long memoryAtAll, long memoryAByte) {
         try {
             Path folder = Files.createTempDirectory("offtape-fuzz-");
             folder.toFile().deleteOnExit();
             Path file = folder.resolve(name);
             file.toFile().deleteOnExit();
-            return new HostileFile(file, memoryAByte);
+            return new HostileFile(file, memoryAtAll, memoryAByte);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -94,7 +102,7 @@ final class HostileFile {
     /** What comes of an attempt that has to do with the file, as with {@link #read}. */
     <T> Optional<T> attempt(Supplier<T> what) {
         ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
-        long most = MEMORY_AT_ALL + memoryAByte * size;
+        long most = memoryAtAll + memoryAByte * size;
         long before = threads.getCurrentThreadAllocatedBytes();
         Optional<T> found = refusedInWords(what);
         if (threads.getCurrentThreadAllocatedBytes() - before > most) {
@@ -110,7 +118,7 @@ final class HostileFile {
     private static <T> Optional<T> refusedInWords(Supplier<T> what) {
         try {
             return Optional.of(what.get());
-        } catch (UnusableInputException e) {
+        } catch (UnusableInputException | RefusedOutputException e) {
             requireSentence(e.getMessage());
             return Optional.empty();
         }

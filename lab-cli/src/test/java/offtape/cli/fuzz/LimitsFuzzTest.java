@@ -17,8 +17,11 @@ import org.junit.jupiter.api.Timeout;
 @Timeout(20)
 final class LimitsFuzzTest {
 
+    /** Of the seeds, one with a little of everything. */
+    static final String SESSION = "ResultsFuzzTestInputs/anyBytes/session.json";
+
     private final HostileFile file = HostileFile.named("limits.json");
-    private final Results results = soundResults();
+    private final Results results = soundResults(SESSION);
 
     @FuzzTest
     void anyBytes(byte[] bytes) {
@@ -27,11 +30,9 @@ final class LimitsFuzzTest {
                 .ifPresent(set -> ResultsJson.write(Judge.judged(results, set)));
     }
 
-    /** Those of the seeds. */
-    static Results soundResults() {
-        try (InputStream seed =
-                LimitsFuzzTest.class.getResourceAsStream(
-                        "ResultsFuzzTestInputs/anyBytes/session.json")) {
+    /** Those of a seed. */
+    static Results soundResults(String place) {
+        try (InputStream seed = LimitsFuzzTest.class.getResourceAsStream(place)) {
             return HostileFile.named(Results.FILE)
                     .holding(seed.readAllBytes())
                     .read(ResultsReader::read)

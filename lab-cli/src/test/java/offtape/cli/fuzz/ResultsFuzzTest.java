@@ -2,6 +2,9 @@ package offtape.cli.fuzz;
 
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.util.List;
+import offtape.cli.realign.SessionTiming;
+import offtape.report.batch.BatchRow;
+import offtape.report.batch.BatchState;
 import offtape.report.compare.Comparison;
 import offtape.report.compare.History;
 import offtape.report.render.ReportWriter;
@@ -17,9 +20,12 @@ import org.junit.jupiter.api.Timeout;
 final class ResultsFuzzTest {
 
     private final HostileFile file = HostileFile.named(Results.FILE);
-    private final Results sound = LimitsFuzzTest.soundResults();
+    private final Results sound = LimitsFuzzTest.soundResults(LimitsFuzzTest.SESSION);
 
-    /** Whatever was read can be compared and put in a history, or that is refused in words. */
+    /**
+     * Whatever was read can be compared, put in a history, a row of a batch, or told of a path's
+     * time, or that is refused in words.
+     */
     @FuzzTest
     void anyBytes(byte[] bytes) {
         file.holding(bytes).read(ResultsReader::read).ifPresent(this::use);
@@ -29,6 +35,8 @@ final class ResultsFuzzTest {
         ResultsJson.write(results);
         file.attempt(() -> compared(sound, results));
         file.attempt(() -> compared(results, sound));
+        file.attempt(() -> BatchRow.of("attic", "attic.wav", BatchState.UNCHANGED, results));
+        file.attempt(() -> SessionTiming.of(results));
         file.attempt(() -> written(History.of(List.of(sound, results), null)));
     }
 

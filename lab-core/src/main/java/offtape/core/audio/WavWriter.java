@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import offtape.core.fault.RefusedOutputException;
 import offtape.core.output.DiskTrouble;
+import offtape.core.output.StagedPlace;
 
 /**
  * Writes a WAV file stretch by stretch; cost in memory does not depend on its length. Beyond 4 GiB
@@ -106,7 +107,8 @@ public final class WavWriter implements Closeable {
 
     private static RefusedOutputException refused(Path file, IOException trouble) {
         return new RefusedOutputException(
-                file + " cannot be written: " + DiskTrouble.words(trouble) + ".", trouble);
+                StagedPlace.of(file) + " cannot be written: " + DiskTrouble.words(trouble) + ".",
+                trouble);
     }
 
     /** Number of frames written so far. */

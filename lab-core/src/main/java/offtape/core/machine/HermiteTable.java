@@ -68,13 +68,26 @@ final class HermiteTable {
         return curve * rateHz;
     }
 
-    /** Largest magnitude among the tabulated slopes. */
+    /** Largest magnitude of the interpolant's slope, between the tabulated points as well. */
     double steepest() {
         double most = 0;
-        for (double slope : slopes) {
-            most = Math.max(most, Math.abs(slope));
+        int stretches = periodic ? values.length : values.length - 1;
+        for (int i = 0; i < stretches; i++) {
+            int j = wrapped(i + 1);
+            double rise = values[j] - values[i];
+            most = Math.max(most, steepest(slopes[i] / rateHz, slopes[j] / rateHz, rise));
         }
-        return most;
+        return most * rateHz;
+    }
+
+    /** Largest slope of a stretch from its slopes at both ends and its rise, all a step. */
+    private static double steepest(double m0, double m1, double rise) {
+        // the mean is no more than the most, but does not get lost if it is no number
+        double ends = Math.max(Math.abs(rise), Math.max(Math.abs(m0), Math.abs(m1)));
+        double bent = 3 * (m0 + m1 - 2 * rise);
+        double begin = 6 * rise - 4 * m0 - 2 * m1;
+        double turn = -begin / (2 * bent);
+        return turn > 0 && turn < 1 ? Math.max(ends, Math.abs(m0 + begin * turn / 2)) : ends;
     }
 
     private int left(double steps) {

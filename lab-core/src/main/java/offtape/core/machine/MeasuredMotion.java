@@ -22,6 +22,10 @@ final class MeasuredMotion {
 
     private static final int MOST_BYTES = 64 << 20;
     private static final int FEWEST_ROWS = 20;
+
+    /** Many times what the place in a repetition is rounded by, however long the return. */
+    private static final double LEAST_SECONDS = 0.1;
+
     private static final double FADE_SHARE = 0.1;
 
     private final double startSeconds;
@@ -44,8 +48,8 @@ final class MeasuredMotion {
     /**
      * The motion of a description.
      *
-     * @throws UnusableInputException if its file cannot be read, is no such table, or has fewer
-     *     than 20 rows
+     * @throws UnusableInputException if its file cannot be read, is no such table, has fewer than
+     *     20 rows or lasts less than 0.1 s
      */
     static MeasuredMotion of(MotionFileSpec spec) {
         if (spec.csv() != null) {
@@ -69,6 +73,12 @@ final class MeasuredMotion {
                     csv + " has " + rows.size() + " rows; a motion needs 20 or more.");
         }
         double[] seconds = rows.stream().mapToDouble(r -> r[0]).toArray();
+        if (!(seconds[seconds.length - 1] - seconds[0] >= LEAST_SECONDS)) {
+            throw new UnusableInputException(
+                    csv
+                            + " tells less than 0.1 s of motion, which is too little to be repeated."
+                            + " Check that its first column is in seconds.");
+        }
         double[] late = rows.stream().mapToDouble(r -> 1e-6 * r[1]).toArray();
         return new MeasuredMotion(seconds, late, scale);
     }

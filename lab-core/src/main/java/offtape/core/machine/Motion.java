@@ -66,7 +66,7 @@ final class Motion {
         return seconds;
     }
 
-    /** Upper bound of |δ| at the tabulated points. */
+    /** Upper bound of |δ|. */
     double largestDeviation() {
         return (slow == null ? 0 : slow.steepest()) + (fast == null ? 0 : fast.steepest());
     }

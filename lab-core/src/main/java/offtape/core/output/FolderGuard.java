@@ -96,13 +96,17 @@ final class FolderGuard {
         }
     }
 
-    // even with force: a folder is never replaced by a file, and no link inside the folder leads
-    // the output somewhere else
+    // even with force: a folder or a device is never replaced by a file, and no link inside the
+    // folder leads the output somewhere else
     private static void checkWay(Path folder, String name) {
         Path place = folder.resolve(name);
         if (Files.isDirectory(place, LinkOption.NOFOLLOW_LINKS)) {
             throw new RefusedOutputException(
                     place + " is a folder where a file is to go. Move it or choose another --out.");
+        }
+        if (Files.exists(place) && !Files.isRegularFile(place) && !Files.isSymbolicLink(place)) {
+            throw new RefusedOutputException(
+                    place + " is a device or pipe where a file is to go. Choose another --out.");
         }
         for (Path p = place.getParent(); !p.equals(folder); p = p.getParent()) {
             if (Files.exists(p, LinkOption.NOFOLLOW_LINKS)

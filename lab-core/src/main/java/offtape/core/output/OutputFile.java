@@ -65,6 +65,13 @@ public final class OutputFile implements Closeable {
             if (Files.isDirectory(place)) {
                 throw folderInTheWay(place);
             }
+            // a move would put a file in the place of a device such as /dev/null, for everybody
+            if (Files.exists(place) && !Files.isRegularFile(place)) {
+                throw new RefusedOutputException(
+                        place
+                                + " is a device or pipe, and a file is to go there. Choose another"
+                                + " name.");
+            }
             if (!force && Files.exists(place, LinkOption.NOFOLLOW_LINKS)) {
                 throw new RefusedOutputException(
                         place + " exists already. Choose another name or add --force.");

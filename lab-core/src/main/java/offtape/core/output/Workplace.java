@@ -18,7 +18,8 @@ import offtape.core.fault.RefusedOutputException;
 final class Workplace {
 
     private static final String LOCK = "-lock";
-    private static final String STAGING = "-staging";
+    static final String STAGING = "-staging";
+    static final String FRESH = "new";
 
     private final Path base;
     private final Path folder;
@@ -125,7 +126,7 @@ final class Workplace {
 
     /** Where new files are made. */
     Path fresh() {
-        return folder.resolve("new");
+        return folder.resolve(FRESH);
     }
 
     /** Where replaced files wait until everything is in place. */

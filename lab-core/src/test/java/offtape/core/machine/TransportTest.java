@@ -129,6 +129,44 @@ class TransportTest {
         assertTrue(fault.getMessage().contains("line 202"), fault.getMessage());
     }
 
+    // The motion is tabulated 1600 times a second. Rows closer than that can hold jumps of 0.4 s
+    // between points of the table, at all of which the spline is as good as level.
+    @Test
+    void motionThatJumpsBetweenThePointsOfItsTableIsRefused() throws IOException {
+        Path csv = folder.resolve("motion.csv");
+        StringBuilder rows = new StringBuilder("seconds,late\n");
+        for (int i = 0; i < 20_000; i++) {
+            rows.append(
+                    String.format(
+                            Locale.ROOT,
+                            "%.5f,%d%n",
+                            i / 100_000.0,
+                            i / 5015 % 3 == 2 ? 400_000 : 0));
+        }
+        Files.writeString(csv, rows);
+        MachineSpec machine = Bench.machine("'transport':{'motion':{'csv':'" + csv + "'}}");
+        UnusableInputException fault =
+                assertThrows(
+                        UnusableInputException.class,
+                        () -> Transport.motion(machine, Transport.Pass.READ, 0, 1));
+        assertTrue(fault.getMessage().contains("half the tape speed"), fault.getMessage());
+    }
+
+    @Test
+    void motionTooShortToBeRepeatedIsRefused() throws IOException {
+        Path csv = folder.resolve("motion.csv");
+        StringBuilder rows = new StringBuilder("seconds,late\n");
+        for (int i = 0; i < 20; i++) {
+            rows.append(i).append("e-300,").append(i % 2).append('\n');
+        }
+        Files.writeString(csv, rows);
+        UnusableInputException fault =
+                assertThrows(
+                        UnusableInputException.class,
+                        () -> MeasuredMotion.of(new MotionFileSpec(csv.toString(), null, 1.0)));
+        assertTrue(fault.getMessage().contains("less than 0.1 s"), fault.getMessage());
+    }
+
     @Test
     void passesDifferAndSeedsDiffer() {
         MachineSpec one = Bench.machine("'transport':{'randomFlutter':{'rmsPercent':0.1}}");

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.net.StandardProtocolFamily;
+import java.net.UnixDomainSocketAddress;
+import java.nio.channels.ServerSocketChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -159,6 +162,25 @@ class FolderRefusalTest {
                 target,
                 true,
                 "a");
+    }
+
+    @Test
+    void whatIsNoFileEvenWithForce() throws IOException {
+        Files.createDirectories(target);
+        // stands for a device, which not everybody can make
+        Path socket = target.resolve("a");
+        try (ServerSocketChannel channel = ServerSocketChannel.open(StandardProtocolFamily.UNIX)) {
+            channel.bind(UnixDomainSocketAddress.of(socket));
+            String message =
+                    assertThrows(
+                                    RefusedOutputException.class,
+                                    () -> OutputFolder.open(target, true, "a"))
+                            .getMessage();
+            assertEquals(
+                    socket + " is a device or pipe where a file is to go. Choose another --out.",
+                    message);
+        }
+        assertTrue(Files.exists(socket));
     }
 
     @Test

@@ -12,6 +12,8 @@ import java.util.Map;
 import offtape.core.fault.RefusedOutputException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** One file that appears whole or not at all. */
@@ -85,6 +87,21 @@ class OutputFileTest {
         assertEquals(
                 dir + " is a folder, and a file is to go there. Choose another name.",
                 refusal(dir, true));
+    }
+
+    @Test
+    @EnabledOnOs(
+            value = {OS.LINUX, OS.MAC},
+            disabledReason = "others have no devices among files")
+    void aDeviceIsNeverReplaced() throws IOException {
+        Path device = Path.of("/dev/null");
+        Path link = Files.createSymbolicLink(target, device);
+        for (Path named : new Path[] {device, link}) {
+            assertEquals(
+                    device
+                            + " is a device or pipe, and a file is to go there. Choose another name.",
+                    refusal(named, true));
+        }
     }
 
     @Test

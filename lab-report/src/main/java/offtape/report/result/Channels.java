@@ -51,6 +51,12 @@ public record Channels(
 
     /** Copies the list so that the record cannot change. */
     public Channels {
+        balance = Told.orUnknown(balance);
+        crosstalkLeftToRight = Told.orUnknown(crosstalkLeftToRight);
+        crosstalkRightToLeft = Told.orUnknown(crosstalkRightToLeft);
+        interchannelDelay = Told.orUnknown(interchannelDelay);
+        azimuth = Told.orUnknown(azimuth);
+        monoLossAt10kHz = Told.orUnknown(monoLossAt10kHz);
         crosstalk = List.copyOf(crosstalk);
     }
 

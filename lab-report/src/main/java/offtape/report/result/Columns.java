@@ -6,6 +6,19 @@ final class Columns {
     private Columns() {}
 
     /**
+     * The same of lists with gaps.
+     *
+     * @throws IllegalArgumentException if one has not so many rows
+     */
+    static void requireEven(int rows, Double[]... columns) {
+        for (Double[] column : columns) {
+            if (column == null || column.length != rows) {
+                throw new IllegalArgumentException("lists of numbers do not belong together");
+            }
+        }
+    }
+
+    /**
      * Checks that all are there and equally long, since results are also read from files.
      *
      * @throws IllegalArgumentException if not

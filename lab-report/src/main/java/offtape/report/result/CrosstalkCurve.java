@@ -27,6 +27,15 @@ public record CrosstalkCurve(
         @JsonInclude(JsonInclude.Include.NON_NULL) @JsonSetter(contentNulls = Nulls.SET)
                 Double[] phaseDegrees) {
 
+    /** Checks that the lists belong together. */
+    public CrosstalkCurve {
+        Columns.requireEven(frequencyHz, floorDb);
+        Columns.requireEven(frequencyHz.length, crosstalkDb, uncertaintyDb);
+        if (phaseDegrees != null) {
+            Columns.requireEven(frequencyHz.length, phaseDegrees);
+        }
+    }
+
     /** A curve without phases. */
     public CrosstalkCurve(
             String from,

@@ -1,6 +1,7 @@
 package offtape.report.result;
 
 import java.util.List;
+import java.util.Objects;
 import offtape.core.unit.Quantity;
 
 /**
@@ -33,8 +34,16 @@ public record Distortion(
         FittedCurve k3Curve,
         FittedCurve replayCurve) {
 
-    /** Copies the list so that the record cannot change. */
+    /** Copies the list so that the record cannot change; a figure that is missing is unknown. */
     public Distortion {
+        Objects.requireNonNull(channel, "channel");
         steps = List.copyOf(steps);
+        levelAtK3OnePercent = Told.orUnknown(levelAtK3OnePercent);
+        levelAtK3ThreePercent = Told.orUnknown(levelAtK3ThreePercent);
+        levelAtCompressionOneDb = Told.orUnknown(levelAtCompressionOneDb);
+        maximumOutputLevel = Told.orUnknown(maximumOutputLevel);
+        saturationOutputLevel = Told.orUnknown(saturationOutputLevel);
+        maximumOutputLevelOnePercent = Told.orUnknown(maximumOutputLevelOnePercent);
+        k3Slope = Told.orUnknown(k3Slope);
     }
 }

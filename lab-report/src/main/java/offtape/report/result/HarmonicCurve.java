@@ -2,6 +2,7 @@ package offtape.report.result;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import offtape.core.json.Range;
 
 /**
  * A harmonic of a sweep over the frequency of its fundamental.
@@ -37,6 +38,16 @@ public record HarmonicCurve(int order, List<Point> points) {
             double floorPercent,
             @JsonInclude(JsonInclude.Include.NON_NULL) Double phaseDegrees,
             @JsonInclude(JsonInclude.Include.NON_NULL) Double phaseUncertaintyDegrees) {
+
+        /** Checks that what is told comes with its uncertainty. */
+        public Point {
+            Range.require(
+                    (percent == null) == (uncertaintyPercent == null),
+                    "A harmonic and its uncertainty belong together.");
+            Range.require(
+                    (phaseDegrees == null) == (phaseUncertaintyDegrees == null),
+                    "A phase and its uncertainty belong together.");
+        }
 
         /** A harmonic whose phase is not told. */
         public Point(

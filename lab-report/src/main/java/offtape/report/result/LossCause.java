@@ -1,6 +1,7 @@
 package offtape.report.result;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.Objects;
 import offtape.core.unit.Quantity;
 
 /**
@@ -29,4 +30,10 @@ public record LossCause(
         Double moreThan,
         String limitUnit,
         String detail,
-        double[] shareDb) {}
+        double[] shareDb) {
+
+    /** Checks that it is one. */
+    public LossCause {
+        Objects.requireNonNull(cause, "cause");
+    }
+}

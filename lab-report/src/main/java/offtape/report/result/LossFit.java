@@ -2,6 +2,7 @@ package offtape.report.result;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import java.util.Objects;
 import offtape.core.unit.Quantity;
 
 /**
@@ -34,6 +35,8 @@ public record LossFit(
 
     /** Copies the lists so that the fit cannot change. */
     public LossFit {
+        Objects.requireNonNull(channel, "channel");
+        Columns.requireEven(frequencyHz, fittedDb);
         causes = List.copyOf(causes);
         alternatives = List.copyOf(alternatives);
         correlations = List.copyOf(correlations);

@@ -2,6 +2,7 @@ package offtape.report.result;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import java.util.Objects;
 import offtape.core.unit.Quantity;
 
 /**
@@ -39,8 +40,13 @@ public record Noise(
         Quantity modulationNoise,
         Quantity residue) {
 
-    /** Copies the list so that the record cannot change. */
+    /** Copies the list so that the record cannot change; a figure that is missing is unknown. */
     public Noise {
+        Objects.requireNonNull(channel, "channel");
+        unweighted = Told.orUnknown(unweighted);
+        aWeighted = Told.orUnknown(aWeighted);
+        itu468 = Told.orUnknown(itu468);
+        dynamicRange = Told.orUnknown(dynamicRange);
         hum = List.copyOf(hum);
     }
 

@@ -2,6 +2,7 @@ package offtape.report.result;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import java.util.Objects;
 import offtape.core.unit.Quantity;
 
 /**
@@ -47,6 +48,7 @@ public record Response(
 
     /** Copies the lists so that the response cannot change; those of numbers belong together. */
     public Response {
+        Objects.requireNonNull(channel, "channel");
         Columns.requireEven(frequencyHz, magnitudeDb, uncertaintyDb);
         if (phaseDegrees != null) {
             Columns.requireEven(frequencyHz, phaseDegrees);

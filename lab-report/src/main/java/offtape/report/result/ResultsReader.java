@@ -55,6 +55,7 @@ public final class ResultsReader {
                             + " is not the results of a session. Give the folder that \"offtape"
                             + " measure\" wrote.");
         }
+        ResultsCheck.check(results, file);
         return results;
     }
 }

@@ -1,6 +1,7 @@
 package offtape.report.result;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import offtape.core.json.Range;
 import offtape.core.standard.TrackSpacing;
 
 /**
@@ -35,6 +36,14 @@ public record Session(
         @JsonInclude(JsonInclude.Include.NON_NULL) String programmeSha256,
         @JsonInclude(JsonInclude.Include.NON_NULL) Double referenceDbfs,
         @JsonInclude(JsonInclude.Include.NON_NULL) LoopbackUse loopback) {
+
+    /** As in cue sheets. */
+    private static final double LOWEST_REFERENCE_DBFS = -80;
+
+    /** Checks the reference level. */
+    public Session {
+        Range.within("referenceDbfs", referenceDbfs, LOWEST_REFERENCE_DBFS, 0, "dB");
+    }
 
     /** A session before its recording was looked at. */
     public Session(

@@ -69,6 +69,15 @@ public record Speed(
 
     /** Copies the lists so that the record cannot change. */
     public Speed {
+        deviation = Told.orUnknown(deviation);
+        drift = Told.orUnknown(drift);
+        weightedPeak = Told.orUnknown(weightedPeak);
+        weightedTwoSigma = Told.orUnknown(weightedTwoSigma);
+        weightedRms = Told.orUnknown(weightedRms);
+        unweightedPeak = Told.orUnknown(unweightedPeak);
+        unweightedRms = Told.orUnknown(unweightedRms);
+        wowRms = Told.orUnknown(wowRms);
+        flutterRms = Told.orUnknown(flutterRms);
         components = List.copyOf(components);
         notes = List.copyOf(notes);
     }

@@ -16,4 +16,13 @@ public record Timing(
         Quantity headDelay,
         Quantity headSpacing,
         String polarity,
-        Quantity recordingClockError) {}
+        Quantity recordingClockError) {
+
+    /** A figure that is missing is unknown. */
+    public Timing {
+        delay = Told.orUnknown(delay);
+        headDelay = Told.orUnknown(headDelay);
+        headSpacing = Told.orUnknown(headSpacing);
+        recordingClockError = Told.orUnknown(recordingClockError);
+    }
+}

@@ -54,6 +54,15 @@ public record TransportSpeed(
 
     /** Copies the lists so that the record cannot change. */
     public TransportSpeed {
+        deviation = Told.orUnknown(deviation);
+        drift = Told.orUnknown(drift);
+        weightedPeak = Told.orUnknown(weightedPeak);
+        weightedTwoSigma = Told.orUnknown(weightedTwoSigma);
+        weightedRms = Told.orUnknown(weightedRms);
+        unweightedPeak = Told.orUnknown(unweightedPeak);
+        unweightedRms = Told.orUnknown(unweightedRms);
+        wowRms = Told.orUnknown(wowRms);
+        flutterRms = Told.orUnknown(flutterRms);
         components = List.copyOf(components);
         recoveredBands = List.copyOf(recoveredBands);
         notes = List.copyOf(notes);

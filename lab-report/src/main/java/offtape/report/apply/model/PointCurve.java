@@ -25,22 +25,32 @@ record PointCurve(double[] hz, double[] db) {
         if (frequencyHz >= hz[last]) {
             return db[last] + highSlope() * octaves(hz[last], frequencyHz);
         }
-        int found = Arrays.binarySearch(hz, frequencyHz);
-        int i = found >= 0 ? Math.min(found, last - 1) : -found - 2;
-        double part = octaves(hz[i], frequencyHz) / octaves(hz[i], hz[i + 1]);
+        return inside(frequencyHz);
+    }
+
+    /** The curve between its points, those at its ends for what lies beyond. */
+    private double inside(double frequencyHz) {
+        int last = hz.length - 1;
+        double at = Math.max(hz[0], frequencyHz);
+        if (at >= hz[last]) {
+            return db[last];
+        }
+        int found = Arrays.binarySearch(hz, at);
+        int i = found >= 0 ? found : -found - 2;
+        double part = octaves(hz[i], at) / octaves(hz[i], hz[i + 1]);
         return db[i] + part * (db[i + 1] - db[i]);
     }
 
     /** The curve at a frequency, held at its ends. */
     double held(double frequencyHz) {
-        return at(Math.max(hz[0], Math.min(hz[hz.length - 1], frequencyHz)));
+        return inside(frequencyHz);
     }
 
     /** dB an octave towards higher frequencies at the low end, 0 or more. */
     private double lowSlope() {
-        double inside =
-                at(Math.min(hz[0] * Math.pow(2, LOW_SPAN_OCTAVES), hz[hz.length - 1] * 0.99));
-        double slope = (inside - db[0]) / LOW_SPAN_OCTAVES;
+        double further =
+                inside(Math.min(hz[0] * Math.pow(2, LOW_SPAN_OCTAVES), hz[hz.length - 1] * 0.99));
+        double slope = (further - db[0]) / LOW_SPAN_OCTAVES;
         return Math.max(0, Math.min(STEEPEST_LOW_DB, slope));
     }
 
@@ -53,8 +63,12 @@ record PointCurve(double[] hz, double[] db) {
         double ratio = Math.pow(2, -HIGH_SPAN_OCTAVES);
         double middle = Math.max(hz[last] * ratio, hz[0] * 1.02);
         double start = Math.max(middle * ratio, hz[0] * 1.01);
-        double late = (db[last] - at(middle)) / octaves(middle, hz[last]);
-        double early = (at(middle) - at(start)) / octaves(start, middle);
+        if (middle >= hz[last]) {
+            // a curve this narrow tells no slope
+            return 0;
+        }
+        double late = (db[last] - inside(middle)) / octaves(middle, hz[last]);
+        double early = (inside(middle) - inside(start)) / octaves(start, middle);
         double slope = Math.min(late, late + late - early);
         return Math.min(0, Math.max(-STEEPEST_HIGH_DB, slope));
     }
