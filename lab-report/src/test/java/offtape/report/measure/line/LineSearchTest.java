@@ -12,6 +12,7 @@ import offtape.core.machine.TimeMap;
 import offtape.core.machine.spec.MachineSpec;
 import offtape.reference.Source;
 import offtape.reference.TransportMotion;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -62,6 +63,7 @@ class LineSearchTest {
     }
 
     /** A supply reel of 60 mm at 19.05 cm/s: 0.505 Hz, faster by 0.9 % over a minute. */
+    @Tag("study")
     @Test
     void uncertaintiesCoverTheTruthOfAMovingLine() {
         int trials = 240;
