@@ -14,9 +14,4 @@ final class PlainNumber {
                 .round(new MathContext(digits, RoundingMode.HALF_EVEN))
                 .toPlainString();
     }
-
-    /** With a sign also where it is plus. */
-    static String signed(double value, int digits) {
-        return (value > 0 ? "+" : "") + of(value, digits);
-    }
 }

@@ -1,2 +1,2 @@
-/** Texts that others wrote, made harmless for whatever shows them. */
+/** Texts that others wrote, made harmless for whatever shows them; our own texts by language. */
 package offtape.core.text;

@@ -27,31 +27,11 @@ final class Page {
 
     private static Markup head(String title, String script) {
         String style = "\n" + styleSheet();
-        String policy =
-                PagePolicy.nothingBut(
-                        "script-src "
-                                + PagePolicy.source(
-                                        Markup.SCRIPT_START + script + Markup.SCRIPT_END),
-                        "style-src " + PagePolicy.source(style));
-        return new Markup()
-                .open("html", "lang", "en")
-                .line()
-                .open("head")
-                .line()
-                .empty("meta", "charset", "utf-8")
-                .line()
-                .empty("meta", "http-equiv", "Content-Security-Policy", "content", policy)
-                .line()
-                .empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
-                .line()
-                .empty("meta", "name", "color-scheme", "content", "light dark")
-                .line()
-                .element("title", title)
-                .line()
-                .style(style)
-                .line()
-                .close("head")
-                .line();
+        return PageHead.of(
+                title,
+                style,
+                "script-src "
+                        + PagePolicy.source(Markup.SCRIPT_START + script + Markup.SCRIPT_END));
     }
 
     private static Markup contents(List<Section> sections) {

@@ -51,27 +51,7 @@ public final class SetUpSheet {
     }
 
     private static Markup head() {
-        String style = "\n" + styleSheet();
-        String policy = PagePolicy.nothingBut("style-src " + PagePolicy.source(style));
-        return new Markup()
-                .open("html", "lang", "en")
-                .line()
-                .open("head")
-                .line()
-                .empty("meta", "charset", "utf-8")
-                .line()
-                .empty("meta", "http-equiv", "Content-Security-Policy", "content", policy)
-                .line()
-                .empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1")
-                .line()
-                .empty("meta", "name", "color-scheme", "content", "light dark")
-                .line()
-                .element("title", "Set-up sheet")
-                .line()
-                .style(style)
-                .line()
-                .close("head")
-                .line();
+        return PageHead.of("Set-up sheet", "\n" + styleSheet());
     }
 
     private static String programme(CueSheet sheet) {

@@ -35,20 +35,7 @@ final class NumbersTest {
 
     /** As above without a value; beyond the decimal point digits are counted backwards. */
     @ParameterizedTest
-    @CsvSource({
-        "0.004, 3",
-        "0.0066, 3",
-        "0.31, 1",
-        "0.12, 2",
-        "0.10, 1",
-        "2.5, 1",
-        "3, 0",
-        "96, -2",
-        "0.000001, 4",
-        "0, 4",
-        "NaN, 0",
-        "Infinity, 0"
-    })
+    @CsvSource({"0.12, 2", "96, -2", "NaN, 0", "Infinity, 0"})
     void anUncertaintyAllowsSoManyDecimals(double uncertainty, int decimals) {
         assertEquals(decimals, Numbers.decimals(uncertainty));
     }
