@@ -108,7 +108,8 @@ final class CaptureCommand implements Callable<Integer> {
                         sessionOptions,
                         mode.capture(terminal, 1),
                         limits.set(),
-                        limits.economics());
+                        limits.economics(),
+                        common.language());
         try (OutputFolder folder = OutputFolder.open(session, force, SessionFiles.names())) {
             int code = run(terminal, pass, false);
             return code == ExitCodes.DONE

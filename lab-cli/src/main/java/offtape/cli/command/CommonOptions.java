@@ -2,6 +2,7 @@ package offtape.cli.command;
 
 import offtape.cli.sound.SoundLayers;
 import offtape.cli.terminal.Terminal;
+import offtape.core.text.Language;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -25,6 +26,17 @@ final class CommonOptions {
     private boolean verbose;
 
     @Option(
+            names = "--language",
+            paramLabel = "LANGUAGE",
+            converter = LanguageConverter.class,
+            defaultValue = "en",
+            description =
+                    "Language of pages, messages and help: ${COMPLETION-CANDIDATES}. Results and"
+                            + " tables are the same in all of them.",
+            completionCandidates = LanguageConverter.Codes.class)
+    private Language language;
+
+    @Option(
             names = {"-h", "--help"},
             usageHelp = true,
             description = "Show this help and end.")
@@ -44,6 +56,11 @@ final class CommonOptions {
     /** Whether technical details of an error are wanted. */
     boolean isVerbose() {
         return verbose;
+    }
+
+    /** The language that readers are spoken to in. */
+    Language language() {
+        return language;
     }
 
     private OfftapeCommand root() {

@@ -97,7 +97,8 @@ final class CompareCommand implements Callable<Integer> {
         try (OutputFolder folder = OutputFolder.open(out, force, PAGE, JSON)) {
             folder.write(
                     PAGE,
-                    ReportWriter.html(comparison, first, second).getBytes(StandardCharsets.UTF_8));
+                    ReportWriter.html(comparison, first, second, common.language())
+                            .getBytes(StandardCharsets.UTF_8));
             folder.write(JSON, figures.getBytes(StandardCharsets.UTF_8));
             folder.commit();
         }

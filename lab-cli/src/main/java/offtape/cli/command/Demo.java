@@ -20,6 +20,7 @@ import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeFolder;
 import offtape.core.programme.ProgrammePlan;
 import offtape.core.standard.TrackSpacing;
+import offtape.core.text.Language;
 import offtape.core.transport.TransportDescription;
 import offtape.core.unit.TapeSpeed;
 import offtape.report.compare.Comparison;
@@ -54,11 +55,13 @@ final class Demo {
 
     private final OutputFolder folder;
     private final Terminal terminal;
+    private final Language language;
     private final AtomicInteger done = new AtomicInteger();
 
-    Demo(OutputFolder folder, Terminal terminal) {
+    Demo(OutputFolder folder, Terminal terminal, Language language) {
         this.folder = folder;
         this.terminal = terminal;
+        this.language = language;
     }
 
     /** Both sessions. */
@@ -85,7 +88,7 @@ final class Demo {
         Outcome outcome = new Outcome(Background.result(before), Background.result(after));
         step("Comparing");
         Comparison comparison = Comparison.of(outcome.before(), outcome.after(), List.of());
-        String page = ReportWriter.html(comparison, outcome.before(), outcome.after());
+        String page = ReportWriter.html(comparison, outcome.before(), outcome.after(), language);
         folder.write(COMPARISON, page.getBytes(StandardCharsets.UTF_8));
         return outcome;
     }
@@ -140,7 +143,7 @@ final class Demo {
             LimitSet limits = LimitSet.of(LIMITS);
             Results results = Decider.decided(named, limits, null);
             try (OutputFolder inner = OutputFolder.open(folder.path(name), false)) {
-                SessionFiles.write(SessionFiles.texts(results, limits), inner);
+                SessionFiles.write(SessionFiles.texts(results, limits, language), inner);
                 inner.commit();
             }
             return results;

@@ -33,7 +33,7 @@ final class DemoCommand implements Callable<Integer> {
     public Integer call() {
         Terminal terminal = common.terminal();
         try (OutputFolder folder = OutputFolder.open(out, force, Demo.COMPARISON)) {
-            Demo.Outcome outcome = new Demo(folder, terminal).run();
+            Demo.Outcome outcome = new Demo(folder, terminal, common.language()).run();
             folder.commit();
             DemoWords.lines(outcome).forEach(terminal::result);
             terminal.result("");

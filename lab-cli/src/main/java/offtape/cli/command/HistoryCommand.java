@@ -79,7 +79,10 @@ final class HistoryCommand implements Callable<Integer> {
         String figures = ResultsJson.write(history);
         if (out != null) {
             try (OutputFolder folder = OutputFolder.open(out, force, PAGE, JSON)) {
-                folder.write(PAGE, ReportWriter.html(history).getBytes(StandardCharsets.UTF_8));
+                folder.write(
+                        PAGE,
+                        ReportWriter.html(history, common.language())
+                                .getBytes(StandardCharsets.UTF_8));
                 folder.write(JSON, figures.getBytes(StandardCharsets.UTF_8));
                 folder.commit();
             }

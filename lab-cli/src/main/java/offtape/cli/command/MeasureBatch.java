@@ -19,6 +19,7 @@ import offtape.core.fault.UnusableInputException;
 import offtape.core.output.OutputFolder;
 import offtape.core.output.Sha256;
 import offtape.core.programme.ProgrammeFolder;
+import offtape.core.text.Language;
 import offtape.core.transport.CaptureMode;
 import offtape.report.batch.BatchRow;
 import offtape.report.batch.BatchState;
@@ -42,6 +43,7 @@ final class MeasureBatch implements BatchJob {
     private final Capture capture;
     private final String loopbackSha256;
     private final Judgement judgement;
+    private final Language language;
     private final boolean force;
     private final Map<Path, String> programmes = new ConcurrentHashMap<>();
 
@@ -51,6 +53,7 @@ final class MeasureBatch implements BatchJob {
      * @param programme folder of the programme, or null
      * @param channels which channels, or null for the first two
      * @param loopbackSha256 digest of the results of the loopback, or null
+     * @param language of the reports
      * @param force whether files in the way of a session are overwritten
      */
     MeasureBatch(
@@ -60,6 +63,7 @@ final class MeasureBatch implements BatchJob {
             Capture capture,
             String loopbackSha256,
             Judgement judgement,
+            Language language,
             boolean force) {
         this.programme = programme;
         this.channels = channels;
@@ -67,6 +71,7 @@ final class MeasureBatch implements BatchJob {
         this.capture = capture;
         this.loopbackSha256 = loopbackSha256;
         this.judgement = judgement;
+        this.language = language;
         this.force = force;
     }
 
@@ -119,7 +124,7 @@ final class MeasureBatch implements BatchJob {
                             new PartTimes(),
                             i -> {});
             Results results = Decider.decided(measured, judgement.limits(), judgement.economics());
-            SessionFiles.write(SessionFiles.texts(results, judgement.limits()), folder);
+            SessionFiles.write(SessionFiles.texts(results, judgement.limits(), language), folder);
             Seal.put(folder, measured.session().recordingSha256(), inputs);
             folder.commit();
         }
@@ -167,6 +172,9 @@ final class MeasureBatch implements BatchJob {
         inputs.put("headSpacingMm", String.valueOf(how.headSpacingMm()));
         inputs.put("loopback", String.valueOf(loopbackSha256));
         inputs.put("judgement", judgement.toString());
+        if (language != Language.ENGLISH) {
+            inputs.put("language", language.code());
+        }
         return Sha256.ofText(ResultsJson.write(inputs));
     }
 

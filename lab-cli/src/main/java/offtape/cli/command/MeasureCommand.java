@@ -127,7 +127,8 @@ final class MeasureCommand implements Callable<Integer> {
                         session,
                         capture.capture(terminal, recordings.size()),
                         limits.set(),
-                        limits.economics());
+                        limits.economics(),
+                        common.language());
         try (OutputFolder folder = OutputFolder.open(out, force, SessionFiles.names())) {
             Results results = run.measure(recordings, out, folder);
             if (json) {
@@ -146,6 +147,7 @@ final class MeasureCommand implements Callable<Integer> {
                         capture.capture(terminal, 1),
                         capture.loopbackSha256(),
                         new Judgement(limits.set(), limits.economics()),
+                        common.language(),
                         force);
         ListedReturns listed = BatchList.read(batch, programme);
         listed.notes().forEach(terminal::message);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import offtape.cli.terminal.Terminal;
 import offtape.core.output.OutputFolder;
+import offtape.core.text.Language;
 import offtape.report.cost.Economics;
 import offtape.report.judge.Decider;
 import offtape.report.judge.LimitSet;
@@ -22,6 +23,7 @@ import offtape.report.result.Results;
  * @param capture what is said of how it came about
  * @param limits what its figures are held against, or null
  * @param economics what the owner says of money, or null
+ * @param language of the report
  */
 record SessionRun(
         Terminal terminal,
@@ -30,7 +32,8 @@ record SessionRun(
         SessionOptions session,
         Capture capture,
         LimitSet limits,
-        Economics economics) {
+        Economics economics,
+        Language language) {
 
     /**
      * Measures and writes.
@@ -58,7 +61,7 @@ record SessionRun(
         Results results = times.of("judge", () -> Decider.decided(measured, limits, economics));
         terminal.progress(steps, steps, "Writing the report");
         Map<String, String> texts =
-                times.of("report and charts", () -> SessionFiles.texts(results, limits));
+                times.of("report and charts", () -> SessionFiles.texts(results, limits, language));
         times.of("write", () -> written(texts, folder));
         times.lines().forEach(terminal::detail);
         SessionWords.lines(results).forEach(terminal::message);

@@ -50,21 +50,31 @@ public final class Texts {
      * @throws MissingResourceException if there is no such bundle
      */
     public static Texts of(Class<?> near, String name, Locale language) {
+        return at(near.getPackageName().replace('.', '/') + "/" + name, language);
+    }
+
+    /**
+     * The texts at a place among the resources.
+     *
+     * @param path of the bundle with slashes, without language and ending
+     * @param language of the texts
+     * @throws MissingResourceException if there is no such bundle
+     */
+    public static Texts at(String path, Locale language) {
         Map<String, String> texts = new TreeMap<>();
-        List<Locale> languages = new ArrayList<>(CANDIDATES.getCandidateLocales(name, language));
+        List<Locale> languages = new ArrayList<>(CANDIDATES.getCandidateLocales(path, language));
         Collections.reverse(languages);
         for (Locale l : languages) {
-            read(near, CANDIDATES.toBundleName(name, l)).ifPresent(texts::putAll);
+            read(CANDIDATES.toBundleName(path, l)).ifPresent(texts::putAll);
         }
         if (texts.isEmpty()) {
-            throw missing(name, "");
+            throw missing(path, "");
         }
         return new Texts(language, texts);
     }
 
-    /** By the class, since Java looks for bundles by its own rules only outside of modules. */
-    private static Optional<Map<String, String>> read(Class<?> near, String name) {
-        try (InputStream in = near.getResourceAsStream(name + ".properties")) {
+    private static Optional<Map<String, String>> read(String path) {
+        try (InputStream in = Texts.class.getResourceAsStream("/" + path + ".properties")) {
             if (in == null) {
                 return Optional.empty();
             }
@@ -94,16 +104,26 @@ public final class Texts {
     }
 
     /**
+     * A text as it stands in its bundle, a pattern if it takes arguments.
+     *
+     * @throws MissingResourceException if there is none of that name
+     */
+    public String pattern(String key) {
+        String text = texts.get(key);
+        if (text == null) {
+            throw missing("", key);
+        }
+        return text;
+    }
+
+    /**
      * A text.
      *
      * @param arguments what it tells, in the order of its pattern
      * @throws MissingResourceException if there is none of that name
      */
     public String say(String key, Object... arguments) {
-        String text = texts.get(key);
-        if (text == null) {
-            throw missing("", key);
-        }
+        String text = pattern(key);
         return arguments.length == 0 ? text : String.format(language, text, arguments);
     }
 }

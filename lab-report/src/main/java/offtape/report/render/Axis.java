@@ -2,6 +2,7 @@ package offtape.report.render;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
+import offtape.core.text.Language;
 
 /**
  * One axis of a chart.
@@ -49,11 +50,16 @@ record Axis(
 
     /** Audio frequencies on a logarithmic scale with the trade's usual ticks. */
     static Axis audioFrequency(double minHz, double maxHz) {
+        return audioFrequency(Wording.in(Language.ENGLISH), minHz, maxHz);
+    }
+
+    /** Audio frequencies on a logarithmic scale with the trade's usual ticks. */
+    static Axis audioFrequency(Wording words, double minHz, double maxHz) {
         List<Tick> ticks =
                 DoubleStream.of(FREQUENCIES)
                         .mapToObj(f -> new Tick(f, f < 1000 ? plain(f) : plain(f / 1000) + "k"))
                         .toList();
-        return new Axis("Frequency, Hz", minHz, maxHz, true, ticks, false);
+        return new Axis(words.say("page.axis-frequency"), minHz, maxHz, true, ticks, false);
     }
 
     /** A linear axis with some five to eight round ticks. */
@@ -91,6 +97,11 @@ record Axis(
 
     /** What is plotted: {@code Record level} of {@code Record level, dB re reference}. */
     String quantity() {
+        return quantity(title);
+    }
+
+    /** What a title tells of beside its unit. */
+    static String quantity(String title) {
         int comma = title.lastIndexOf(UNIT);
         return comma < 0 ? title : title.substring(0, comma);
     }

@@ -33,19 +33,18 @@ final class ChartScript {
     }
 
     /** The element with the words that it says. */
-    static Markup element(String text) {
+    static Markup element(Wording words, String text) {
         return new Markup()
                 .script(
                         text,
                         "data-keys",
-                        "Left and right arrow keys go from point to point, Home and End to the ends,"
-                                + " up and down to another curve; Escape closes the reading.",
+                        words.say("page.reading-keys"),
                         "data-show",
-                        "Show",
+                        words.say("page.reading-show"),
                         "data-both",
-                        "Both",
+                        words.say("page.reading-both"),
                         "data-decimal",
-                        ".")
+                        words.number("0.0").substring(1, 2))
                 .line();
     }
 

@@ -3,6 +3,7 @@ package offtape.report.render;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import offtape.core.text.Language;
 
 /**
  * Draws a chart as SVG: the curves from the chart library, everything else (grid, ticks, texts,
@@ -22,13 +23,15 @@ final class ChartSvg {
     /** From the top of the plot to the foot of a band's name. */
     private static final int BAND_LABEL = 18;
 
+    private final Wording words;
     private final Chart chart;
     private final int plotWidth;
     private final int plotHeight;
     private final Plot plot;
     private final Markup out = new Markup();
 
-    private ChartSvg(Chart chart) {
+    private ChartSvg(Wording words, Chart chart) {
+        this.words = words;
         this.chart = chart;
         plotWidth = WIDTH - LEFT - RIGHT;
         plotHeight = chart.height() - TOP - BOTTOM;
@@ -37,7 +40,12 @@ final class ChartSvg {
 
     /** The drawing of {@code chart}, an {@code svg} element. */
     static Markup draw(Chart chart) {
-        return new ChartSvg(chart).draw();
+        return draw(Wording.in(Language.ENGLISH), chart);
+    }
+
+    /** The drawing in the reader's language. */
+    static Markup draw(Wording words, Chart chart) {
+        return new ChartSvg(words, chart).draw();
     }
 
     private Markup draw() {
@@ -83,7 +91,7 @@ final class ChartSvg {
                                 "data-y",
                                 Told.ends(chart.y()),
                                 "data-words",
-                                ReadingWords.of(chart)));
+                                ReadingWords.of(words, chart)));
         if (chart.sides() != null) {
             attributes.add("data-sides");
             attributes.add(chart.sides().second() + "\n" + chart.sides().first());
@@ -119,9 +127,9 @@ final class ChartSvg {
         double lastRight = Double.NEGATIVE_INFINITY;
         for (Tick tick : chart.x().ticks()) {
             double at = plot.x(tick.value());
-            double half = Label.width(tick.label()) / 2;
+            double half = Label.width(words.number(tick.label())) / 2;
             if (at - half > lastRight) {
-                text(tick.label(), at, plotHeight + 20, "tick x");
+                text(words.number(tick.label()), at, plotHeight + 20, "tick x");
                 lastRight = at + half;
             }
         }
@@ -129,7 +137,7 @@ final class ChartSvg {
         for (Tick tick : chart.y().ticks()) {
             double at = plot.y(tick.value());
             if (at < lastTop) {
-                text(tick.label(), -9, at + 5, "tick y");
+                text(words.number(tick.label()), -9, at + 5, "tick y");
                 lastTop = at - Label.LINE;
             }
         }

@@ -3,6 +3,7 @@ package offtape.report.render;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import offtape.core.text.Language;
 
 /** Points of the curves of a chart as a table, where no other table holds them. */
 final class ChartTable {
@@ -14,6 +15,11 @@ final class ChartTable {
 
     /** A row for some points of the first curve, evenly among its points, both ends with them. */
     static DataTable of(Chart chart) {
+        return of(Wording.in(Language.ENGLISH), chart);
+    }
+
+    /** A row for some points of the first curve, evenly among its points, both ends with them. */
+    static DataTable of(Wording words, Chart chart) {
         List<Series> curves =
                 (chart.told().isEmpty() ? chart.series() : chart.told())
                         .stream()
@@ -21,7 +27,7 @@ final class ChartTable {
                                 .map(s -> s.on(chart.x()))
                                 .filter(s -> s.size() > 0)
                                 .toList();
-        String caption = Words.small(chart.title()) + ", some points";
+        String caption = words.say("page.some-points", words.small(chart.title()));
         if (curves.isEmpty()) {
             return new DataTable(caption, List.of(), List.of());
         }
@@ -40,7 +46,7 @@ final class ChartTable {
                                                                 (double) i
                                                                         * (x.length - 1)
                                                                         / (rows - 1)))
-                        .mapToObj(i -> row(chart, curves, x[i]))
+                        .mapToObj(i -> row(words, chart, curves, x[i]))
                         .toList());
     }
 
@@ -54,17 +60,17 @@ final class ChartTable {
         return List.copyOf(heads);
     }
 
-    private static List<String> row(Chart chart, List<Series> curves, double x) {
+    private static List<String> row(Wording words, Chart chart, List<Series> curves, double x) {
         List<String> cells = new ArrayList<>();
         cells.add(
                 isFrequency(chart.x())
-                        ? Numbers.frequency(x)
+                        ? words.frequency(x)
                         : chart.x().logarithmic()
-                                ? Numbers.significant(x, 3)
-                                : number(chart.x(), x, chart.x().decimals()));
+                                ? words.significant(x, 3)
+                                : number(words, chart.x(), x, chart.x().decimals()));
         for (Series s : curves) {
             int i = nearest(s.x(), x);
-            cells.add(number(chart.y(), s.y()[i], s.decimals()[i]));
+            cells.add(number(words, chart.y(), s.y()[i], s.decimals()[i]));
         }
         return List.copyOf(cells);
     }
@@ -73,11 +79,11 @@ final class ChartTable {
         return axis.unit().equals("Hz");
     }
 
-    private static String number(Axis axis, double value, int decimals) {
+    private static String number(Wording words, Axis axis, double value, int decimals) {
         int shown = Math.max(0, decimals);
         return axis.min() < 0 && !axis.logarithmic()
-                ? Numbers.signed(value, shown)
-                : Numbers.decimal(value, shown);
+                ? words.signed(value, shown)
+                : words.decimal(value, shown);
     }
 
     private static int nearest(double[] all, double wanted) {

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import offtape.core.text.Language;
 
 /**
  * A table of numbers. The first cell of a row heads it; wide tables scroll in a region of their own
@@ -18,7 +19,7 @@ record DataTable(String caption, List<String> heads, List<List<String>> rows) {
     /** What stands in a cell that has nothing to say. */
     static final String NOTHING = "–";
 
-    private static final Pattern NUMBER = Pattern.compile("[+−]?[0-9.]+|–");
+    private static final Pattern NUMBER = Pattern.compile("[+−]?[0-9.,]+|–");
 
     /** Refuses rows of another length than the heads. */
     DataTable {
@@ -69,16 +70,20 @@ record DataTable(String caption, List<String> heads, List<List<String>> rows) {
     }
 
     /** The table folded away behind a line that says what it holds; nothing if it is empty. */
-    Markup folded() {
+    Markup folded(Wording words) {
         if (rows.isEmpty()) {
             return new Markup();
         }
         return new Markup()
                 .open("details")
-                .element("summary", "The numbers: " + Words.unbroken(caption))
+                .element("summary", words.say("page.numbers", words.unbroken(caption)))
                 .add(open())
                 .close("details")
                 .line();
+    }
+
+    Markup folded() {
+        return folded(Wording.in(Language.ENGLISH));
     }
 
     private Markup row(List<String> cells) {

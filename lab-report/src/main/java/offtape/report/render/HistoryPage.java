@@ -22,7 +22,7 @@ final class HistoryPage {
     private HistoryPage() {}
 
     /** The page. */
-    static String of(History history) {
+    static String of(Wording words, History history) {
         List<Session> sessions = history.sessions();
         Session latest = sessions.get(sessions.size() - 1);
         String title = Words.machine(latest) + " over time";

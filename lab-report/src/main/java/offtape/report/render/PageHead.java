@@ -1,5 +1,7 @@
 package offtape.report.render;
 
+import offtape.core.text.Language;
+
 /** What stands before the body of each page, with a policy that allows its own texts alone. */
 final class PageHead {
 
@@ -11,12 +13,12 @@ final class PageHead {
      * @param style the style sheet
      * @param allowed further directives of the policy, such as that for a script
      */
-    static Markup of(String title, String style, String... allowed) {
+    static Markup of(Language language, String title, String style, String... allowed) {
         String[] directives = new String[allowed.length + 1];
         System.arraycopy(allowed, 0, directives, 0, allowed.length);
         directives[allowed.length] = "style-src " + PagePolicy.source(style);
         return new Markup()
-                .open("html", "lang", "en")
+                .open("html", "lang", language.code())
                 .line()
                 .open("head")
                 .line()

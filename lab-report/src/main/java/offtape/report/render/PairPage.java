@@ -20,7 +20,7 @@ final class PairPage {
     private PairPage() {}
 
     /** The page. */
-    static String of(Comparison comparison, Results before, Results after) {
+    static String of(Wording wording, Comparison comparison, Results before, Results after) {
         PairWords words = PairWords.of(comparison);
         Markup opening =
                 new Markup()

@@ -3,6 +3,7 @@ package offtape.report.render;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import offtape.core.text.Language;
 import offtape.report.compare.Comparison;
 import offtape.report.compare.History;
 import offtape.report.headline.Subject;
@@ -29,6 +30,16 @@ public final class ReportWriter {
      * @param set what its figures were held against, which its charts show, or null
      */
     public static String html(Results results, LimitSet set) {
+        return html(results, set, Language.ENGLISH);
+    }
+
+    /**
+     * The report of one session as an HTML page in a language of the reader's.
+     *
+     * @param set what its figures were held against, which its charts show, or null
+     */
+    public static String html(Results results, LimitSet set, Language language) {
+        Wording words = Wording.in(language);
         LimitLines limits = new LimitLines(Bounds.of(set, results));
         Markup opening =
                 new Markup()
@@ -68,7 +79,7 @@ public final class ReportWriter {
         sections.add(MethodSection.of(results));
         sections.add(GlossarySection.of());
         String title = Words.machine(results.session()) + " – Offtape report";
-        return Page.of(title, opening, sections, List.of(results.session()));
+        return Page.of(words, title, opening, sections, List.of(results.session()));
     }
 
     /**
@@ -76,13 +87,24 @@ public final class ReportWriter {
      *
      * @param comparison of these two
      */
+    public static String html(
+            Comparison comparison, Results before, Results after, Language language) {
+        return PairPage.of(Wording.in(language), comparison, before, after);
+    }
+
+    /** The same in English. */
     public static String html(Comparison comparison, Results before, Results after) {
-        return PairPage.of(comparison, before, after);
+        return html(comparison, before, after, Language.ENGLISH);
+    }
+
+    /** One machine over many sessions as an HTML page, in English. */
+    public static String html(History history) {
+        return html(history, Language.ENGLISH);
     }
 
     /** One machine over many sessions as an HTML page. */
-    public static String html(History history) {
-        return HistoryPage.of(history);
+    public static String html(History history, Language language) {
+        return HistoryPage.of(Wording.in(language), history);
     }
 
     /**

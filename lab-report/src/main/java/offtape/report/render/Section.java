@@ -1,6 +1,7 @@
 package offtape.report.render;
 
 import java.util.List;
+import offtape.core.text.Language;
 
 /**
  * A part of a report that answers one question.
@@ -28,9 +29,19 @@ record Section(String id, String heading, Markup body) {
 
     /** One or more drawings with what is to be read from them. */
     static Markup figure(String caption, List<Chart> charts) {
+        return figure(Wording.in(Language.ENGLISH), caption, charts);
+    }
+
+    /** One or more drawings with what is to be read from them. */
+    static Markup figure(Wording words, String caption, List<Chart> charts) {
         Markup out = new Markup().open("figure").line();
-        charts.forEach(chart -> out.add(ChartSvg.draw(chart)).line());
-        return out.element("figcaption", Words.unbroken(caption)).close("figure").line();
+        charts.forEach(chart -> out.add(ChartSvg.draw(words, chart)).line());
+        return out.element("figcaption", words.unbroken(caption)).close("figure").line();
+    }
+
+    /** A paragraph. */
+    static Markup paragraph(Wording words, String text) {
+        return new Markup().element("p", words.unbroken(text)).line();
     }
 
     /** A paragraph. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import offtape.core.fault.Background;
 import offtape.core.output.OutputFolder;
+import offtape.core.text.Language;
 import offtape.report.judge.LimitSet;
 import offtape.report.result.Results;
 import offtape.report.result.ResultsJson;
@@ -55,10 +56,11 @@ public final class SessionFiles {
      * Name and text of all files of a session.
      *
      * @param limits what its figures were held against, or null
+     * @param language of the report; results and tables are the same in all
      */
-    public static Map<String, String> texts(Results results, LimitSet limits) {
+    public static Map<String, String> texts(Results results, LimitSet limits, Language language) {
         CompletableFuture<String> report =
-                Background.start(() -> ReportWriter.html(results, limits));
+                Background.start(() -> ReportWriter.html(results, limits, language));
         Map<String, String> texts = new LinkedHashMap<>();
         texts.put(RESULTS, ResultsJson.write(results));
         texts.putAll(ReportWriter.csv(results));

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import offtape.core.programme.CueSheet;
+import offtape.core.text.Language;
 import offtape.core.unit.TapeSpeed;
 
 /**
@@ -51,7 +52,7 @@ public final class SetUpSheet {
     }
 
     private static Markup head() {
-        return PageHead.of("Set-up sheet", "\n" + styleSheet());
+        return PageHead.of(Language.ENGLISH, "Set-up sheet", "\n" + styleSheet());
     }
 
     private static String programme(CueSheet sheet) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import offtape.core.text.Language;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -59,7 +60,11 @@ final class ChartScriptTest {
     @Test
     void theWordsStandInThePage() throws Exception {
         Element script =
-                Svg.parse(ChartScript.element(ChartScript.text()).toString().strip())
+                Svg.parse(
+                                ChartScript.element(
+                                                Wording.in(Language.ENGLISH), ChartScript.text())
+                                        .toString()
+                                        .strip())
                         .getDocumentElement();
         assertEquals("Show", script.getAttribute("data-show"));
         assertEquals("Both", script.getAttribute("data-both"));

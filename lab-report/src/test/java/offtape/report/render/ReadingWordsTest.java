@@ -3,6 +3,7 @@ package offtape.report.render;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import offtape.core.text.Language;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -21,7 +22,8 @@ final class ReadingWordsTest {
     void aPlaceIsToldWithItsQuantityAndUnit(String title, String words) {
         assertEquals(
                 words.replace('_', '\u00a0') + "\nlevel #\u00a0dB",
-                ReadingWords.of(chart("a title", Axis.linear(title, 0, 1))));
+                ReadingWords.of(
+                        Wording.in(Language.ENGLISH), chart("a title", Axis.linear(title, 0, 1))));
     }
 
     @ParameterizedTest
@@ -29,7 +31,8 @@ final class ReadingWordsTest {
     void whatTheTitleSaysIsNotSaidAgain(String title, String words) {
         assertEquals(
                 "#\u00a0s\n" + words.replace('_', '\u00a0'),
-                ReadingWords.of(chart(title, Axis.linear("Time, s", 0, 1))));
+                ReadingWords.of(
+                        Wording.in(Language.ENGLISH), chart(title, Axis.linear("Time, s", 0, 1))));
     }
 
     @ParameterizedTest
@@ -43,7 +46,9 @@ final class ReadingWordsTest {
                         Axis.linear("Time, s", 0, 1),
                         Axis.rows("Within, dB", rows, List.of()),
                         List.of());
-        assertEquals(words.replace('_', '\u00a0') + "\n", ReadingWords.of(bars));
+        assertEquals(
+                words.replace('_', '\u00a0') + "\n",
+                ReadingWords.of(Wording.in(Language.ENGLISH), bars));
     }
 
     private static Chart chart(String title, Axis x) {

@@ -1,0 +1,35 @@
+package offtape.cli.command;
+
+import java.util.Arrays;
+import java.util.Iterator;
+import java.util.stream.Collectors;
+import offtape.core.text.Language;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** A language by its code. */
+final class LanguageConverter implements ITypeConverter<Language> {
+
+    /** The codes of all languages. */
+    static final class Codes implements Iterable<String> {
+        @Override
+        public Iterator<String> iterator() {
+            return Arrays.stream(Language.values()).map(Language::code).iterator();
+        }
+    }
+
+    @Override
+    public Language convert(String code) {
+        return Language.of(code)
+                .orElseThrow(
+                        () ->
+                                new TypeConversionException(
+                                        "there are no texts in \""
+                                                + code
+                                                + "\"; the languages are "
+                                                + Arrays.stream(Language.values())
+                                                        .map(Language::code)
+                                                        .collect(Collectors.joining(" and "))
+                                                + "."));
+    }
+}

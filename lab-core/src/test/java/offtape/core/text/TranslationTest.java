@@ -1,0 +1,30 @@
+package offtape.core.text;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+
+/** With the bundle of this package and those of the other packages of this module. */
+class TranslationTest {
+
+    private static final Translation GERMAN = Translation.to(Language.GERMAN);
+
+    @Test
+    void amountsRangesAndListsAreWrittenAsTheLanguageDoes() {
+        assertEquals("1,5 dB", GERMAN.of("1.5 dB"));
+        assertEquals("0,5 Hz bis 1,5 kHz", GERMAN.of("0.5 Hz to 1.5 kHz"));
+        assertEquals("links und rechts", GERMAN.of("left and right"));
+        assertEquals("1,5 dB, 2 dB und 3,5 dB", GERMAN.of("1.5 dB, 2 dB and 3.5 dB"));
+    }
+
+    @Test
+    void whatNoBundleKnowsStaysAsItIs() {
+        assertEquals("Workshop 1.5 two-track", GERMAN.of("Workshop 1.5 two-track"));
+        assertEquals("Nothing. Like this!", GERMAN.of("Nothing. Like this!"));
+    }
+
+    @Test
+    void englishIsLeftAlone() {
+        assertEquals("0.5 Hz to 1.5 kHz", Translation.to(Language.ENGLISH).of("0.5 Hz to 1.5 kHz"));
+    }
+}
