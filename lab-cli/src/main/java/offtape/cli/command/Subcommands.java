@@ -34,6 +34,7 @@ final class Subcommands {
         all.put("tones", TonesCommand.class);
         all.put("compare", CompareCommand.class);
         all.put("history", HistoryCommand.class);
+        all.put("tables", TablesCommand.class);
         all.put("faults", FaultsCommand.class);
         all.put("correct", CorrectCommand.class);
         all.put("preview", PreviewCommand.class);

@@ -11,7 +11,7 @@ final class ChannelTables {
 
     private ChannelTables() {}
 
-    static String crosstalk(Channels channels) {
+    static CsvTable crosstalk(Channels channels) {
         CsvTable table =
                 new CsvTable(
                         "from",
@@ -23,7 +23,7 @@ final class ChannelTables {
         if (channels != null) {
             channels.crosstalk().forEach(curve -> rows(table, curve));
         }
-        return table.toString();
+        return table;
     }
 
     private static void rows(CsvTable table, CrosstalkCurve curve) {
@@ -38,7 +38,7 @@ final class ChannelTables {
         }
     }
 
-    static String delay(Channels channels) {
+    static CsvTable delay(Channels channels) {
         CsvTable table = new CsvTable("time (s)", "right late (µs)");
         DelayTrace trace = channels == null ? null : channels.delayTrace();
         if (trace != null) {
@@ -46,10 +46,10 @@ final class ChannelTables {
                 table.number(trace.seconds()[i], 3).number(trace.microseconds()[i], 4).end();
             }
         }
-        return table.toString();
+        return table;
     }
 
-    static String dropouts(List<Dropout> dropouts) {
+    static CsvTable dropouts(List<Dropout> dropouts) {
         CsvTable table =
                 new CsvTable("channel", "at (s)", "length (ms)", "depth (dB)", "on both channels");
         for (Dropout d : dropouts) {
@@ -60,6 +60,6 @@ final class ChannelTables {
                     .text(d.common() ? "yes" : "no")
                     .end();
         }
-        return table.toString();
+        return table;
     }
 }

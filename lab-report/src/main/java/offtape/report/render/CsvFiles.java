@@ -20,8 +20,8 @@ final class CsvFiles {
     private CsvFiles() {}
 
     /** File names and contents, in order of name. */
-    static Map<String, String> of(Results results) {
-        Map<String, String> files = new TreeMap<>();
+    static Map<String, CsvTable> of(Results results) {
+        Map<String, CsvTable> files = new TreeMap<>();
         files.put("response.csv", response(results));
         files.put("ladder.csv", ladder(results));
         files.put("noise.csv", noise(results));
@@ -46,7 +46,7 @@ final class CsvFiles {
         return Collections.unmodifiableMap(files);
     }
 
-    private static String response(Results results) {
+    private static CsvTable response(Results results) {
         CsvTable table =
                 new CsvTable(
                         "channel",
@@ -64,10 +64,10 @@ final class CsvFiles {
                         .end();
             }
         }
-        return table.toString();
+        return table;
     }
 
-    private static String ladder(Results results) {
+    private static CsvTable ladder(Results results) {
         CsvTable table =
                 new CsvTable(
                         "channel",
@@ -89,7 +89,7 @@ final class CsvFiles {
         for (Distortion d : results.distortion()) {
             d.steps().forEach(step -> ladderRow(table, d, step));
         }
-        return table.toString();
+        return table;
     }
 
     private static void ladderRow(CsvTable table, Distortion d, LadderStep s) {
@@ -112,7 +112,7 @@ final class CsvFiles {
                 .end();
     }
 
-    private static String noise(Results results) {
+    private static CsvTable noise(Results results) {
         CsvTable table =
                 new CsvTable(
                         "channel",
@@ -146,10 +146,10 @@ final class CsvFiles {
                         .end();
             }
         }
-        return table.toString();
+        return table;
     }
 
-    private static String trace(SpeedTrace trace) {
+    private static CsvTable trace(SpeedTrace trace) {
         CsvTable table =
                 new CsvTable(
                         "time (s)",
@@ -163,10 +163,10 @@ final class CsvFiles {
                         .end();
             }
         }
-        return table.toString();
+        return table;
     }
 
-    private static String speedReadings(Speed speed) {
+    private static CsvTable speedReadings(Speed speed) {
         CsvTable table = new CsvTable("time (s)", "highest weighted quasi-peak reading (%)");
         if (speed != null && speed.readings() != null) {
             for (int i = 0; i < speed.readings().seconds().length; i++) {
@@ -175,10 +175,10 @@ final class CsvFiles {
                         .end();
             }
         }
-        return table.toString();
+        return table;
     }
 
-    private static String speedSpectrum(Speed speed) {
+    private static CsvTable speedSpectrum(Speed speed) {
         CsvTable table = new CsvTable("rate (Hz)", "peak deviation (%)");
         if (speed != null && speed.spectrum() != null) {
             for (int i = 0; i < speed.spectrum().frequencyHz().length; i++) {
@@ -187,6 +187,6 @@ final class CsvFiles {
                         .end();
             }
         }
-        return table.toString();
+        return table;
     }
 }

@@ -24,8 +24,16 @@ final class CsvTable {
     private static final Pattern FORMULA_WITHIN =
             Pattern.compile("([;\t\n][\\s\"]*)(?=" + SIGNS + ")");
 
-    private final StringBuilder out = new StringBuilder();
-    private final List<String> row = new ArrayList<>();
+    private final List<List<Cell>> rows = new ArrayList<>();
+    private List<Cell> row = new ArrayList<>();
+
+    /**
+     * What stands in one place.
+     *
+     * @param text as the table writes it
+     * @param isNumber whether it is a number; a missing one is an empty text
+     */
+    record Cell(String text, boolean isNumber) {}
 
     /** Starts the table with its heads. */
     CsvTable(String... heads) {
@@ -37,30 +45,41 @@ final class CsvTable {
 
     /** A cell of text. */
     CsvTable text(String text) {
-        row.add(quoted(disarmed(visible(text))));
+        row.add(new Cell(disarmed(visible(text)), false));
         return this;
     }
 
     /** A cell with a number with a decimal point and at most so many decimals; empty if null. */
     CsvTable number(Double value, int decimals) {
         if (value == null || !Double.isFinite(value)) {
-            row.add("");
+            row.add(new Cell("", false));
             return this;
         }
         BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
-        row.add(rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString());
+        String shown = rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        row.add(new Cell(shown, true));
         return this;
     }
 
     /** Ends a row. */
     CsvTable end() {
-        out.append(row.stream().collect(Collectors.joining(","))).append("\r\n");
-        row.clear();
+        rows.add(List.copyOf(row));
+        row = new ArrayList<>();
         return this;
+    }
+
+    /** The ended rows, the heads first. */
+    List<List<Cell>> rows() {
+        return List.copyOf(rows);
     }
 
     @Override
     public String toString() {
+        StringBuilder out = new StringBuilder();
+        for (List<Cell> cells : rows) {
+            out.append(cells.stream().map(c -> quoted(c.text())).collect(Collectors.joining(",")))
+                    .append("\r\n");
+        }
         return out.toString();
     }
 

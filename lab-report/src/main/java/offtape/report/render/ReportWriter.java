@@ -1,8 +1,10 @@
 package offtape.report.render;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import offtape.core.text.Language;
 import offtape.report.compare.Comparison;
 import offtape.report.compare.History;
@@ -118,6 +120,16 @@ public final class ReportWriter {
      * there, with heads only if nothing was measured.
      */
     public static Map<String, String> csv(Results results) {
-        return CsvFiles.of(results);
+        Map<String, String> texts = new TreeMap<>();
+        CsvFiles.of(results).forEach((name, table) -> texts.put(name, table.toString()));
+        return Collections.unmodifiableMap(texts);
+    }
+
+    /**
+     * The same tables as one workbook of sheets (ECMA-376), whose numbers are numbers in a
+     * spreadsheet of any language.
+     */
+    public static byte[] workbook(Results results) {
+        return TablesWorkbook.of(CsvFiles.of(results));
     }
 }

@@ -63,7 +63,7 @@ final class SpeedComponents {
     }
 
     /** The same as a file. */
-    static String csv(List<SpeedComponent> components) {
+    static CsvTable csv(List<SpeedComponent> components) {
         CsvTable table =
                 new CsvTable(
                         "rate at the beginning (Hz)",
@@ -75,7 +75,7 @@ final class SpeedComponents {
                         "part",
                         "note");
         components.forEach(c -> row(table, c));
-        return table.toString();
+        return table;
     }
 
     private static void row(CsvTable table, SpeedComponent c) {

@@ -148,13 +148,13 @@ final class SpeedPasses {
     }
 
     /** The same as a file: one row a replay, then the rows that sum them up. */
-    static String csv(Speed speed) {
+    static CsvTable csv(Speed speed) {
         List<String> heads = new ArrayList<>(List.of("row", "file", "mean speed (%)"));
         READINGS.forEach(r -> heads.add(r.name().toLowerCase(Locale.ROOT) + " (%)"));
         CsvTable table = new CsvTable(heads.toArray(String[]::new));
         Passes passes = speed == null ? null : speed.passes();
         if (passes == null) {
-            return table.toString();
+            return table;
         }
         for (Pass pass : passes.readings()) {
             row(table, "replay", pass.file(), pass.rate(), pass.figures());
@@ -165,7 +165,7 @@ final class SpeedPasses {
         row(table, "spread", "", none, passes.spread());
         row(table, "written", "", none, alone(passes.written(), none));
         row(table, "read", "", none, alone(passes.read(), none));
-        return table.toString();
+        return table;
     }
 
     private static PassFigures alone(PassParts parts, Quantity none) {

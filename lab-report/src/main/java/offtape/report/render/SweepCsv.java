@@ -17,7 +17,7 @@ final class SweepCsv {
     private SweepCsv() {}
 
     /** File names and contents. */
-    static Map<String, String> of(Results results) {
+    static Map<String, CsvTable> of(Results results) {
         return Map.of(
                 "response-bands.csv", bands(results),
                 "response-contour.csv", contour(results),
@@ -25,7 +25,7 @@ final class SweepCsv {
                 "sweep-harmonics.csv", harmonics(results));
     }
 
-    private static String bands(Results results) {
+    private static CsvTable bands(Results results) {
         CsvTable table =
                 new CsvTable(
                         "channel",
@@ -49,7 +49,7 @@ final class SweepCsv {
                         .end();
             }
         }
-        return table.toString();
+        return table;
     }
 
     private static String reach(ResponseBand b) {
@@ -61,7 +61,7 @@ final class SweepCsv {
         return lower ? "lower" : upper ? "upper" : "";
     }
 
-    private static String contour(Results results) {
+    private static CsvTable contour(Results results) {
         CsvTable table =
                 new CsvTable(
                         "channel",
@@ -83,14 +83,14 @@ final class SweepCsv {
                         .end();
             }
         }
-        return table.toString();
+        return table;
     }
 
     private static CsvTable figure(CsvTable table, Quantity figure, int decimals) {
         return table.number(figure.value(), decimals).number(figure.uncertainty(), decimals);
     }
 
-    private static String level(Results results) {
+    private static CsvTable level(Results results) {
         CsvTable table =
                 new CsvTable(
                         "channel",
@@ -111,10 +111,10 @@ final class SweepCsv {
                         .end();
             }
         }
-        return table.toString();
+        return table;
     }
 
-    private static String harmonics(Results results) {
+    private static CsvTable harmonics(Results results) {
         CsvTable table =
                 new CsvTable(
                         "channel",
@@ -138,6 +138,6 @@ final class SweepCsv {
                 }
             }
         }
-        return table.toString();
+        return table;
     }
 }

@@ -101,7 +101,7 @@ final class TransportCharts {
     }
 
     /** The spectrum as a file. */
-    static String spectrumCsv(TransportSpeed own) {
+    static CsvTable spectrumCsv(TransportSpeed own) {
         CsvTable table =
                 new CsvTable("rate (Hz)", "peak deviation (%)", "uncertainty k=2 (%)", "recovered");
         if (own != null && own.spectrum() != null) {
@@ -115,7 +115,7 @@ final class TransportCharts {
                                             .text(isIn(own, s.frequencyHz()[i]) ? "yes" : "no")
                                             .end());
         }
-        return table.toString();
+        return table;
     }
 
     private static boolean isIn(TransportSpeed own, double hz) {
