@@ -1,2 +1,2 @@
-/** Random numbers that are found by their place, for sound that is made in stretches. */
+/** Random numbers found by their place, and normal ones that are the same on every Java. */
 package offtape.core.random;
