@@ -4,6 +4,7 @@ import java.util.SplittableRandom;
 import offtape.core.dsp.RealFft;
 import offtape.core.dsp.Spectrum;
 import offtape.core.machine.spec.RandomBandSpec;
+import offtape.core.random.NormalDraws;
 
 /**
  * Speed noise of flat density within a band, made in the frequency domain over one period, so that
@@ -28,14 +29,14 @@ record BandNoise(double[] displacement, double[] deviation) {
         int bins = points / 2 + 1;
         double[] re = new double[bins];
         double[] im = new double[bins];
-        SplittableRandom random = new SplittableRandom(seed);
+        NormalDraws random = new NormalDraws(new SplittableRandom(seed));
         double binHz = rateHz / points;
         int first = Math.max(1, (int) Math.ceil(spec.lowHz() / binHz));
         int last = Math.min(bins - 2, Math.max(first, (int) Math.floor(spec.highHz() / binHz)));
         double power = 0;
         for (int k = first; k <= last; k++) {
-            re[k] = random.nextGaussian();
-            im[k] = random.nextGaussian();
+            re[k] = random.next();
+            im[k] = random.next();
             power += 2 * (re[k] * re[k] + im[k] * im[k]);
         }
         // Parseval: mean square = Σ|X|²/n² over all bins, each stored one standing for two.

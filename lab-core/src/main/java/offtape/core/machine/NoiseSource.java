@@ -1,11 +1,12 @@
 package offtape.core.machine;
 
 import java.util.SplittableRandom;
+import offtape.core.random.NormalDraws;
 
 /** Gaussian noise of a shape, sample after sample. */
 final class NoiseSource {
 
-    private final SplittableRandom random;
+    private final NormalDraws random;
     private final double deviation;
     private final Upsampler filter;
     private final double[] chunk;
@@ -14,7 +15,7 @@ final class NoiseSource {
 
     NoiseSource(NoiseShape shape, SplittableRandom random) {
         BlockGeometry blocks = BlockGeometry.at(shape.rateHz());
-        this.random = random;
+        this.random = new NormalDraws(random);
         this.deviation = shape.deviation();
         this.filter = shape.filter() == null ? null : new Upsampler(blocks, 1, shape.filter());
         this.chunk = new double[blocks.chunk()];
@@ -27,7 +28,7 @@ final class NoiseSource {
     void add(double[] samples, int count) {
         if (filter == null) {
             for (int i = 0; i < count; i++) {
-                samples[i] += deviation * random.nextGaussian();
+                samples[i] += deviation * random.next();
             }
             return;
         }
@@ -41,7 +42,7 @@ final class NoiseSource {
 
     private void refill() {
         for (int i = 0; i < chunk.length; i++) {
-            chunk[i] = deviation * random.nextGaussian();
+            chunk[i] = deviation * random.next();
         }
         boolean first = ready.length == 0;
         ready = filter.next(chunk);
