@@ -109,7 +109,8 @@ class NoiseMeasureTest {
         for (int i = 0; i < 2; i++) {
             double found = m.noise().hum().get(i).levelDb();
             double u = m.noise().hum().get(i).uncertaintyDb();
-            assertEquals(m.truth().hum().get(i).levelDb(), found, u);
+            // one draw: one of twenty lies outside k = 2, one of four hundred outside k = 3
+            assertEquals(m.truth().hum().get(i).levelDb(), found, 1.5 * u);
         }
         assertHolds(m.truth().unweighted(), m.noise().unweighted(), 0.3);
     }
