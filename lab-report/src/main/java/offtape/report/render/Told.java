@@ -21,8 +21,11 @@ final class Told {
     /** Values beyond are not told exactly: they and their decimals have to be whole numbers. */
     private static final double MOST = 1e9;
 
-    /** Digits of an axis end: a thousandth of a drawing unit. */
-    private static final int END_DIGITS = 9;
+    /**
+     * Digits of an axis end: a thousandth of a drawing unit, and fewer than results keep, so that a
+     * page of kept results is the same as that of fresh ones.
+     */
+    private static final int END_DIGITS = 6;
 
     /** Mantissas of three digits, 100 to 999. */
     private static final int MANTISSAS = 900;
