@@ -35,7 +35,10 @@ final class GermanSectionsTest {
     /** {@code 1.5 dB} where German writes 1,5 dB; the name of a standard is none. */
     private static final Pattern DECIMAL_POINT = Pattern.compile("[0-9]\\.[0-9]");
 
-    /** What the causes of loss say comes from results, and so do reasons of what is unknown. */
+    /** The reason of what is unknown comes from results, where it is kept in English. */
+    private static final Pattern REASON = Pattern.compile("(?<=unbekannt: ).*");
+
+    /** What the causes of loss say comes from results too. */
     private static final Set<String> KEPT = kept(Scenario.before());
 
     private static Set<String> kept(Results results) {
@@ -62,17 +65,30 @@ final class GermanSectionsTest {
                         new Bounds(Bounds.CROSSTALK, null, null, null, -40.0, false)));
     }
 
+    /** A machine of which all is known; drawn once for all that is asked of it. */
+    private static final Section RESPONSE =
+            new ResponseSection(WORDS).of(Scenario.before(), limits());
+
+    private static final Section DISTORTION =
+            new DistortionSection(WORDS).of(Scenario.before(), limits());
+
+    private static final Section DROPOUTS = new DropoutsSection(WORDS).of(Scenario.before());
+
     static Stream<Section> sections() {
-        return Stream.of(Scenario.before(), loopback(), bare())
-                .flatMap(
-                        results ->
-                                Stream.of(
-                                        new ResponseSection(WORDS).of(results, limits()),
-                                        new LossSection(WORDS).of(results),
-                                        new DistortionSection(WORDS).of(results, limits()),
-                                        new NoiseSection(WORDS).of(results),
-                                        new ChannelsSection(WORDS).of(results, limits()),
-                                        new DropoutsSection(WORDS).of(results)));
+        return Stream.of(
+                RESPONSE,
+                DISTORTION,
+                DROPOUTS,
+                new LossSection(WORDS).of(Scenario.before()),
+                new NoiseSection(WORDS).of(Scenario.before()),
+                new ChannelsSection(WORDS).of(Scenario.before(), limits()),
+                new DistortionSection(WORDS).of(loopback(), limits()),
+                new NoiseSection(WORDS).of(loopback()),
+                new ChannelsSection(WORDS).of(loopback(), limits()),
+                new ResponseSection(WORDS).of(with(List.of()), limits()),
+                new DistortionSection(WORDS).of(with(List.of()), limits()),
+                new NoiseSection(WORDS).of(with(List.of())),
+                new DropoutsSection(WORDS).of(with(List.of())));
     }
 
     private static Results loopback() {
@@ -81,32 +97,18 @@ final class GermanSectionsTest {
                 new Session(null, null, null, "loopback", null, null, null, null),
                 whole.timing(),
                 null,
-                whole.response().subList(0, 1),
+                List.of(),
                 whole.distortion().subList(0, 1),
                 whole.noise().subList(1, 2),
-                whole.channels(),
-                List.of());
-    }
-
-    private static Results bare() {
-        Results whole = Scenario.before();
-        return Scenario.with(
-                whole.session(),
                 null,
-                null,
-                List.of(),
-                List.of(),
-                List.of(),
-                whole.channels(),
                 List.of());
     }
 
     private static Results with(List<Dropout> dropouts) {
-        Results bare = bare();
         return new Results(
                 Results.FORMAT,
                 Results.VERSION,
-                bare.session(),
+                Scenario.before().session(),
                 null,
                 null,
                 List.of(),
@@ -115,7 +117,7 @@ final class GermanSectionsTest {
                 null,
                 dropouts,
                 List.of(),
-                bare.verdict(),
+                Scenario.before().verdict(),
                 null,
                 null,
                 null,
@@ -127,6 +129,7 @@ final class GermanSectionsTest {
                 .results()
                 .map(found -> found.group(1) == null ? found.group(2) : found.group(1))
                 .filter(said -> KEPT.stream().noneMatch(said::contains))
+                .map(said -> REASON.matcher(said).replaceFirst(""))
                 .toList();
     }
 
@@ -146,12 +149,11 @@ final class GermanSectionsTest {
     /** Scenario: 3 % at 6.1 dB and 4.4 dB; 58 Hz to 0.55 · 15.2 kHz; a peak at 71 Hz. */
     @Test
     void figuresStandInGermanSentences() {
-        Results results = Scenario.before();
-        String distortion = text(new DistortionSection(WORDS).of(results, limits()));
+        String distortion = text(DISTORTION);
         assertTrue(
                 distortion.contains("K3 erreicht 3 % links bei +6,1 dB und rechts bei +4,4 dB."),
                 distortion);
-        String response = text(new ResponseSection(WORDS).of(results, limits()));
+        String response = text(RESPONSE);
         assertTrue(response.contains("links von 58 Hz bis 8,36 kHz und rechts von"), response);
         assertTrue(response.contains("L Erhebung 71 Hz"), response);
         assertTrue(response.contains("Linien mit Zähnen sind Grenzwerte"), response);
@@ -160,7 +162,7 @@ final class GermanSectionsTest {
     /** Scenario: three, of which the deepest is 5.2 dB for 23.4 ms at 41.32 s on the right. */
     @Test
     void dropoutsAreCounted() {
-        String several = text(new DropoutsSection(WORDS).of(Scenario.before()));
+        String several = text(DROPOUTS);
         assertTrue(
                 several.contains(
                         "3 Aussetzer; der tiefste, 5,2 dB für 23 ms, liegt auf dem Kanal rechts bei"
