@@ -9,37 +9,42 @@ import offtape.report.result.Response;
 import offtape.report.result.ResponseBand;
 import offtape.report.result.Results;
 
-/** The widest bands around 1 kHz within which the response stays, as bars and as a table. */
-final class BandsFigure {
+/**
+ * The widest bands around 1 kHz within which the response stays, as bars and as a table.
+ *
+ * @param words of the reader's language
+ */
+record BandsFigure(Wording words) {
 
     private static final int HEIGHT = 250;
 
-    private BandsFigure() {}
-
     /** The bars of the quietest sweep, on the frequencies of the response chart. */
-    static Chart chart(Results results, Axis frequencies) {
+    Chart chart(Results results, Axis frequencies) {
         List<Response> quiet = quiet(results);
         int rows = quiet.stream().mapToInt(r -> r.bands().size()).sum();
         return Chart.of(
                         "bands-chart",
-                        "Widest bands around 1 kHz",
+                        words.say("response.bands-title"),
                         caption(results),
                         frequencies,
-                        Axis.rows("Within, dB", rows, ticks(quiet)),
+                        Axis.rows(words.say("response.axis-within"), rows, ticks(quiet)),
                         bars(quiet))
                 .withHeight(HEIGHT)
                 .withTold(told(quiet));
     }
 
     /** Both ends of each bar under its full name. */
-    private static List<Series> told(List<Response> quiet) {
+    private List<Series> told(List<Response> quiet) {
         List<Series> told = new ArrayList<>();
         for (int c = 0; c < quiet.size(); c++) {
             Response r = quiet.get(c);
             for (int b = 0; b < r.bands().size(); b++) {
-                String within = Numbers.significant(r.bands().get(b).toleranceDb(), 2);
+                String within = words.significant(r.bands().get(b).toleranceDb(), 2);
                 String name =
-                        Words.sentence(r.channel()) + " within ±" + Numbers.withUnit(within, "dB");
+                        words.say(
+                                "response.bar",
+                                new ResponseWords(words).channel(r),
+                                Numbers.withUnit(within, "dB"));
                 told.add(bar(name, r, r.bands().get(b), row(quiet, c, b)));
             }
         }
@@ -61,26 +66,24 @@ final class BandsFigure {
     }
 
     /** What the bars say. */
-    static String caption(Results results) {
+    String caption(Results results) {
         List<String> parts = new ArrayList<>();
         for (Response r : quiet(results)) {
             for (ResponseBand band : r.bands()) {
                 if (band.toleranceDb() == 1) {
                     parts.add(
-                            "from "
-                                    + Numbers.frequency(band.fromHz())
-                                    + " to "
-                                    + Numbers.frequency(band.toHz())
-                                    + " on the "
-                                    + r.channel()
-                                    + " channel");
+                            words.say(
+                                    "response.bands-within",
+                                    words.frequency(band.fromHz()),
+                                    words.frequency(band.toHz()),
+                                    words.channel(r.channel())));
                 }
             }
         }
-        String bars =
-                "The bars show how far from 1 kHz the quiet sweep stays within so many dB, left (L)"
-                        + " and right (R).";
-        return parts.isEmpty() ? bars : bars + " Within 1 dB it stays " + Words.list(parts) + ".";
+        String bars = words.say("response.bands-reading");
+        return parts.isEmpty()
+                ? bars
+                : bars + " " + words.say("response.bands-stay", words.list(parts));
     }
 
     private static List<Response> quiet(Results results) {
@@ -94,16 +97,16 @@ final class BandsFigure {
         return 1 + quiet.size() * band + (quiet.size() - 1 - channel);
     }
 
-    private static List<Tick> ticks(List<Response> quiet) {
+    private List<Tick> ticks(List<Response> quiet) {
         List<Tick> ticks = new ArrayList<>();
         for (int c = 0; c < quiet.size(); c++) {
-            String initial = Words.sentence(quiet.get(c).channel()).substring(0, 1);
+            String initial = new ResponseWords(words).initial(quiet.get(c));
             for (int b = 0; b < quiet.get(c).bands().size(); b++) {
                 double tolerance = quiet.get(c).bands().get(b).toleranceDb();
                 ticks.add(
                         new Tick(
                                 row(quiet, c, b),
-                                initial + " ±" + Numbers.significant(tolerance, 2)));
+                                initial + " ±" + words.significant(tolerance, 2)));
             }
         }
         ticks.sort(Comparator.comparingDouble(Tick::value));
@@ -122,29 +125,33 @@ final class BandsFigure {
     }
 
     /** Both ends of each band with their uncertainty. */
-    static DataTable table(Results results) {
+    DataTable table(Results results) {
         List<List<String>> rows =
                 results.response().stream()
                         .flatMap(r -> r.bands().stream().map(b -> row(r, b)))
                         .toList();
         return new DataTable(
-                "widest bands around 1 kHz",
-                List.of("Channel, sweep level", "Within", "From", "To"),
+                words.say("response.bands-table"),
+                List.of(
+                        words.say("response.head-who"),
+                        words.say("response.head-within"),
+                        words.say("response.head-from"),
+                        words.say("response.head-to")),
                 rows);
     }
 
-    private static List<String> row(Response r, ResponseBand band) {
+    private List<String> row(Response r, ResponseBand band) {
         return List.of(
-                ResponseSection.who(r),
-                Numbers.withUnit("±" + Numbers.significant(band.toleranceDb(), 2), "dB"),
-                end(band.lowerEnd(), band.fromHz(), "or lower"),
-                end(band.upperEnd(), band.toHz(), "or higher"));
+                new ResponseWords(words).who(r),
+                Numbers.withUnit("±" + words.significant(band.toleranceDb(), 2), "dB"),
+                end(band.lowerEnd(), band.fromHz(), "response.or-lower"),
+                end(band.upperEnd(), band.toHz(), "response.or-higher"));
     }
 
-    private static String end(Quantity end, double hz, String beyond) {
+    private String end(Quantity end, double hz, String beyond) {
         Quantity figure = Find.figure(end);
         return figure.isKnown()
-                ? Numbers.full(figure, false)
-                : Numbers.frequency(hz) + " " + beyond + " (end of the sweep)";
+                ? words.full(figure, false)
+                : words.say(beyond, words.frequency(hz));
     }
 }

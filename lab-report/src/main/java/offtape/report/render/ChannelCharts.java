@@ -3,7 +3,6 @@ package offtape.report.render;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -12,8 +11,12 @@ import offtape.report.result.Channels;
 import offtape.report.result.CrosstalkCurve;
 import offtape.report.result.DelayTrace;
 
-/** The delay between the channels drawn over time, and crosstalk over frequency. */
-final class ChannelCharts {
+/**
+ * The delay between the channels drawn over time, and crosstalk over frequency.
+ *
+ * @param words of the reader's language
+ */
+record ChannelCharts(Wording words) {
 
     private static final int TRACE_HEIGHT = 300;
     private static final double LEAST_REACH_US = 0.05;
@@ -26,8 +29,6 @@ final class ChannelCharts {
     /** Decimals of the delay if nothing says how well it is known. */
     private static final int UNKNOWN_DECIMALS = 1;
 
-    private ChannelCharts() {}
-
     /** Whether there is a delay over time to draw. */
     static boolean hasTrace(Channels c) {
         return c.delayTrace() != null && c.delayTrace().seconds().length > 1;
@@ -39,7 +40,7 @@ final class ChannelCharts {
     }
 
     /** The delay over time. */
-    static Chart trace(Channels c, LimitLines limits, String caption) {
+    Chart trace(Channels c, LimitLines limits, String caption) {
         DelayTrace trace = c.delayTrace();
         double[] us = trace.microseconds();
         double low = Arrays.stream(us).min().orElseThrow();
@@ -48,15 +49,15 @@ final class ChannelCharts {
         double reach = Math.max(LEAST_REACH_US, 0.6 * (high - low));
         double step = Axis.niceStep(reach / 3);
         double last = trace.seconds()[trace.seconds().length - 1];
-        Axis time = Axis.linear("Time, s", 0, Math.max(last, 1));
+        Axis time = Axis.linear(words.say("page.axis-time"), 0, Math.max(last, 1));
         Axis delay =
                 Axis.linear(
-                        "Right late, µs",
+                        words.say("channels.axis-delay"),
                         step * Math.floor((middle - reach) / step),
                         step * Math.ceil((middle + reach) / step));
         return Chart.of(
                         "delay-trace",
-                        "Delay between the channels over time",
+                        words.say("channels.trace-title"),
                         caption,
                         time,
                         delay,
@@ -79,7 +80,7 @@ final class ChannelCharts {
     }
 
     /** Crosstalk in both directions, and the floor under which it is not told. */
-    static Chart crosstalk(Channels c, LimitLines limits, String caption) {
+    Chart crosstalk(Channels c, LimitLines limits, String caption) {
         double[] levels =
                 c.crosstalk().stream()
                         .flatMapToDouble(
@@ -102,23 +103,23 @@ final class ChannelCharts {
         }
         Axis crosstalk =
                 Axis.linear(
-                        "Crosstalk, dB re own level",
+                        words.say("channels.axis-crosstalk"),
                         10 * Math.floor((low - 2) / 10),
                         10 * Math.ceil((high + 4) / 10));
         return Chart.of(
                         "crosstalk-chart",
-                        "Crosstalk over frequency",
+                        words.say("channels.crosstalk-title"),
                         caption,
-                        Axis.audioFrequency(20, 20_000),
+                        Axis.audioFrequency(words, 20, 20_000),
                         crosstalk,
                         series)
                 .withLimits(limits.crosstalk(crosstalk))
                 .withTold(told);
     }
 
-    private static Series floor(CrosstalkCurve curve) {
+    private Series floor(CrosstalkCurve curve) {
         return Series.of(
-                "Floor, " + name(curve).toLowerCase(Locale.UK),
+                words.say("channels.floor", name(curve).toLowerCase(words.language().locale())),
                 Look.of(curve.into(), true),
                 curve.frequencyHz(),
                 curve.floorDb(),
@@ -126,8 +127,11 @@ final class ChannelCharts {
     }
 
     /** {@code Left into right}. */
-    static String name(CrosstalkCurve curve) {
-        return Words.sentence(curve.from()) + " into " + curve.into();
+    String name(CrosstalkCurve curve) {
+        return words.say(
+                "channels.into",
+                words.sentence(words.channel(curve.from())),
+                words.channel(curve.into()));
     }
 
     private static DoubleStream known(CrosstalkCurve curve) {
@@ -137,7 +141,7 @@ final class ChannelCharts {
     }
 
     /** The stretches of a curve that are known; the longest bears its name. */
-    private static List<Series> runs(CrosstalkCurve curve) {
+    private List<Series> runs(CrosstalkCurve curve) {
         List<int[]> runs = new ArrayList<>();
         int start = -1;
         int n = curve.frequencyHz().length;
@@ -172,7 +176,7 @@ final class ChannelCharts {
                 .toArray();
     }
 
-    private static Series part(CrosstalkCurve curve, int[] bands, String label) {
+    private Series part(CrosstalkCurve curve, int[] bands, String label) {
         return Series.within(
                 label,
                 Look.of(curve.into(), false),
@@ -183,26 +187,32 @@ final class ChannelCharts {
     }
 
     /** Crosstalk in octaves. */
-    static DataTable crosstalkTable(Channels c) {
+    DataTable crosstalkTable(Channels c) {
         List<List<String>> rows = new ArrayList<>();
         for (CrosstalkCurve curve : c.crosstalk()) {
             for (int i = 0; i < curve.frequencyHz().length; i += 3) {
                 Double db = curve.crosstalkDb()[i];
                 rows.add(
                         List.of(
-                                Numbers.frequency(curve.frequencyHz()[i]),
+                                words.frequency(curve.frequencyHz()[i]),
                                 name(curve),
                                 db == null
-                                        ? "below " + Numbers.decimal(curve.floorDb()[i], 1)
-                                        : Numbers.decimal(db, 1),
+                                        ? words.say(
+                                                "channels.below",
+                                                words.decimal(curve.floorDb()[i], 1))
+                                        : words.decimal(db, 1),
                                 db == null
                                         ? DataTable.NOTHING
-                                        : Numbers.decimal(curve.uncertaintyDb()[i], 1)));
+                                        : words.decimal(curve.uncertaintyDb()[i], 1)));
             }
         }
         return new DataTable(
-                "crosstalk, re the receiving channel's own level",
-                List.of("Frequency", "Direction", "Crosstalk, dB", "Uncertainty, ± dB"),
+                words.say("channels.crosstalk-table"),
+                List.of(
+                        words.say("channels.head-frequency"),
+                        words.say("channels.head-direction"),
+                        words.say("channels.head-crosstalk"),
+                        words.say("channels.head-uncertainty")),
                 rows);
     }
 }

@@ -9,102 +9,106 @@ import offtape.report.result.Channels;
 import offtape.report.result.Results;
 import offtape.report.result.Timing;
 
-/** How the channels compare, and how long the sound was on its way. */
-final class ChannelsSection {
-
-    private ChannelsSection() {}
+/**
+ * How the channels compare, and how long the sound was on its way.
+ *
+ * @param words of the reader's language
+ */
+record ChannelsSection(Wording words) {
 
     /** The section. */
-    static Section of(Results results, LimitLines limits) {
+    Section of(Results results, LimitLines limits) {
         Channels channels = Find.channels(results);
         Markup body =
                 Section.paragraph(
-                        Subject.of(results)
-                                .words(
-                                        "Do left and right belong together? A delay between them is"
-                                                + " mostly a head that stands askew (azimuth); it dulls the"
-                                                + " sound when the channels are summed to mono.",
-                                        "Do left and right belong together? A delay between them dulls"
-                                                + " the sound when the channels are summed to mono."));
+                        words,
+                        words.say(
+                                Subject.of(results)
+                                        .words("channels.intro", "channels.intro-interface")));
+        ChannelCharts charts = new ChannelCharts(words);
         body.add(channels(channels, results.session().tracks()).open());
         if (ChannelCharts.hasTrace(channels)) {
             String caption = traceCaption(channels, Subject.of(results));
-            Chart chart = ChannelCharts.trace(channels, limits, caption);
-            body.add(Section.figure(caption, List.of(chart)));
-            body.add(ChartTable.of(chart).folded());
+            Chart chart = charts.trace(channels, limits, caption);
+            body.add(Section.figure(words, caption, List.of(chart)));
+            body.add(ChartTable.of(words, chart).folded(words));
         }
         if (ChannelCharts.hasCrosstalk(channels)) {
-            String caption =
-                    "How loud a channel hears what sounds on the other alone, against its own level"
-                            + " at the same frequency. The thin lines are the floor: what lies lower stays"
-                            + " under the noise of this recording.";
+            String caption = words.say("channels.crosstalk-caption");
             body.add(
                     Section.figure(
-                            caption, List.of(ChannelCharts.crosstalk(channels, limits, caption))));
-            body.add(ChannelCharts.crosstalkTable(channels).folded());
+                            words, caption, List.of(charts.crosstalk(channels, limits, caption))));
+            body.add(charts.crosstalkTable(channels).folded(words));
         }
         if (results.timing() != null) {
             body.add(timing(results.timing()).open());
         }
-        return new Section("channels", "Channels and time", body);
+        return new Section("channels", words.say("channels.heading"), body);
     }
 
-    private static String traceCaption(Channels c, Subject subject) {
-        String what = "The delay while one steady tone sounds. ";
+    private String traceCaption(Channels c, Subject subject) {
+        String what = words.say("channels.trace-caption") + " ";
         Quantity rms = Find.figure(c.interchannelDelayWander());
-        return rms.isKnown()
-                ? what
-                        + "It wanders by "
-                        + Numbers.full(rms, false)
-                        + " rms about its mean"
-                        + subject.words(
-                                ": the tape does not run straight over the head (guides, tension, slit"
-                                        + " edges).",
-                                ".")
-                : what + rms.reason();
+        String wanders =
+                subject.words("channels.trace-wanders", "channels.trace-wanders-interface");
+        return what
+                + (rms.isKnown()
+                        ? words.say(wanders, words.full(rms, false))
+                        : words.told(rms.reason()));
     }
 
-    private static DataTable channels(Channels c, TrackSpacing tracks) {
+    private DataTable channels(Channels c, TrackSpacing tracks) {
         String azimuth =
                 tracks == null
-                        ? "Azimuth, + right late"
-                        : "Azimuth, + right late, tracks "
-                                + Numbers.significant(tracks.mm(), 3)
-                                + " mm apart";
+                        ? words.say("channels.azimuth")
+                        : words.say("channels.azimuth-tracks", words.significant(tracks.mm(), 3));
         return new DataTable(
-                "Channels",
-                List.of("Figure", "Value"),
+                words.say("channels.table"),
+                heads(),
                 List.of(
-                        row("Balance, right re left", c.balance(), true),
-                        row("Crosstalk at 1 kHz, left into right", c.crosstalkLeftToRight(), true),
-                        row("Crosstalk at 1 kHz, right into left", c.crosstalkRightToLeft(), true),
-                        row("Interchannel delay, + right late", c.interchannelDelay(), true),
-                        row("Its wander, rms", c.interchannelDelayWander(), false),
+                        row("channels.balance", c.balance(), true),
+                        row("channels.crosstalk-left-right", c.crosstalkLeftToRight(), true),
+                        row("channels.crosstalk-right-left", c.crosstalkRightToLeft(), true),
+                        row("channels.delay", c.interchannelDelay(), true),
+                        row("channels.delay-wander", c.interchannelDelayWander(), false),
                         row(
-                                "Its wander, peak to peak",
+                                "channels.delay-wander-peak",
                                 c.interchannelDelayWanderPeakToPeak(),
                                 false),
-                        row("Delay from unlike responses", c.responseDelay(), true),
-                        row("Phase that neither explains, rms", c.phaseResidual(), false),
-                        row(azimuth, c.azimuth(), true),
-                        row("Wander of the azimuth, rms", c.azimuthWander(), false),
-                        row("Loss in mono at 10 kHz", c.monoLossAt10kHz(), false)));
+                        row("channels.response-delay", c.responseDelay(), true),
+                        row("channels.phase-residual", c.phaseResidual(), false),
+                        List.of(azimuth, words.full(Find.figure(c.azimuth()), true)),
+                        row("channels.azimuth-wander", c.azimuthWander(), false),
+                        row("channels.mono-loss", c.monoLossAt10kHz(), false)));
     }
 
-    private static DataTable timing(Timing t) {
-        String polarity = Words.isGiven(t.polarity()) ? t.polarity() : "unknown";
+    private DataTable timing(Timing t) {
         return new DataTable(
-                "Time",
-                List.of("Figure", "Value"),
+                words.say("channels.time"),
+                heads(),
                 List.of(
-                        row("Delay, programme to return", t.delay(), false),
-                        row("Delay between record and replay head", t.headDelay(), false),
-                        row("Distance between record and replay head", t.headSpacing(), false),
-                        List.of("Polarity", polarity),
-                        row("Difference of the sample clocks", t.recordingClockError(), true)));
+                        row("channels.programme-delay", t.delay(), false),
+                        row("channels.head-delay", t.headDelay(), false),
+                        row("channels.head-spacing", t.headSpacing(), false),
+                        List.of(words.say("channels.polarity"), polarity(t.polarity())),
+                        row("channels.clock-error", t.recordingClockError(), true)));
     }
 
-    private static List<String> row(String name, Quantity figure, boolean signed) {
-        return List.of(name, Numbers.full(Find.figure(figure), signed));
+    private String polarity(String polarity) {
+        if (!Wording.isGiven(polarity)) {
+            return words.say("channels.polarity-unknown");
+        }
+        return switch (polarity) {
+            case "normal", "inverted" -> words.say("channels.polarity-" + polarity);
+            default -> polarity;
+        };
+    }
+
+    private List<String> heads() {
+        return List.of(words.say("channels.head-figure"), words.say("channels.head-value"));
+    }
+
+    private List<String> row(String key, Quantity figure, boolean signed) {
+        return List.of(words.say(key), words.full(Find.figure(figure), signed));
     }
 }

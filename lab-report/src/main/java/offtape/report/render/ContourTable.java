@@ -8,60 +8,69 @@ import offtape.report.result.ContourPoint;
 import offtape.report.result.Response;
 import offtape.report.result.Results;
 
-/** Peaks and dips of the bass. */
-final class ContourTable {
-
-    private ContourTable() {}
+/**
+ * Peaks and dips of the bass.
+ *
+ * @param words of the reader's language
+ */
+record ContourTable(Wording words) {
 
     /** Marks on the response chart. */
-    static Stream<Chart.Mark> marks(Response r) {
+    Stream<Chart.Mark> marks(Response r) {
         return r.contour().stream()
                 .filter(p -> p.frequency().isKnown() && p.magnitude().isKnown())
                 .map(p -> mark(r, p));
     }
 
-    private static Chart.Mark mark(Response r, ContourPoint p) {
+    private Chart.Mark mark(Response r, ContourPoint p) {
         return new Chart.Mark(
                 p.frequency().value(),
                 p.magnitude().value(),
                 Math.min(
                         ResponseSection.MOST_DECIMALS,
                         Numbers.decimals(p.magnitude().uncertainty())),
-                Words.sentence(r.channel()).substring(0, 1)
+                new ResponseWords(words).initial(r)
                         + " "
-                        + p.kind()
+                        + kind(p)
                         + " "
-                        + Numbers.frequency(p.frequency().value()),
+                        + words.frequency(p.frequency().value()),
                 Look.of(r.channel(), false),
                 false);
     }
 
+    private String kind(ContourPoint p) {
+        return switch (p.kind()) {
+            case "peak", "dip" -> words.say("response.kind-" + p.kind());
+            default -> p.kind();
+        };
+    }
+
     /** A row a peak or dip. */
-    static DataTable of(Results results) {
+    DataTable of(Results results) {
         List<List<String>> rows =
                 results.response().stream()
                         .flatMap(r -> r.contour().stream().map(p -> row(r, p)))
                         .toList();
         return new DataTable(
-                "peaks and dips of the bass (contour of the head)",
+                words.say("response.contour"),
                 List.of(
-                        "Channel, sweep level",
-                        "Kind",
-                        "Frequency",
-                        "Level re 1 kHz",
-                        "Recorded wavelength"),
+                        words.say("response.head-who"),
+                        words.say("response.head-kind"),
+                        words.say("response.head-frequency"),
+                        words.say("response.head-level"),
+                        words.say("response.head-wavelength")),
                 rows);
     }
 
-    private static List<String> row(Response r, ContourPoint p) {
+    private List<String> row(Response r, ContourPoint p) {
         Quantity frequency = Find.figure(p.frequency());
         return List.of(
-                ResponseSection.who(r),
-                p.kind(),
-                Numbers.full(frequency, false),
-                Numbers.full(Find.figure(p.magnitude()), true),
+                new ResponseWords(words).who(r),
+                kind(p),
+                words.full(frequency, false),
+                words.full(Find.figure(p.magnitude()), true),
                 p.wavelengthMm() == null
                         ? DataTable.NOTHING
-                        : Numbers.withUnit(Numbers.significant(p.wavelengthMm(), 2), "mm"));
+                        : Numbers.withUnit(words.significant(p.wavelengthMm(), 2), "mm"));
     }
 }

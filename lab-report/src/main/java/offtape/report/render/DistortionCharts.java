@@ -5,18 +5,21 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import offtape.core.text.Language;
 import offtape.report.headline.Find;
 import offtape.report.result.Distortion;
 import offtape.report.result.FittedCurve;
 import offtape.report.result.LadderStep;
 import offtape.report.result.Results;
 
-/** The ladders drawn over record level. */
-final class DistortionCharts {
+/**
+ * The ladders drawn over record level.
+ *
+ * @param words of the reader's language
+ */
+record DistortionCharts(Wording words) {
 
     private static final int LOWER_HEIGHT = 280;
-
-    private DistortionCharts() {}
 
     /** The ladders on which K3 is told. */
     static List<Distortion> toneLadders(Results results) {
@@ -34,18 +37,18 @@ final class DistortionCharts {
     }
 
     /** K3 over record level. */
-    static Chart k3(Results results, LimitLines limits, String caption) {
+    Chart k3(Results results, LimitLines limits, String caption) {
         List<Distortion> ladders = toneLadders(results);
         return Chart.of(
                         "k3-chart",
-                        "Third harmonic (K3) against record level",
+                        words.say("distortion.k3-title"),
                         caption,
-                        recordAxis(ladders),
-                        k3Axis(ladders),
+                        recordAxis(words, ladders),
+                        k3Axis(words, ladders),
                         ladders.stream().map(d -> k3Series(d, channel(d), false)).toList())
                 .withRules(k3Rules())
                 .withMarks(leftOut(ladders, LadderStep::k3StandsOut, Reading.K3))
-                .withLimits(limits.k3(recordAxis(ladders), k3Axis(ladders)))
+                .withLimits(limits.k3(recordAxis(words, ladders), k3Axis(words, ladders)))
                 .withBands(bands(results));
     }
 
@@ -85,7 +88,7 @@ final class DistortionCharts {
                         .toArray());
     }
 
-    private static List<Chart.Mark> leftOut(
+    private List<Chart.Mark> leftOut(
             List<Distortion> ladders, Predicate<LadderStep> shown, Reading reading) {
         return ladders.stream()
                 .flatMap(
@@ -96,18 +99,23 @@ final class DistortionCharts {
                 .toList();
     }
 
-    private static Chart.Mark leftOut(Distortion d, LadderStep s, Reading reading) {
+    private Chart.Mark leftOut(Distortion d, LadderStep s, Reading reading) {
         return new Chart.Mark(
                 s.recordLevelDb(),
                 reading.of.apply(s),
                 reading.decimals(s),
-                "left out",
+                words.say("distortion.left-out"),
                 Look.of(d.channel(), false),
                 false);
     }
 
-    /** A logarithmic axis that holds 1 % and 3 % and every reading above a hundredth percent. */
+    /** The same in English. */
     static Axis k3Axis(List<Distortion> ladders) {
+        return k3Axis(Wording.in(Language.ENGLISH), ladders);
+    }
+
+    /** A logarithmic axis that holds 1 % and 3 % and every reading above a hundredth percent. */
+    static Axis k3Axis(Wording words, List<Distortion> ladders) {
         double[] readings =
                 ladders.stream()
                         .flatMap(d -> d.steps().stream())
@@ -117,12 +125,13 @@ final class DistortionCharts {
         double low = DoubleStream.of(readings).min().orElse(0.1);
         double high = DoubleStream.of(readings).max().orElse(10);
         return Axis.oneThree(
-                "K3, %",
-                Math.max(0.003, Math.min(0.3, low / 1.5)), Math.min(100, Math.max(10, high * 1.3)));
+                words.say("distortion.axis-k3"),
+                Math.max(0.003, Math.min(0.3, low / 1.5)),
+                Math.min(100, Math.max(10, high * 1.3)));
     }
 
     /** Compression over record level. */
-    static Chart compression(Results results, String caption) {
+    Chart compression(Results results, String caption) {
         List<Distortion> ladders = toneLadders(results);
         double high =
                 ladders.stream()
@@ -133,10 +142,13 @@ final class DistortionCharts {
                         .orElse(0);
         return Chart.of(
                         "compression-chart",
-                        "Compression against record level",
+                        words.say("distortion.compression-title"),
                         caption,
-                        recordAxis(ladders),
-                        Axis.linear("Compression, dB", -1, Math.max(4, Math.ceil(high))),
+                        recordAxis(words, ladders),
+                        Axis.linear(
+                                words.say("distortion.axis-compression"),
+                                -1,
+                                Math.max(4, Math.ceil(high))),
                         ladders.stream()
                                 .map(
                                         d ->
@@ -154,7 +166,7 @@ final class DistortionCharts {
     }
 
     /** What comes back of treble tones over what was recorded. */
-    static Chart saturation(List<Distortion> treble, String caption) {
+    Chart saturation(List<Distortion> treble, String caption) {
         double[] replay =
                 treble.stream()
                         .flatMap(d -> d.steps().stream())
@@ -165,11 +177,11 @@ final class DistortionCharts {
         double high = DoubleStream.of(replay).max().orElse(0);
         return Chart.of(
                         "saturation-chart",
-                        "Replay level of treble tones against record level",
+                        words.say("distortion.saturation-title"),
                         caption,
-                        recordAxis(treble),
+                        recordAxis(words, treble),
                         Axis.linear(
-                                "Replay level, dB re reference",
+                                words.say("distortion.axis-replay"),
                                 5 * Math.floor((low - 1) / 5),
                                 5 * Math.ceil((high + 1) / 5)),
                         treble.stream()
@@ -185,8 +197,13 @@ final class DistortionCharts {
                 .withHeight(LOWER_HEIGHT);
     }
 
-    /** From the lowest to the highest record level of the ladders. */
+    /** The same in English. */
     static Axis recordAxis(List<Distortion> ladders) {
+        return recordAxis(Wording.in(Language.ENGLISH), ladders);
+    }
+
+    /** From the lowest to the highest record level of the ladders. */
+    static Axis recordAxis(Wording words, List<Distortion> ladders) {
         double[] levels =
                 ladders.stream()
                         .flatMap(d -> d.steps().stream())
@@ -194,17 +211,19 @@ final class DistortionCharts {
                         .toArray();
         double low = DoubleStream.of(levels).min().orElse(-20);
         double high = DoubleStream.of(levels).max().orElse(12);
-        return Axis.linear("Record level, dB re reference", low, high > low ? high : low + 1);
+        return Axis.linear(words.say("distortion.axis-record"), low, high > low ? high : low + 1);
     }
 
-    private static List<Chart.Band> bands(Results results) {
-        return UsefulRange.shared(results)
-                .map(r -> List.of(new Chart.Band(r.fromDb(), r.toDb(), "useful range")))
-                .orElse(List.of());
+    private List<Chart.Band> bands(Results results) {
+        return UsefulRange.shared(results).map(this::band).map(List::of).orElse(List.of());
     }
 
-    private static String channel(Distortion ladder) {
-        return Words.sentence(ladder.channel());
+    private Chart.Band band(UsefulRange range) {
+        return new Chart.Band(range.fromDb(), range.toDb(), words.say("distortion.useful-range"));
+    }
+
+    private String channel(Distortion ladder) {
+        return words.sentence(words.channel(ladder.channel()));
     }
 
     private static Series series(

@@ -11,186 +11,179 @@ import offtape.report.result.Distortion;
 import offtape.report.result.LadderStep;
 import offtape.report.result.Results;
 
-/** How loud it can be recorded, and what happens on the way. */
-final class DistortionSection {
-
-    private DistortionSection() {}
+/**
+ * How loud it can be recorded, and what happens on the way.
+ *
+ * @param words of the reader's language
+ */
+record DistortionSection(Wording words) {
 
     /** The section. */
-    static Section of(Results results, LimitLines limits) {
+    Section of(Results results, LimitLines limits) {
         Markup body =
                 Section.paragraph(
-                        Subject.of(results)
-                                .words(
-                                        "How loud can it be recorded? Tape adds a third harmonic (K3)"
-                                                + " long before it stops getting louder; later it compresses,"
-                                                + " which means that what comes back grows less than what"
-                                                + " goes in.",
-                                        "What does the interface add to a tone? Its harmonics limit what"
-                                                + " can be told of a machine behind it."));
+                        words,
+                        words.say(
+                                Subject.of(results)
+                                        .words("distortion.intro", "distortion.intro-interface")));
+        DistortionCharts charts = new DistortionCharts(words);
         List<Distortion> tone = DistortionCharts.toneLadders(results);
         if (tone.stream().noneMatch(DistortionCharts::hasSteps)) {
-            body.add(Section.paragraph("No ladder of tones was found in this recording."));
+            body.add(Section.paragraph(words, words.say("distortion.no-ladder")));
         } else {
             String caption = caption(results, tone);
             body.add(
                     Section.figure(
+                            words,
                             caption,
                             List.of(
-                                    DistortionCharts.k3(results, limits, caption),
-                                    DistortionCharts.compression(results, caption))));
+                                    charts.k3(results, limits, caption),
+                                    charts.compression(results, caption))));
         }
         List<Distortion> treble = DistortionCharts.trebleLadders(results);
         if (treble.stream().anyMatch(DistortionCharts::hasSteps)) {
             String caption = trebleCaption(treble);
-            body.add(
-                    Section.figure(caption, List.of(DistortionCharts.saturation(treble, caption))));
+            body.add(Section.figure(words, caption, List.of(charts.saturation(treble, caption))));
         }
-        body.add(HarmonicsFigure.of(results));
+        body.add(new HarmonicsFigure(words).of(results));
         if (!results.distortion().isEmpty()) {
             body.add(levels(results).open());
         }
-        results.distortion().forEach(d -> body.add(steps(d).withoutEmptyColumns().folded()));
-        return new Section("distortion", "Distortion and level", body);
+        results.distortion().forEach(d -> body.add(steps(d).withoutEmptyColumns().folded(words)));
+        return new Section("distortion", words.say("distortion.heading"), body);
     }
 
-    private static String caption(Results results, List<Distortion> tone) {
+    private String caption(Results results, List<Distortion> tone) {
         List<String> sentences = new ArrayList<>();
         List<String> reached =
                 tone.stream()
                         .filter(d -> Find.figure(d.levelAtK3ThreePercent()).isKnown())
                         .map(
                                 d ->
-                                        "at "
-                                                + Numbers.level(d.levelAtK3ThreePercent().value())
-                                                + " on the "
-                                                + d.channel()
-                                                + " channel")
+                                        words.say(
+                                                "distortion.k3-reached",
+                                                words.level(d.levelAtK3ThreePercent().value()),
+                                                words.channel(d.channel())))
                         .toList();
         sentences.add(
                 reached.isEmpty()
-                        ? "Where K3 reaches 3 % could not be told."
-                        : "K3 reaches 3 % " + Words.list(reached) + ".");
+                        ? words.say("distortion.k3-unknown")
+                        : words.say("distortion.k3-reaches", words.list(reached)));
         Optional<UsefulRange> range = UsefulRange.shared(results);
         sentences.add(
                 range.map(
                                 r ->
-                                        "The shaded useful range, from K3 = 1 % to 1 dB of"
-                                                + " compression on both channels, goes from "
-                                                + r.words()
-                                                + ".")
-                        .orElse(
-                                "No useful range is shaded: where K3 reaches 1 % and where"
-                                        + " compression reaches 1 dB are not both known, or leave"
-                                        + " nothing between them that the channels share."));
+                                        words.say(
+                                                "distortion.range",
+                                                words.level(r.fromDb()),
+                                                words.level(r.toDb())))
+                        .orElseGet(() -> words.say("distortion.no-range")));
         return String.join(" ", sentences);
     }
 
-    private static String trebleCaption(List<Distortion> treble) {
+    private String trebleCaption(List<Distortion> treble) {
         List<String> highest =
                 treble.stream()
                         .filter(d -> Find.figure(d.saturationOutputLevel()).isKnown())
                         .map(
                                 d ->
-                                        Numbers.level(d.saturationOutputLevel().value())
-                                                + " on the "
-                                                + d.channel()
-                                                + " channel")
+                                        words.say(
+                                                "distortion.treble-highest",
+                                                words.level(d.saturationOutputLevel().value()),
+                                                words.channel(d.channel())))
                         .toList();
-        String frequency = Numbers.frequency(treble.get(0).frequencyHz());
+        String frequency = words.frequency(treble.get(0).frequencyHz());
         return highest.isEmpty()
-                ? "What comes back of a " + frequency + " tone; its highest level is not known."
-                : "However hard it is driven, a tone of "
-                        + frequency
-                        + " comes back no louder than "
-                        + Words.list(highest)
-                        + ".";
+                ? words.say("distortion.treble-unknown", frequency)
+                : words.say("distortion.treble", frequency, words.list(highest));
     }
 
-    private static DataTable levels(Results results) {
-        List<String> heads = new ArrayList<>(List.of("Level"));
+    private DataTable levels(Results results) {
+        List<String> heads = new ArrayList<>(List.of(words.say("distortion.head-level")));
         results.distortion().forEach(d -> heads.add(who(d)));
         return new DataTable(
-                "Levels re reference",
+                words.say("distortion.levels"),
                 List.copyOf(heads),
                 List.of(
-                        row(results, "Record level at 1 % K3", Distortion::levelAtK3OnePercent),
-                        row(results, "Record level at 3 % K3", Distortion::levelAtK3ThreePercent),
+                        row(results, "distortion.row-record-1", Distortion::levelAtK3OnePercent),
+                        row(results, "distortion.row-record-3", Distortion::levelAtK3ThreePercent),
                         row(
                                 results,
-                                "Record level at 1 dB compression",
+                                "distortion.row-compression",
                                 Distortion::levelAtCompressionOneDb),
                         row(
                                 results,
-                                "Replay level at 1 % K3",
+                                "distortion.row-replay-1",
                                 Distortion::maximumOutputLevelOnePercent),
+                        row(results, "distortion.row-maximum", Distortion::maximumOutputLevel),
                         row(
                                 results,
-                                "Maximum output level (replay level at 3 % K3)",
-                                Distortion::maximumOutputLevel),
-                        row(results, "Saturation output level", Distortion::saturationOutputLevel),
-                        row(results, "How steeply small K3 rises", Distortion::k3Slope)));
+                                "distortion.row-saturation",
+                                Distortion::saturationOutputLevel),
+                        row(results, "distortion.row-slope", Distortion::k3Slope)));
     }
 
-    private static List<String> row(
-            Results results, String name, Function<Distortion, Quantity> figure) {
-        List<String> cells = new ArrayList<>(List.of(name));
+    private List<String> row(Results results, String key, Function<Distortion, Quantity> figure) {
+        List<String> cells = new ArrayList<>(List.of(words.say(key)));
         results.distortion()
-                .forEach(d -> cells.add(Numbers.full(Find.figure(figure.apply(d)), true)));
+                .forEach(d -> cells.add(words.full(Find.figure(figure.apply(d)), true)));
         return List.copyOf(cells);
     }
 
-    private static String who(Distortion d) {
-        return Words.sentence(d.channel()) + ", " + Numbers.frequency(d.frequencyHz());
+    private String who(Distortion d) {
+        return words.sentence(words.channel(d.channel())) + ", " + words.frequency(d.frequencyHz());
     }
 
-    private static DataTable steps(Distortion d) {
+    private DataTable steps(Distortion d) {
         return new DataTable(
-                "tones of " + Numbers.frequency(d.frequencyHz()) + ", " + d.channel() + " channel",
+                words.say(
+                        "distortion.steps",
+                        words.frequency(d.frequencyHz()),
+                        words.channel(d.channel())),
                 List.of(
-                        "Record level, dB",
-                        "Replay level, dB",
-                        "K2, %",
-                        "K3",
-                        "All harmonics, %",
-                        "Compression, dB",
-                        "K3 floor, %",
-                        "K3 near its floor",
-                        "Left out of the curve",
-                        "Interface counts"),
-                d.steps().stream().map(DistortionSection::step).toList());
+                        words.say("distortion.head-record"),
+                        words.say("distortion.head-replay"),
+                        words.say("distortion.head-k2"),
+                        words.say("distortion.head-k3"),
+                        words.say("distortion.head-all"),
+                        words.say("distortion.head-compression"),
+                        words.say("distortion.head-floor"),
+                        words.say("distortion.head-near-floor"),
+                        words.say("distortion.head-left-out"),
+                        words.say("distortion.head-interface")),
+                d.steps().stream().map(this::step).toList());
     }
 
-    private static List<String> step(LadderStep s) {
+    private List<String> step(LadderStep s) {
         return List.of(
-                Numbers.signed(s.recordLevelDb(), 1),
-                s.replayLevelDb() == null
-                        ? DataTable.NOTHING
-                        : Numbers.signed(s.replayLevelDb(), 2),
+                words.signed(s.recordLevelDb(), 1),
+                s.replayLevelDb() == null ? DataTable.NOTHING : words.signed(s.replayLevelDb(), 2),
                 percent(s.k2Percent(), s.noise().k2BelowPercent()),
                 k3(s),
                 percent(s.thdPercent(), s.noise().thdBelowPercent()),
-                s.compressionDb() == null
-                        ? DataTable.NOTHING
-                        : Numbers.decimal(s.compressionDb(), 2),
+                s.compressionDb() == null ? DataTable.NOTHING : words.decimal(s.compressionDb(), 2),
                 percent(s.k3FloorPercent(), null),
-                s.limitedByNoise() && s.k3FloorPercent() != null ? "yes" : DataTable.NOTHING,
-                s.noise().leftOut() ? "yes" : DataTable.NOTHING,
-                s.noise().limitedByInterface() ? "yes" : DataTable.NOTHING);
+                yes(s.limitedByNoise() && s.k3FloorPercent() != null),
+                yes(s.noise().leftOut()),
+                yes(s.noise().limitedByInterface()));
     }
 
-    private static String k3(LadderStep s) {
+    private String yes(boolean is) {
+        return is ? words.say("distortion.yes") : DataTable.NOTHING;
+    }
+
+    private String k3(LadderStep s) {
         Double uncertainty = s.noise().k3UncertaintyPercent();
         return s.k3Percent() == null || uncertainty == null
                 ? percent(s.k3Percent(), s.noise().k3BelowPercent())
-                : Numbers.full(Quantity.known(s.k3Percent(), "%", uncertainty), false);
+                : words.full(Quantity.known(s.k3Percent(), "%", uncertainty), false);
     }
 
     /** A share, or what it is below if noise hides it. */
-    private static String percent(Double value, Double below) {
+    private String percent(Double value, Double below) {
         if (value == null) {
             return below == null ? DataTable.NOTHING : "<\u00a0" + percent(below, null);
         }
-        return Numbers.decimal(value, value < 0.1 ? 3 : 2);
+        return words.decimal(value, value < 0.1 ? 3 : 2);
     }
 }

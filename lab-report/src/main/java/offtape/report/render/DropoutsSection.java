@@ -6,67 +6,64 @@ import offtape.report.result.Dropout;
 import offtape.report.result.DropoutSummary;
 import offtape.report.result.Results;
 
-/** Where the sound broke off for a moment. */
-final class DropoutsSection {
+/**
+ * Where the sound broke off for a moment.
+ *
+ * @param words of the reader's language
+ */
+record DropoutsSection(Wording words) {
 
     private static final int SHOWN = 24;
 
-    private DropoutsSection() {}
-
     /** The section. */
-    static Section of(Results results) {
+    Section of(Results results) {
         List<Dropout> dropouts = results.dropouts();
-        Markup body =
-                Section.paragraph(
-                        "Does the sound break off? A dropout is a moment in which the tape lifts"
-                                + " from the head or has lost its coating.");
-        body.add(Section.paragraph(searched(results.dropoutSummary(), dropouts.isEmpty())));
+        Markup body = Section.paragraph(words, words.say("channels.dropouts-intro"));
+        body.add(Section.paragraph(words, searched(results.dropoutSummary(), dropouts.isEmpty())));
         if (dropouts.isEmpty()) {
-            return new Section("dropouts", "Dropouts", body);
+            return new Section("dropouts", words.say("channels.dropouts-heading"), body);
         }
-        body.add(Section.paragraph(summary(dropouts)));
+        body.add(Section.paragraph(words, summary(dropouts)));
         body.add(table(dropouts).open());
-        return new Section("dropouts", "Dropouts", body);
+        return new Section("dropouts", words.say("channels.dropouts-heading"), body);
     }
 
     /** How much was searched, and how often something was found. */
-    private static String searched(DropoutSummary summary, boolean none) {
+    private String searched(DropoutSummary summary, boolean none) {
         if (summary == null) {
-            return none ? "No dropout is listed." : "How much was searched is not known.";
+            return words.say(
+                    none ? "channels.dropouts-none-listed" : "channels.dropouts-search-unknown");
         }
         if (summary.searchedSeconds() == 0) {
-            return summary.perMinute().reason();
+            return words.told(summary.perMinute().reason());
         }
-        String stretch =
-                "In "
-                        + Numbers.decimal(summary.searchedSeconds(), 0)
-                        + " s of steady tone dropouts of 3 dB and 10 ms or more were looked for: ";
+        String seconds = words.decimal(summary.searchedSeconds(), 0);
         return none
-                ? stretch + "there is none."
-                : stretch
-                        + Numbers.decimal(summary.perMinute().value(), 1)
-                        + " places a minute ± "
-                        + Numbers.decimal(summary.perMinute().uncertainty(), 1)
-                        + ".";
+                ? words.say("channels.dropouts-none", seconds)
+                : words.say(
+                        "channels.dropouts-rate",
+                        seconds,
+                        words.decimal(summary.perMinute().value(), 1),
+                        words.decimal(summary.perMinute().uncertainty(), 1));
     }
 
-    private static String summary(List<Dropout> dropouts) {
+    private String summary(List<Dropout> dropouts) {
         Dropout worst = dropouts.stream().max(Comparator.comparingDouble(Dropout::depthDb)).get();
-        String count = dropouts.size() == 1 ? "One dropout" : dropouts.size() + " dropouts";
-        return count
-                + (dropouts.size() == 1 ? ", " : "; the deepest, ")
-                + Numbers.decimal(worst.depthDb(), 1)
-                + " dB for "
-                + Numbers.decimal(worst.milliseconds(), 0)
-                + " ms, is on the "
-                + worst.channel()
-                + " channel at "
-                + Numbers.decimal(worst.atSeconds(), 2)
-                + " s."
-                + (dropouts.size() > SHOWN ? " The table lists the " + SHOWN + " deepest." : "");
+        String depth = words.decimal(worst.depthDb(), 1);
+        String length = words.decimal(worst.milliseconds(), 0);
+        String channel = words.channel(worst.channel());
+        String at = words.decimal(worst.atSeconds(), 2);
+        if (dropouts.size() == 1) {
+            return words.say("channels.dropouts-one", depth, length, channel, at);
+        }
+        String several =
+                words.say("channels.dropouts-several", dropouts.size(), depth, length, channel, at);
+        return dropouts.size() > SHOWN
+                ? several + " " + words.say("channels.dropouts-shown", SHOWN)
+                : several;
     }
 
-    private static DataTable table(List<Dropout> dropouts) {
+    private DataTable table(List<Dropout> dropouts) {
         List<List<String>> rows =
                 dropouts.stream()
                         .sorted(Comparator.comparingDouble(Dropout::depthDb).reversed())
@@ -75,15 +72,23 @@ final class DropoutsSection {
                         .map(
                                 d ->
                                         List.of(
-                                                Numbers.decimal(d.atSeconds(), 2),
-                                                Words.sentence(d.channel()),
-                                                d.common() ? "yes" : "no",
-                                                Numbers.decimal(d.milliseconds(), 0),
-                                                Numbers.decimal(d.depthDb(), 1)))
+                                                words.decimal(d.atSeconds(), 2),
+                                                words.sentence(words.channel(d.channel())),
+                                                words.say(
+                                                        d.common()
+                                                                ? "channels.yes"
+                                                                : "channels.no"),
+                                                words.decimal(d.milliseconds(), 0),
+                                                words.decimal(d.depthDb(), 1)))
                         .toList();
         return new DataTable(
-                "Losses of level",
-                List.of("At, s", "Channel", "On both", "Length, ms", "Depth, dB"),
+                words.say("channels.dropouts-table"),
+                List.of(
+                        words.say("channels.head-at"),
+                        words.say("channels.head-channel"),
+                        words.say("channels.head-both"),
+                        words.say("channels.head-length"),
+                        words.say("channels.head-depth")),
                 rows);
     }
 }

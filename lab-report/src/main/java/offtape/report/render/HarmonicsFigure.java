@@ -9,18 +9,20 @@ import offtape.report.result.HarmonicCurve;
 import offtape.report.result.Response;
 import offtape.report.result.Results;
 
-/** Distortion over frequency, from the harmonics of the sweep. */
-final class HarmonicsFigure {
+/**
+ * Distortion over frequency, from the harmonics of the sweep.
+ *
+ * @param words of the reader's language
+ */
+record HarmonicsFigure(Wording words) {
 
     private static final int HEIGHT = 280;
 
     /** Digits of a harmonic if nothing says how well it is known. */
     private static final int UNKNOWN_DIGITS = 2;
 
-    private HarmonicsFigure() {}
-
     /** The figure and its table; nothing if no harmonic was looked for. */
-    static Markup of(Results results) {
+    Markup of(Results results) {
         List<Curve> curves =
                 results.response().stream()
                         .flatMap(r -> r.harmonics().stream().map(h -> new Curve(r, h)))
@@ -34,14 +36,15 @@ final class HarmonicsFigure {
         if (heard.isEmpty()) {
             out.add(
                     Section.paragraph(
-                            "No harmonic of the sweep at "
-                                    + ResponseSection.shortLevel(levelDb)
-                                    + " stands above the noise."));
+                            words,
+                            words.say(
+                                    "distortion.no-harmonic",
+                                    new ResponseWords(words).level(levelDb))));
         } else {
             String caption = caption(levelDb, Subject.of(results));
-            out.add(Section.figure(caption, List.of(chart(heard, caption))));
+            out.add(Section.figure(words, caption, List.of(chart(heard, caption))));
         }
-        return out.add(table(curves).folded());
+        return out.add(table(curves).folded(words));
     }
 
     private record Curve(Response response, HarmonicCurve harmonic) {
@@ -56,15 +59,16 @@ final class HarmonicsFigure {
                     .mapToDouble(HarmonicCurve.Point::percent);
         }
 
-        String name() {
-            return Words.sentence(response.channel()) + " K" + harmonic.order();
+        /** {@code Left K3}. */
+        String name(Wording words) {
+            return words.sentence(words.channel(response.channel())) + " K" + harmonic.order();
         }
 
-        Series series() {
+        Series series(String name) {
             List<HarmonicCurve.Point> points =
                     harmonic.points().stream().filter(HarmonicCurve.Point::standsOut).toList();
             return new Series(
-                    name(),
+                    name,
                     Look.of(response.channel(), harmonic.order() == 2),
                     points.stream().mapToDouble(HarmonicCurve.Point::frequencyHz).toArray(),
                     points.stream().mapToDouble(HarmonicCurve.Point::percent).toArray(),
@@ -78,35 +82,32 @@ final class HarmonicsFigure {
         }
     }
 
-    private static String caption(double levelDb, Subject subject) {
-        return "Second (K2) and third harmonic (K3) of the sweep at "
-                + ResponseSection.shortLevel(levelDb)
-                + " over the frequency of the tone that makes them, where they stand four times"
-                + " above the noise."
-                + subject.words(
-                        " K3 is the tape's; K2 belongs to a magnetised head or to the electronics.",
-                        "");
+    private String caption(double levelDb, Subject subject) {
+        String where = words.say("distortion.harmonics", new ResponseWords(words).level(levelDb));
+        return subject == Subject.MACHINE
+                ? where + " " + words.say("distortion.harmonics-whose")
+                : where;
     }
 
-    private static Chart chart(List<Curve> heard, String caption) {
+    private Chart chart(List<Curve> heard, String caption) {
         double low = heard.stream().flatMapToDouble(Curve::percents).min().orElseThrow();
         double high = heard.stream().flatMapToDouble(Curve::percents).max().orElseThrow();
         return Chart.of(
                         "harmonics-chart",
-                        "Harmonics of the sweep against frequency",
+                        words.say("distortion.harmonics-title"),
                         caption,
-                        Axis.audioFrequency(20, 20_000),
+                        Axis.audioFrequency(words, 20, 20_000),
                         Axis.oneThree(
-                                "Harmonic, %",
+                                words.say("distortion.axis-harmonic"),
                                 Math.max(0.003, Math.min(0.1, low / 1.5)),
                                 Math.min(100, Math.max(3, high * 1.3))),
-                        heard.stream().map(Curve::series).toList())
+                        heard.stream().map(c -> c.series(c.name(words))).toList())
                 .withHeight(HEIGHT);
     }
 
-    private static DataTable table(List<Curve> curves) {
-        List<String> heads = new ArrayList<>(List.of("Fundamental"));
-        curves.forEach(c -> heads.add(c.name() + ", %"));
+    private DataTable table(List<Curve> curves) {
+        List<String> heads = new ArrayList<>(List.of(words.say("distortion.head-fundamental")));
+        curves.forEach(c -> heads.add(c.name(words) + ", %"));
         List<List<String>> rows =
                 curves.stream()
                         .flatMap(c -> c.harmonic().points().stream())
@@ -115,27 +116,23 @@ final class HarmonicsFigure {
                         .sorted()
                         .map(hz -> row(curves, hz))
                         .toList();
-        return new DataTable(
-                "harmonics of the sweep (< : under four times its floor)",
-                List.copyOf(heads),
-                rows);
+        return new DataTable(words.say("distortion.harmonics-table"), List.copyOf(heads), rows);
     }
 
-    private static List<String> row(List<Curve> curves, double hz) {
-        return Stream.concat(
-                        Stream.of(Numbers.frequency(hz)), curves.stream().map(c -> cell(c, hz)))
+    private List<String> row(List<Curve> curves, double hz) {
+        return Stream.concat(Stream.of(words.frequency(hz)), curves.stream().map(c -> cell(c, hz)))
                 .toList();
     }
 
-    private static String cell(Curve curve, double hz) {
+    private String cell(Curve curve, double hz) {
         return curve.harmonic().points().stream()
                 .filter(p -> p.frequencyHz() == hz)
                 .findFirst()
                 .map(
                         p ->
                                 p.standsOut()
-                                        ? Numbers.significant(p.percent(), 3)
-                                        : "< " + Numbers.significant(4 * p.floorPercent(), 2))
+                                        ? words.significant(p.percent(), 3)
+                                        : "< " + words.significant(4 * p.floorPercent(), 2))
                 .orElse(DataTable.NOTHING);
     }
 }

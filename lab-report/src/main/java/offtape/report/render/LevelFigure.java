@@ -8,15 +8,17 @@ import offtape.report.result.LevelDependence;
 import offtape.report.result.Response;
 import offtape.report.result.Results;
 
-/** What a louder sweep loses against a quiet one. */
-final class LevelFigure {
+/**
+ * What a louder sweep loses against a quiet one.
+ *
+ * @param words of the reader's language
+ */
+record LevelFigure(Wording words) {
 
     private static final int HEIGHT = 260;
 
-    private LevelFigure() {}
-
     /** The figure and its table; nothing if the sweeps had one level only. */
-    static Markup of(Results results, Axis frequencies) {
+    Markup of(Results results, Axis frequencies) {
         List<Response> loud =
                 results.response().stream()
                         .filter(r -> r.levelDependence() != null)
@@ -27,12 +29,12 @@ final class LevelFigure {
         }
         String caption = caption(loud);
         Chart chart = chart(loud, caption, frequencies);
-        return Section.figure(caption, List.of(chart))
+        return Section.figure(words, caption, List.of(chart))
                 .add(table(loud).open())
-                .add(ChartTable.of(chart).folded());
+                .add(ChartTable.of(words, chart).folded(words));
     }
 
-    private static Chart chart(List<Response> loud, String caption, Axis frequencies) {
+    private Chart chart(List<Response> loud, String caption, Axis frequencies) {
         double low =
                 loud.stream()
                         .flatMapToDouble(r -> Arrays.stream(r.levelDependence().differenceDb()))
@@ -42,20 +44,22 @@ final class LevelFigure {
         double loudest = loud.stream().mapToDouble(Response::levelDb).max().orElseThrow();
         return Chart.of(
                         "level-chart",
-                        "Response of the louder sweep less that of the quiet one",
+                        words.say("response.level-title"),
                         caption,
                         frequencies,
                         Axis.linear(
-                                "Loud less quiet, dB", Math.max(-20, Math.min(-2, low - 1)), 1.5),
+                                words.say("response.axis-loud-less-quiet"),
+                                Math.max(-20, Math.min(-2, low - 1)),
+                                1.5),
                         loud.stream().map(r -> series(r, r.levelDb() != loudest)).toList())
                 .withHeight(HEIGHT)
                 .withRules(List.of(new Chart.Rule(-1, "−1 dB")));
     }
 
-    private static Series series(Response r, boolean second) {
+    private Series series(Response r, boolean second) {
         LevelDependence d = r.levelDependence();
         return Series.within(
-                ResponseSection.label(r),
+                new ResponseWords(words).label(r),
                 Look.of(r.channel(), second),
                 d.frequencyHz(),
                 d.differenceDb(),
@@ -63,41 +67,47 @@ final class LevelFigure {
                 ResponseSection.MOST_DECIMALS);
     }
 
-    private static String caption(List<Response> loud) {
+    private String caption(List<Response> loud) {
         List<String> parts =
                 loud.stream()
                         .filter(r -> Find.figure(r.levelDependence().lossAt10kHz()).isKnown())
-                        .map(LevelFigure::told)
+                        .map(this::told)
                         .toList();
-        String reading = "A line that falls says that loud highs come back weaker than quiet ones.";
-        return parts.isEmpty() ? reading : reading + " At 10 kHz " + Words.list(parts) + ".";
+        String reading = words.say("response.level-reading");
+        return parts.isEmpty()
+                ? reading
+                : reading + " " + words.say("response.level-losses", words.list(parts));
     }
 
-    private static String told(Response r) {
-        return "the "
-                + r.channel()
-                + " channel loses "
-                + Numbers.value(r.levelDependence().lossAt10kHz(), false)
-                + " from "
-                + ResponseSection.shortLevel(r.levelDependence().quietLevelDb())
-                + " to "
-                + ResponseSection.shortLevel(r.levelDb());
+    private String told(Response r) {
+        ResponseWords names = new ResponseWords(words);
+        return words.say(
+                "response.level-loss",
+                words.channel(r.channel()),
+                words.value(r.levelDependence().lossAt10kHz(), false),
+                names.level(r.levelDependence().quietLevelDb()),
+                names.level(r.levelDb()));
     }
 
-    private static DataTable table(List<Response> loud) {
+    private DataTable table(List<Response> loud) {
         return new DataTable(
-                "What the louder sweep loses",
-                List.of("Channel, sweep level", "Against", "At 10 kHz", "1 dB lost from"),
-                loud.stream().map(LevelFigure::row).toList());
+                words.say("response.level-table"),
+                List.of(
+                        words.say("response.head-who"),
+                        words.say("response.head-against"),
+                        words.say("response.head-at-10-khz"),
+                        words.say("response.head-lost-from")),
+                loud.stream().map(this::row).toList());
     }
 
-    private static List<String> row(Response r) {
+    private List<String> row(Response r) {
         LevelDependence d = r.levelDependence();
         Quantity from = Find.figure(d.oneDbLossFrom());
+        ResponseWords names = new ResponseWords(words);
         return List.of(
-                ResponseSection.who(r),
-                ResponseSection.shortLevel(d.quietLevelDb()),
-                Numbers.full(Find.figure(d.lossAt10kHz()), false),
-                from.isKnown() ? Numbers.full(from, false) : from.reason());
+                names.who(r),
+                names.level(d.quietLevelDb()),
+                words.full(Find.figure(d.lossAt10kHz()), false),
+                from.isKnown() ? words.full(from, false) : words.told(from.reason()));
     }
 }

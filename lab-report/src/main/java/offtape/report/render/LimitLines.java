@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import offtape.core.text.Language;
 import offtape.report.judge.Bounds;
 
 /** What a set of limits draws into the charts of a session. */
 final class LimitLines {
 
     /** No limits. */
-    static final LimitLines NONE = new LimitLines(List.of());
+    static final LimitLines NONE = new LimitLines(Wording.in(Language.ENGLISH), List.of());
 
     /** K3 at which the record level is limited, percent. */
     private static final double K3_PERCENT = 3;
@@ -20,16 +21,18 @@ final class LimitLines {
 
     private static final double CROSSTALK_TO_HZ = 1122;
 
+    private final Wording words;
     private final List<Bounds> all;
 
-    LimitLines(List<Bounds> all) {
+    LimitLines(Wording words, List<Bounds> all) {
+        this.words = words;
         this.all = List.copyOf(all);
     }
 
     /** The band of each limit of the response. */
     List<Chart.LimitLine> response(Axis db) {
         return named(Bounds.RESPONSE)
-                .flatMap(b -> both(b, b.fromHz(), b.toHz(), "limit"))
+                .flatMap(b -> both(b, b.fromHz(), b.toHz(), words.say("response.limit")))
                 .filter(l -> db.holds(l.y()[0]))
                 .toList();
     }
@@ -40,11 +43,9 @@ final class LimitLines {
             return "";
         }
         boolean isPlaced = named(Bounds.RESPONSE).anyMatch(Bounds::isPlaced);
-        return " Lines with teeth are limits, the teeth on the side that fails."
-                + (isPlaced
-                        ? " Where only the width of a band is limited, it lies where the curves of"
-                                + " the quiet sweep fit it best."
-                        : "");
+        return " "
+                + words.say("response.limits-reading")
+                + (isPlaced ? " " + words.say("response.limits-placed") : "");
     }
 
     /** The highest weighted peak that meets every limit, percent, if there is a limit. */
@@ -72,9 +73,9 @@ final class LimitLines {
                                         time.min(),
                                         time.max(),
                                         true,
-                                        "limit "
-                                                + Numbers.withUnit(
-                                                        Numbers.significant(high, 3), "%")))
+                                        words.say(
+                                                "response.limit-of",
+                                                Numbers.withUnit(words.significant(high, 3), "%"))))
                 .toList();
     }
 
@@ -88,14 +89,20 @@ final class LimitLines {
                                         new double[] {level.min(), b.low(), b.low()},
                                         new double[] {K3_PERCENT, K3_PERCENT, k3.max()},
                                         true,
-                                        "limit"))
+                                        words.say("response.limit")))
                 .toList();
     }
 
     /** The highest crosstalk at 1 kHz. */
     List<Chart.LimitLine> crosstalk(Axis db) {
         return named(Bounds.CROSSTALK)
-                .flatMap(b -> both(b, CROSSTALK_FROM_HZ, CROSSTALK_TO_HZ, "limit"))
+                .flatMap(
+                        b ->
+                                both(
+                                        b,
+                                        CROSSTALK_FROM_HZ,
+                                        CROSSTALK_TO_HZ,
+                                        words.say("response.limit")))
                 .filter(l -> db.holds(l.y()[0]))
                 .toList();
     }
@@ -103,7 +110,7 @@ final class LimitLines {
     /** The delays either way, as far as the chart reaches. */
     List<Chart.LimitLine> delay(Axis time, Axis us) {
         return named(Bounds.INTERCHANNEL_DELAY)
-                .flatMap(b -> both(b, time.min(), time.max(), "limit"))
+                .flatMap(b -> both(b, time.min(), time.max(), words.say("response.limit")))
                 .filter(l -> us.holds(l.y()[0]))
                 .toList();
     }

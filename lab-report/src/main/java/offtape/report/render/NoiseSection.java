@@ -11,8 +11,12 @@ import offtape.report.result.HumLine;
 import offtape.report.result.Noise;
 import offtape.report.result.Results;
 
-/** What is heard when nothing was recorded. */
-final class NoiseSection {
+/**
+ * What is heard when nothing was recorded.
+ *
+ * @param words of the reader's language
+ */
+record NoiseSection(Wording words) {
 
     private static final int LABELLED = 4;
 
@@ -25,34 +29,27 @@ final class NoiseSection {
     /** Lines of both channels closer than this are one. */
     private static final double SAME_LINE_HZ = 1;
 
-    private NoiseSection() {}
-
     /** The section. */
-    static Section of(Results results) {
+    Section of(Results results) {
         Markup body =
                 Section.paragraph(
-                        Subject.of(results)
-                                .words(
-                                        "What is heard when nothing plays? Hiss belongs to tape; single"
-                                                + " lines at multiples of the mains frequency are hum from"
-                                                + " the machine or its wiring.",
-                                        "What is heard when nothing plays? Single lines at multiples of"
-                                                + " the mains frequency are hum from the wiring or the"
-                                                + " supply."));
+                        words,
+                        words.say(
+                                Subject.of(results).words("noise.intro", "noise.intro-interface")));
         List<Noise> drawn = results.noise().stream().filter(NoiseSection::hasSpectrum).toList();
         if (drawn.isEmpty()) {
-            body.add(Section.paragraph("No spectrum of silence was found in this recording."));
+            body.add(Section.paragraph(words, words.say("noise.no-spectrum")));
         } else {
             String caption = caption(drawn);
-            body.add(Section.figure(caption, List.of(chart(drawn, caption))));
+            body.add(Section.figure(words, caption, List.of(chart(drawn, caption))));
         }
         if (!results.noise().isEmpty()) {
             body.add(levels(results).open());
             body.add(beside(results).open());
         }
-        body.add(hum(results).folded());
-        body.add(NoiseTable.of(drawn).folded());
-        return new Section("noise", "Noise and hum", body);
+        body.add(hum(results).folded(words));
+        body.add(NoiseTable.of(words, drawn).folded(words));
+        return new Section("noise", words.say("noise.heading"), body);
     }
 
     private static boolean hasSpectrum(Noise noise) {
@@ -60,7 +57,7 @@ final class NoiseSection {
                 && Arrays.stream(noise.spectrum().frequencyHz()).anyMatch(f -> f > 0);
     }
 
-    private static Chart chart(List<Noise> drawn, String caption) {
+    private Chart chart(List<Noise> drawn, String caption) {
         double[] levels =
                 drawn.stream()
                         .flatMapToDouble(
@@ -74,18 +71,18 @@ final class NoiseSection {
         double high = DoubleStream.of(levels).max().orElse(-40);
         return Chart.of(
                         "noise-chart",
-                        "Noise of recorded silence in third-octave bands",
+                        words.say("noise.title"),
                         caption,
-                        Axis.audioFrequency(lowest(drawn), 20_000),
+                        Axis.audioFrequency(words, lowest(drawn), 20_000),
                         Axis.linear(
-                                "Level in the band, dB re reference",
+                                words.say("noise.axis-level"),
                                 10 * Math.floor((low - 3) / 10),
                                 10 * Math.ceil((high + 6) / 10)),
                         drawn.stream()
                                 .map(
                                         n ->
                                                 Series.of(
-                                                        Words.sentence(n.channel()),
+                                                        channel(n),
                                                         Look.of(n.channel(), false),
                                                         n.spectrum().frequencyHz(),
                                                         n.spectrum().levelDb(),
@@ -124,14 +121,12 @@ final class NoiseSection {
         return Math.max(10, Math.min(20, low));
     }
 
-    private static Chart.Mark mark(Noise noise, HumLine hum) {
+    private Chart.Mark mark(Noise noise, HumLine hum) {
         return new Chart.Mark(
                 hum.frequencyHz(),
                 hum.levelDb(),
                 Math.min(ResponseSection.MOST_DECIMALS, Numbers.decimals(hum.uncertaintyDb())),
-                Words.sentence(noise.channel()).charAt(0)
-                        + " "
-                        + Numbers.frequency(hum.frequencyHz()),
+                channel(noise).charAt(0) + " " + words.frequency(hum.frequencyHz()),
                 Look.of(noise.channel(), false),
                 true);
     }
@@ -143,100 +138,104 @@ final class NoiseSection {
                 .toList();
     }
 
-    private static String caption(List<Noise> drawn) {
+    private String caption(List<Noise> drawn) {
         List<String> sentences = new ArrayList<>();
         for (Noise noise : drawn) {
             List<HumLine> lines = strongest(noise);
-            sentences.add(
-                    lines.isEmpty()
-                            ? "No hum stands out of the hiss on the "
-                                    + noise.channel()
-                                    + " channel"
-                                    + from(noise)
-                                    + "."
-                            : "On the "
-                                    + noise.channel()
-                                    + " channel the strongest hum is "
-                                    + Numbers.level(lines.get(0).levelDb())
-                                    + " at "
-                                    + Numbers.frequency(lines.get(0).frequencyHz())
-                                    + ".");
+            sentences.add(lines.isEmpty() ? noHum(noise) : told(noise, lines.get(0)));
         }
         return String.join(" ", sentences);
     }
 
-    private static String from(Noise noise) {
-        return Find.value(noise.humThreshold()).isPresent()
-                ? "; a line from " + Numbers.level(noise.humThreshold().value()) + " up would"
-                : "";
+    private String told(Noise noise, HumLine hum) {
+        return words.say(
+                "noise.strongest-hum",
+                words.channel(noise.channel()),
+                words.level(hum.levelDb()),
+                words.frequency(hum.frequencyHz()));
     }
 
-    private static DataTable levels(Results results) {
+    private String noHum(Noise noise) {
+        String channel = words.channel(noise.channel());
+        return Find.value(noise.humThreshold()).isPresent()
+                ? words.say("noise.no-hum-from", channel, words.level(noise.humThreshold().value()))
+                : words.say("noise.no-hum", channel);
+    }
+
+    /** A channel with a capital letter. */
+    private String channel(Noise noise) {
+        return words.sentence(words.channel(noise.channel()));
+    }
+
+    private DataTable levels(Results results) {
         List<List<String>> rows =
                 results.noise().stream()
                         .map(
                                 n ->
                                         List.of(
-                                                Words.sentence(n.channel()),
-                                                Numbers.full(Find.figure(n.unweighted()), true),
-                                                Numbers.full(Find.figure(n.aWeighted()), true),
-                                                Numbers.full(Find.figure(n.itu468()), true),
-                                                Numbers.full(Find.figure(n.dynamicRange()), false)))
+                                                channel(n),
+                                                words.full(Find.figure(n.unweighted()), true),
+                                                words.full(Find.figure(n.aWeighted()), true),
+                                                words.full(Find.figure(n.itu468()), true),
+                                                words.full(Find.figure(n.dynamicRange()), false)))
                         .toList();
         return new DataTable(
-                "Noise of recorded silence, re reference",
+                words.say("noise.levels"),
                 List.of(
-                        "Channel",
+                        words.say("noise.head-channel"),
                         band(results),
-                        "A-weighted, rms",
-                        "ITU-R BS.468, quasi-peak",
-                        "Dynamic range"),
+                        words.say("noise.head-a-weighted"),
+                        words.say("noise.head-itu468"),
+                        words.say("noise.head-dynamic-range")),
                 rows);
     }
 
     /** The band that was measured, which the sample rate may cut short. */
-    private static String band(Results results) {
+    private String band(Results results) {
         return results.noise().stream()
                 .map(Noise::unweightedBandHz)
                 .filter(b -> b != null && b.length == 2)
                 .findFirst()
-                .map(b -> ends(b) + ", rms")
-                .orElse("Unweighted, rms");
+                .map(this::ends)
+                .orElseGet(() -> words.say("noise.head-unweighted"));
     }
 
-    private static String ends(double[] band) {
-        return Numbers.frequency(band[0])
-                + " to "
-                + Numbers.withUnit(Numbers.significant(band[1] / 1000, 4), "kHz");
+    private String ends(double[] band) {
+        return words.say(
+                "noise.head-band",
+                words.frequency(band[0]),
+                Numbers.withUnit(words.significant(band[1] / 1000, 4), "kHz"));
     }
 
-    private static DataTable beside(Results results) {
+    private DataTable beside(Results results) {
         return new DataTable(
-                "Noise beside a tone, mains, and an earlier recording",
+                words.say("noise.beside"),
                 List.of(
-                        "Channel",
-                        "Modulation noise, 10 Hz to 1 kHz, re the tone",
-                        "Mains frequency",
-                        "Hum would have been found from",
-                        "An earlier recording in the silence, re reference"),
+                        words.say("noise.head-channel"),
+                        words.say("noise.head-modulation"),
+                        words.say("noise.head-mains"),
+                        words.say("noise.head-threshold"),
+                        words.say("noise.head-residue")),
                 results.noise().stream()
                         .map(
                                 n ->
                                         List.of(
-                                                Words.sentence(n.channel()),
-                                                Numbers.full(
-                                                        Find.figure(n.modulationNoise()), true),
-                                                Numbers.full(
-                                                        Find.figure(n.mainsFrequency()), false),
-                                                Numbers.full(Find.figure(n.humThreshold()), true),
-                                                Numbers.full(Find.figure(n.residue()), true)))
+                                                channel(n),
+                                                words.full(Find.figure(n.modulationNoise()), true),
+                                                words.full(Find.figure(n.mainsFrequency()), false),
+                                                words.full(Find.figure(n.humThreshold()), true),
+                                                words.full(Find.figure(n.residue()), true)))
                         .toList());
     }
 
-    private static DataTable hum(Results results) {
+    private DataTable hum(Results results) {
         return new DataTable(
-                "mains lines",
-                List.of("Channel", "Frequency, Hz", "Level, dB re reference", "Uncertainty, dB"),
+                words.say("noise.hum"),
+                List.of(
+                        words.say("noise.head-channel"),
+                        words.say("noise.head-frequency"),
+                        words.say("noise.head-level"),
+                        words.say("noise.head-uncertainty")),
                 results.noise().stream()
                         .flatMap(
                                 n ->
@@ -244,12 +243,12 @@ final class NoiseSection {
                                                 .map(
                                                         h ->
                                                                 List.of(
-                                                                        Words.sentence(n.channel()),
-                                                                        Numbers.decimal(
+                                                                        channel(n),
+                                                                        words.decimal(
                                                                                 h.frequencyHz(), 2),
-                                                                        Numbers.signed(
+                                                                        words.signed(
                                                                                 h.levelDb(), 1),
-                                                                        Numbers.decimal(
+                                                                        words.decimal(
                                                                                 h.uncertaintyDb(),
                                                                                 1))))
                         .toList());

@@ -11,27 +11,32 @@ final class NoiseTable {
     private NoiseTable() {}
 
     /** The table: a row a band that any channel has, a column a channel. */
-    static DataTable of(List<Noise> drawn) {
-        List<String> heads = new ArrayList<>(List.of("Middle of the band"));
-        drawn.forEach(n -> heads.add(Words.sentence(n.channel()) + ", dB re reference"));
+    static DataTable of(Wording words, List<Noise> drawn) {
+        List<String> heads = new ArrayList<>(List.of(words.say("noise.head-middle")));
+        drawn.forEach(
+                n ->
+                        heads.add(
+                                words.say(
+                                        "noise.head-of-channel",
+                                        words.sentence(words.channel(n.channel())))));
         List<List<String>> rows =
                 drawn.stream()
                         .flatMapToDouble(n -> Arrays.stream(n.spectrum().frequencyHz()))
                         .distinct()
                         .sorted()
-                        .mapToObj(f -> row(drawn, f))
+                        .mapToObj(f -> row(words, drawn, f))
                         .toList();
-        return new DataTable("noise in third-octave bands", List.copyOf(heads), rows);
+        return new DataTable(words.say("noise.spectrum"), List.copyOf(heads), rows);
     }
 
-    private static List<String> row(List<Noise> drawn, double hz) {
-        List<String> cells = new ArrayList<>(List.of(Numbers.frequency(hz)));
-        drawn.forEach(n -> cells.add(level(n, hz)));
+    private static List<String> row(Wording words, List<Noise> drawn, double hz) {
+        List<String> cells = new ArrayList<>(List.of(words.frequency(hz)));
+        drawn.forEach(n -> cells.add(level(words, n, hz)));
         return List.copyOf(cells);
     }
 
-    private static String level(Noise noise, double hz) {
+    private static String level(Wording words, Noise noise, double hz) {
         int i = Arrays.binarySearch(noise.spectrum().frequencyHz(), hz);
-        return i < 0 ? DataTable.NOTHING : Numbers.signed(noise.spectrum().levelDb()[i], 1);
+        return i < 0 ? DataTable.NOTHING : words.signed(noise.spectrum().levelDb()[i], 1);
     }
 }

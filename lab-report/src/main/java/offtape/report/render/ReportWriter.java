@@ -42,7 +42,7 @@ public final class ReportWriter {
      */
     public static String html(Results results, LimitSet set, Language language) {
         Wording words = Wording.in(language);
-        LimitLines limits = new LimitLines(Bounds.of(set, results));
+        LimitLines limits = new LimitLines(words, Bounds.of(set, results));
         Markup opening =
                 new Markup()
                         .add(Opening.of(results))
@@ -60,19 +60,19 @@ public final class ReportWriter {
         if (VerdictSection.hasContent(results)) {
             sections.add(VerdictSection.of(results));
         }
-        sections.add(ResponseSection.of(results, limits));
+        sections.add(new ResponseSection(words).of(results, limits));
         if (LossSection.hasContent(results)) {
-            sections.add(LossSection.of(results));
+            sections.add(new LossSection(words).of(results));
         }
         boolean machine = Subject.of(results) == Subject.MACHINE;
         if (machine) {
             sections.add(SpeedSection.of(results, limits));
         }
-        sections.add(DistortionSection.of(results, limits));
-        sections.add(NoiseSection.of(results));
-        sections.add(ChannelsSection.of(results, limits));
+        sections.add(new DistortionSection(words).of(results, limits));
+        sections.add(new NoiseSection(words).of(results));
+        sections.add(new ChannelsSection(words).of(results, limits));
         if (machine) {
-            sections.add(DropoutsSection.of(results));
+            sections.add(new DropoutsSection(words).of(results));
         }
         if (InterfaceSection.hasContent(results)) {
             sections.add(InterfaceSection.of(results));

@@ -5,72 +5,84 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
+import offtape.core.text.Language;
 import offtape.core.unit.Quantity;
 import offtape.report.headline.Find;
 import offtape.report.result.Response;
 import offtape.report.result.Results;
 
-/** How evenly tones of different pitch come back. */
-final class ResponseSection {
+/**
+ * How evenly tones of different pitch come back.
+ *
+ * @param words of the reader's language
+ */
+record ResponseSection(Wording words) {
 
     /** Hundredths of a decibel are the finest that is of use. */
     static final int MOST_DECIMALS = 2;
 
     private static final double EDGE_DB = -3;
 
-    private ResponseSection() {}
-
     /** The section. */
-    static Section of(Results results, LimitLines limits) {
-        Markup body =
-                Section.paragraph(
-                        "Does every tone come back as strong as it went in? The line would be flat"
-                                + " if nothing were changed on the way; the edges are where it has"
-                                + " fallen by 3 dB.");
+    Section of(Results results, LimitLines limits) {
+        Markup body = Section.paragraph(words, words.say("response.intro"));
         List<Response> curves =
                 results.response().stream().filter(r -> r.frequencyHz().length > 0).toList();
         if (curves.isEmpty()) {
-            body.add(Section.paragraph("No sweep was found in this recording."));
+            body.add(Section.paragraph(words, words.say("response.no-sweep")));
         } else {
-            String caption = caption(results) + limits.responseWords(levelAxis(curves));
-            body.add(Section.figure(caption, List.of(chart(results, curves, limits, caption))));
+            String caption = caption(results) + limits.responseWords(levelAxis(words, curves));
+            body.add(
+                    Section.figure(
+                            words, caption, List.of(chart(results, curves, limits, caption))));
             if (BandsFigure.hasContent(results)) {
+                BandsFigure bands = new BandsFigure(words);
                 body.add(
                         Section.figure(
-                                BandsFigure.caption(results),
-                                List.of(BandsFigure.chart(results, frequencyAxis(curves)))));
+                                words,
+                                bands.caption(results),
+                                List.of(bands.chart(results, frequencyAxis(words, curves)))));
             }
         }
         if (!results.response().isEmpty()) {
             body.add(edges(results).open());
-            body.add(BandsFigure.table(results).folded());
-            body.add(ContourTable.of(results).folded());
-            body.add(LevelFigure.of(results, frequencyAxis(curves)));
+            body.add(new BandsFigure(words).table(results).folded(words));
+            body.add(new ContourTable(words).of(results).folded(words));
+            body.add(new LevelFigure(words).of(results, frequencyAxis(words, curves)));
         }
-        body.add(ResponseTable.of(results).folded());
-        return new Section("response", "Frequency response", body);
+        body.add(ResponseTable.of(words, results).folded(words));
+        return new Section("response", words.say("response.heading"), body);
     }
 
-    private static Chart chart(
-            Results results, List<Response> curves, LimitLines limits, String caption) {
+    private Chart chart(Results results, List<Response> curves, LimitLines limits, String caption) {
         double quiet = Find.sweepLevels(results).get(0);
+        ResponseWords names = new ResponseWords(words);
         Stream<Series> machine =
                 curves.stream()
-                        .map(r -> series(r, label(r), Look.of(r.channel(), r.levelDb() != quiet)));
+                        .map(
+                                r ->
+                                        series(
+                                                r,
+                                                names.label(r),
+                                                Look.of(r.channel(), r.levelDb() != quiet)));
         List<Series> series = Stream.concat(machine, ownOfInterface(results)).toList();
         return Chart.of(
                         "response-chart",
-                        "Frequency response of both channels",
+                        words.say("response.title"),
                         caption,
-                        frequencyAxis(curves),
-                        levelAxis(curves),
+                        frequencyAxis(words, curves),
+                        levelAxis(words, curves),
                         series)
                 .withRules(List.of(new Chart.Rule(EDGE_DB, "−3 dB")))
-                .withLimits(limits.response(levelAxis(curves)))
+                .withLimits(limits.response(levelAxis(words, curves)))
                 .withMarks(
                         curves.stream()
                                 .filter(r -> r.levelDb() == quiet)
-                                .flatMap(r -> Stream.concat(edgeMarks(r), ContourTable.marks(r)))
+                                .flatMap(
+                                        r ->
+                                                Stream.concat(
+                                                        edgeMarks(r),
+                                                        new ContourTable(words).marks(r)))
                                 .toList());
     }
 
@@ -81,7 +93,7 @@ final class ResponseSection {
     }
 
     /** The first of the interface's own curves; the other is like it as a rule. */
-    private static Stream<Series> ownOfInterface(Results results) {
+    private Stream<Series> ownOfInterface(Results results) {
         return results.interfaceShare() == null
                 ? Stream.empty()
                 : results.interfaceShare().responses().stream()
@@ -89,27 +101,39 @@ final class ResponseSection {
                         .map(
                                 c ->
                                         Series.of(
-                                                "Interface, " + c.channel(),
+                                                words.say(
+                                                        "response.interface",
+                                                        words.channel(c.channel())),
                                                 Look.WHOLE,
                                                 c.frequencyHz(),
                                                 c.magnitudeDb(),
                                                 MOST_DECIMALS));
     }
 
-    /** Audio frequencies, and what the curves hold beyond them. */
+    /** The same in English. */
     static Axis frequencyAxis(List<Response> curves) {
+        return frequencyAxis(Wording.in(Language.ENGLISH), curves);
+    }
+
+    /** Audio frequencies, and what the curves hold beyond them. */
+    static Axis frequencyAxis(Wording words, List<Response> curves) {
         double low = frequencies(curves).filter(f -> f > 0).min().orElse(20);
         double high = frequencies(curves).max().orElse(20_000);
         return Axis.audioFrequency(
-                Math.max(10, Math.min(20, low)), Math.min(48_000, Math.max(20_000, high)));
+                words, Math.max(10, Math.min(20, low)), Math.min(48_000, Math.max(20_000, high)));
+    }
+
+    /** The same in English. */
+    static Axis levelAxis(List<Response> curves) {
+        return levelAxis(Wording.in(Language.ENGLISH), curves);
     }
 
     /** From the lowest to the highest level that is worth showing, in steps of 5 dB. */
-    static Axis levelAxis(List<Response> curves) {
+    static Axis levelAxis(Wording words, List<Response> curves) {
         double low = levels(curves).min().orElse(0);
         double high = levels(curves).max().orElse(0);
         return Axis.linear(
-                "Level, dB re 1 kHz",
+                words.say("response.axis-level"),
                 Math.max(-30, Math.min(-10, 5 * Math.floor(low / 5))),
                 Math.min(20, Math.max(5, 5 * Math.ceil((high + 1) / 5))));
     }
@@ -124,8 +148,8 @@ final class ResponseSection {
                 .filter(Double::isFinite);
     }
 
-    private static Stream<Chart.Mark> edgeMarks(Response response) {
-        String initial = Words.sentence(response.channel()).substring(0, 1);
+    private Stream<Chart.Mark> edgeMarks(Response response) {
+        String initial = new ResponseWords(words).initial(response);
         return Stream.of(response.lowerEdge(), response.upperEdge())
                 .map(Find::figure)
                 .filter(Quantity::isKnown)
@@ -135,85 +159,76 @@ final class ResponseSection {
                                         edge.value(),
                                         EDGE_DB,
                                         0,
-                                        initial + " " + Numbers.frequency(edge.value()),
+                                        initial + " " + words.frequency(edge.value()),
                                         Look.of(response.channel(), false),
                                         false));
     }
 
-    private static String caption(Results results) {
+    private String caption(Results results) {
         List<String> sentences = new ArrayList<>();
         for (double level : Find.sweepLevels(results)) {
             List<String> parts =
                     Find.CHANNELS.stream()
                             .flatMap(c -> Find.response(results, c, level).stream())
-                            .map(ResponseSection::band)
+                            .map(this::band)
                             .toList();
-            sentences.add("At " + shortLevel(level) + " " + Words.list(parts) + ".");
+            sentences.add(
+                    words.say(
+                            "response.at-level",
+                            new ResponseWords(words).level(level),
+                            words.list(parts)));
         }
         return String.join(" ", sentences);
     }
 
-    private static String band(Response response) {
+    private String band(Response response) {
         Quantity lower = Find.figure(response.lowerEdge());
         Quantity upper = Find.figure(response.upperEdge());
-        String who = "the " + response.channel() + " channel ";
+        String channel = words.channel(response.channel());
         if (lower.isKnown() && upper.isKnown()) {
-            return who
-                    + "keeps within 3 dB from "
-                    + Numbers.frequency(lower.value())
-                    + " to "
-                    + Numbers.frequency(upper.value());
+            return words.say(
+                    "response.keeps",
+                    channel,
+                    words.frequency(lower.value()),
+                    words.frequency(upper.value()));
         }
         if (upper.isKnown()) {
-            return who + "keeps within 3 dB up to " + Numbers.frequency(upper.value());
+            return words.say("response.keeps-up-to", channel, words.frequency(upper.value()));
         }
-        if (lower.isKnown()) {
-            return who + "keeps within 3 dB down to " + Numbers.frequency(lower.value());
-        }
-        return who + "has no edges that could be told";
+        return lower.isKnown()
+                ? words.say("response.keeps-down-to", channel, words.frequency(lower.value()))
+                : words.say("response.no-edges", channel);
     }
 
-    private static DataTable edges(Results results) {
+    private DataTable edges(Results results) {
         List<List<String>> rows =
                 results.response().stream()
                         .map(
                                 r ->
                                         List.of(
-                                                who(r),
-                                                Numbers.full(Find.figure(r.lowerEdge()), false),
-                                                Numbers.full(Find.figure(r.upperEdge()), false),
-                                                Numbers.full(Find.figure(r.ripple()), false),
+                                                new ResponseWords(words).who(r),
+                                                words.full(Find.figure(r.lowerEdge()), false),
+                                                words.full(Find.figure(r.upperEdge()), false),
+                                                words.full(Find.figure(r.ripple()), false),
                                                 rippleBand(r)))
                         .toList();
         return new DataTable(
-                "Edges at −3 dB re 1 kHz, and ripple",
+                words.say("response.edges"),
                 List.of(
-                        "Channel, sweep level",
-                        "Lower edge",
-                        "Upper edge",
-                        "Ripple, ±",
-                        "Ripple within"),
+                        words.say("response.head-who"),
+                        words.say("response.head-lower-edge"),
+                        words.say("response.head-upper-edge"),
+                        words.say("response.head-ripple"),
+                        words.say("response.head-ripple-band")),
                 rows);
     }
 
-    private static String rippleBand(Response r) {
+    private String rippleBand(Response r) {
         return Find.figure(r.ripple()).isKnown()
-                ? Numbers.frequency(r.rippleFromHz()) + " to " + Numbers.frequency(r.rippleToHz())
+                ? words.say(
+                        "response.from-to",
+                        words.frequency(r.rippleFromHz()),
+                        words.frequency(r.rippleToHz()))
                 : DataTable.NOTHING;
-    }
-
-    /** The direct label of a curve. */
-    static String label(Response r) {
-        return Words.sentence(r.channel()) + " at " + shortLevel(r.levelDb());
-    }
-
-    /** The head of a row. */
-    static String who(Response r) {
-        return Words.sentence(r.channel()) + ", " + shortLevel(r.levelDb());
-    }
-
-    /** A programme level: {@code −20 dB}, {@code 0 dB}. */
-    static String shortLevel(double levelDb) {
-        return Numbers.withUnit(Numbers.significant(levelDb, 3), "dB");
     }
 }

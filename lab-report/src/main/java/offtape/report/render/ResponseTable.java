@@ -3,6 +3,7 @@ package offtape.report.render;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import offtape.core.text.Language;
 import offtape.report.result.Response;
 import offtape.report.result.Results;
 
@@ -17,53 +18,51 @@ final class ResponseTable {
     private ResponseTable() {}
 
     /** The table of one session: a column a curve, and the largest uncertainty of each row. */
-    static DataTable of(Results results) {
+    static DataTable of(Wording words, Results results) {
         List<Response> curves =
                 results.response().stream().filter(r -> r.frequencyHz().length > 0).toList();
-        return of(
-                curves,
-                curves.stream()
-                        .map(
-                                r ->
-                                        Words.sentence(r.channel())
-                                                + " at "
-                                                + ResponseSection.shortLevel(r.levelDb()))
-                        .toList());
+        ResponseWords names = new ResponseWords(words);
+        return of(words, curves, curves.stream().map(names::label).toList());
+    }
+
+    /** The same in English. */
+    static DataTable of(List<Response> curves, List<String> labels) {
+        return of(Wording.in(Language.ENGLISH), curves, labels);
     }
 
     /** The table of any curves, each with a point at least, under heads of their own. */
-    static DataTable of(List<Response> curves, List<String> labels) {
-        List<String> heads = new ArrayList<>(List.of("Frequency"));
+    static DataTable of(Wording words, List<Response> curves, List<String> labels) {
+        List<String> heads = new ArrayList<>(List.of(words.say("response.head-frequency")));
         labels.forEach(label -> heads.add(label + ", dB"));
-        heads.add("Uncertainty, ± dB");
+        heads.add(words.say("response.head-uncertainty"));
         List<List<String>> rows =
                 Arrays.stream(USUAL_HZ)
                         .filter(f -> curves.stream().anyMatch(r -> holds(r, f)))
-                        .mapToObj(f -> row(curves, f))
+                        .mapToObj(f -> row(words, curves, f))
                         .toList();
-        return new DataTable("response, dB re 1 kHz", List.copyOf(heads), rows);
+        return new DataTable(words.say("response.table"), List.copyOf(heads), rows);
     }
 
-    private static List<String> row(List<Response> curves, double hz) {
-        List<String> cells = new ArrayList<>(List.of(usual(hz)));
+    private static List<String> row(Wording words, List<Response> curves, double hz) {
+        List<String> cells = new ArrayList<>(List.of(usual(words, hz)));
         double uncertainty = 0;
         for (Response r : curves) {
             if (holds(r, hz)) {
-                cells.add(Numbers.signed(at(r, r.magnitudeDb(), hz), 1));
+                cells.add(words.signed(at(r, r.magnitudeDb(), hz), 1));
                 uncertainty = Math.max(uncertainty, at(r, r.uncertaintyDb(), hz));
             } else {
                 cells.add(DataTable.NOTHING);
             }
         }
-        cells.add(Numbers.decimal(uncertainty, 2));
+        cells.add(words.decimal(uncertainty, 2));
         return List.copyOf(cells);
     }
 
     /** The trade's own way of writing: {@code 31.5 Hz}, {@code 12.5 kHz}. */
-    private static String usual(double hz) {
+    private static String usual(Wording words, double hz) {
         return hz < 1000
-                ? Numbers.significant(hz, 4) + " Hz"
-                : Numbers.significant(hz / 1000, 4) + " kHz";
+                ? words.significant(hz, 4) + " Hz"
+                : words.significant(hz / 1000, 4) + " kHz";
     }
 
     private static boolean holds(Response response, double hz) {

@@ -41,9 +41,4 @@ record UsefulRange(double fromDb, double toDb) {
         double to = ranges.stream().mapToDouble(r -> r.orElseThrow().toDb()).min().orElseThrow();
         return from < to ? Optional.of(new UsefulRange(from, to)) : Optional.empty();
     }
-
-    /** The range in words: {@code +1.2 dB to +5.8 dB}. */
-    String words() {
-        return Numbers.level(fromDb) + " to " + Numbers.level(toDb);
-    }
 }

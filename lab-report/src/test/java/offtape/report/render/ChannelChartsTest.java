@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import offtape.core.text.Language;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Channels;
 import offtape.report.result.CrosstalkCurve;
@@ -44,7 +45,9 @@ class ChannelChartsTest {
                                         new Double[] {1., 1., 1.},
                                         floor)),
                         null);
-        Chart chart = ChannelCharts.crosstalk(channels, LimitLines.NONE, "");
+        Chart chart =
+                new ChannelCharts(Wording.in(Language.ENGLISH))
+                        .crosstalk(channels, LimitLines.NONE, "");
         assertTrue(chart.y().min() < db && chart.y().max() > db, () -> chart.y().toString());
     }
 }

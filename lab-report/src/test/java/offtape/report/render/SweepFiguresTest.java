@@ -9,6 +9,7 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import java.util.List;
 import java.util.Set;
+import offtape.core.text.Language;
 import offtape.reference.Schemas;
 import offtape.report.result.HarmonicCurve;
 import offtape.report.result.Response;
@@ -18,6 +19,8 @@ import org.junit.jupiter.api.Test;
 
 /** What the sweeps tell beside the response, in report, tables and results. */
 final class SweepFiguresTest {
+
+    private static final Wording WORDS = Wording.in(Language.ENGLISH);
 
     private static String plain(Markup markup) {
         return markup.toString().replace('\u00a0', ' ');
@@ -38,11 +41,11 @@ final class SweepFiguresTest {
     /** Scenario: 58 Hz ± 2 % to 0.55 · 15.2 kHz; ± 3 dB is not left before the sweep's 20 Hz. */
     @Test
     void bandsTellTheirEndsOrThatTheSweepEndsFirst() {
-        String table = plain(BandsFigure.table(Scenario.before()).open());
+        String table = plain(new BandsFigure(WORDS).table(Scenario.before()).open());
         assertTrue(table.contains("58.0 Hz ± 1.2 Hz"), table);
         assertTrue(table.contains("8.36 kHz ± 0.17 kHz"), table);
         assertTrue(table.contains("20 Hz or lower (end of the sweep)"), table);
-        String caption = BandsFigure.caption(Scenario.before()).replace('\u00a0', ' ');
+        String caption = new BandsFigure(WORDS).caption(Scenario.before()).replace('\u00a0', ' ');
         assertTrue(caption.contains("from 58 Hz to 8.36 kHz on the left channel"), caption);
     }
 
@@ -50,7 +53,7 @@ final class SweepFiguresTest {
     @Test
     void everyBarHasItsRow() {
         Results results = Scenario.before();
-        Chart chart = BandsFigure.chart(results, Axis.audioFrequency(20, 20_000));
+        Chart chart = new BandsFigure(WORDS).chart(results, Axis.audioFrequency(20, 20_000));
         assertEquals(
                 List.of("R ±1", "L ±1", "R ±2", "L ±2", "R ±3", "L ±3"),
                 chart.y().ticks().stream().map(Tick::label).toList());
@@ -61,36 +64,41 @@ final class SweepFiguresTest {
     @Test
     void peaksAreMarkedAndListedWithTheirWavelength() {
         Response left = Scenario.before().response().get(0);
-        Chart.Mark mark = ContourTable.marks(left).findFirst().orElseThrow();
+        Chart.Mark mark = new ContourTable(WORDS).marks(left).findFirst().orElseThrow();
         assertEquals("L peak 71 Hz", mark.label().replace('\u00a0', ' '));
         assertEquals(1.45, mark.y());
-        String table = plain(ContourTable.of(Scenario.before()).open());
+        String table = plain(new ContourTable(WORDS).of(Scenario.before()).open());
         assertTrue(table.contains("+1.45 dB ± 0.06 dB"), table);
         assertTrue(table.contains("2.7 mm"), table);
-        assertTrue(ContourTable.of(with(List.of())).rows().isEmpty());
+        assertTrue(new ContourTable(WORDS).of(with(List.of())).rows().isEmpty());
     }
 
     /** 2 · (10 000 / 9600)² = 2.17 dB on the left. */
     @Test
     void theLossOfTheLouderSweepIsTold() {
-        String figure = plain(LevelFigure.of(Scenario.before(), Axis.audioFrequency(20, 20_000)));
+        String figure =
+                plain(
+                        new LevelFigure(WORDS)
+                                .of(Scenario.before(), Axis.audioFrequency(20, 20_000)));
         assertTrue(figure.contains("the left channel loses 2.17 dB from −20 dB to 0 dB"), figure);
         List<Response> quiet = Scenario.before().response().subList(0, 2);
-        assertEquals("", LevelFigure.of(with(quiet), Axis.audioFrequency(20, 20_000)).toString());
+        assertEquals(
+                "",
+                new LevelFigure(WORDS).of(with(quiet), Axis.audioFrequency(20, 20_000)).toString());
     }
 
     @Test
     void harmonicsUnderTheirFloorAreNotDrawn() {
-        String figure = plain(HarmonicsFigure.of(Scenario.before()));
+        String figure = plain(new HarmonicsFigure(WORDS).of(Scenario.before()));
         assertTrue(figure.contains("Left K3"), figure);
         assertTrue(figure.contains("&lt; 0.8"), "four times the floor of 0.2 %");
         HarmonicCurve lost =
                 new HarmonicCurve(3, List.of(new HarmonicCurve.Point(1000, null, null, 0.5)));
         Response response = Scenario.before().response().get(2).withHarmonics(List.of(lost));
-        String nothing = plain(HarmonicsFigure.of(with(List.of(response))));
+        String nothing = plain(new HarmonicsFigure(WORDS).of(with(List.of(response))));
         assertFalse(nothing.contains("<svg"), nothing);
         assertTrue(nothing.contains("No harmonic of the sweep at 0 dB stands above the noise."));
-        assertEquals("", HarmonicsFigure.of(with(List.of())).toString());
+        assertEquals("", new HarmonicsFigure(WORDS).of(with(List.of())).toString());
     }
 
     @Test
