@@ -65,22 +65,26 @@ final class InterfaceNotes {
         List<String> parts = new ArrayList<>();
         parts.add(SAID.say("limits"));
         for (int i = 0; i < limits.size(); i++) {
-            parts.add(limit(limits.get(i), i + 1 < limits.size() ? "-more" : "-last"));
+            parts.add(limit(limits.get(i), i + 1 < limits.size() ? "more" : "last"));
         }
         parts.add(SAID.say("limits-remedy"));
         return String.join(" ", parts);
     }
 
-    /** One figure that is limited; only a channel's own can be without a share. */
+    /**
+     * One figure that is limited; only one of a channel can be without a share.
+     *
+     * @param place {@code last} or, if others follow, {@code more}
+     */
     private static String limit(InterfaceShare.Entry entry, String place) {
         if (entry.sharePercent() == null) {
-            String key = "limit-value-" + entry.channel() + place;
+            String key = "limit-value-" + entry.channel() + "-" + place;
             return SAID.say(key, entry.figure(), entry.own());
         }
         String what =
                 entry.channel() == null
                         ? entry.figure()
                         : SAID.say("figure-" + entry.channel(), entry.figure());
-        return SAID.say("limit-share" + place, what, entry.sharePercent());
+        return SAID.say("limit-share-" + place, what, entry.sharePercent());
     }
 }
