@@ -28,6 +28,7 @@ public final class Translation {
 
     private static final Pattern SENTENCE_END = Pattern.compile("(?<=[.!?:;]) (?=\\S)");
     private static final String AND = " and ";
+    private static final String OR = " or ";
     private static final String TO = " to ";
     private static final String COMMA = ", ";
 
@@ -113,7 +114,23 @@ public final class Translation {
         if (range.isPresent()) {
             return range;
         }
-        return SENTENCE_END.matcher(text).find() ? Optional.empty() : byPattern(text);
+        return SENTENCE_END.matcher(text).find()
+                ? Optional.empty()
+                : byPattern(text).or(() -> atBeginning(text));
+    }
+
+    /** A word that has a capital letter only because a sentence begins with it. */
+    private Optional<String> atBeginning(String text) {
+        boolean isWord =
+                text.length() > 1
+                        && Character.isUpperCase(text.charAt(0))
+                        && Character.isLowerCase(text.charAt(1));
+        return isWord
+                ? Optional.ofNullable(
+                                whole.get(
+                                        Character.toLowerCase(text.charAt(0)) + text.substring(1)))
+                        .map(said -> Character.toUpperCase(said.charAt(0)) + said.substring(1))
+                : Optional.empty();
     }
 
     private Optional<String> byPattern(String text) {
@@ -131,7 +148,7 @@ public final class Translation {
     private String parts(String text) {
         String[] sentences = SENTENCE_END.split(text);
         if (sentences.length == 1) {
-            return listed(text).orElse(text);
+            return listed(text).or(() -> either(text)).orElse(text);
         }
         List<String> out = new ArrayList<>();
         int from = 0;
@@ -167,6 +184,25 @@ public final class Translation {
         return text.contains(COMMA) ? items(text) : Optional.empty();
     }
 
+    /** One thing or another, if each of them is known. */
+    private Optional<String> either(String text) {
+        int or = text.lastIndexOf(OR);
+        if (or < 0) {
+            return Optional.empty();
+        }
+        String before = text.substring(0, or);
+        Optional<String> first = known(before).or(() -> listed(before)).or(() -> either(before));
+        Optional<String> last = known(text.substring(or + OR.length()));
+        return first.isPresent() && last.isPresent()
+                ? Optional.of(
+                        first.get()
+                                + " "
+                                + whole.getOrDefault(OR.strip(), OR.strip())
+                                + " "
+                                + last.get())
+                : Optional.empty();
+    }
+
     private Optional<String> items(String text) {
         List<String> out = new ArrayList<>();
         for (String part : text.split(COMMA)) {
@@ -187,7 +223,7 @@ public final class Translation {
         if (Amount.is(part)) {
             return Optional.of(Amount.in(language, part));
         }
-        return range(part).or(() -> byPattern(part));
+        return range(part).or(() -> byPattern(part)).or(() -> atBeginning(part));
     }
 
     private String joined() {

@@ -18,6 +18,21 @@ class TranslationTest {
     }
 
     @Test
+    void choicesAreToldIfAllOfThemAreKnown() {
+        assertEquals("links oder rechts", GERMAN.of("left or right"));
+        assertEquals("links, rechts oder beide", GERMAN.of("left, right or both"));
+        assertEquals("links oder rechts oder beide", GERMAN.of("left or right or both"));
+        assertEquals("left or elsewhere", GERMAN.of("left or elsewhere"));
+    }
+
+    @Test
+    void aWordAtTheBeginningOfASentenceIsKnown() {
+        assertEquals("Links", GERMAN.of("Left"));
+        assertEquals("Links und rechts", GERMAN.of("Left and right"));
+        assertEquals("LEFT", GERMAN.of("LEFT"));
+    }
+
+    @Test
     void whatNoBundleKnowsStaysAsItIs() {
         assertEquals("Workshop 1.5 two-track", GERMAN.of("Workshop 1.5 two-track"));
         assertEquals("Nothing. Like this!", GERMAN.of("Nothing. Like this!"));

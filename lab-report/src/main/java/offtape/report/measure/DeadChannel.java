@@ -3,6 +3,7 @@ package offtape.report.measure;
 import java.util.List;
 import java.util.stream.Stream;
 import offtape.core.programme.Cue;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.measure.sweep.FollowedSweep;
@@ -12,12 +13,14 @@ import offtape.report.result.Response;
 /** What is said of a channel that does not return the programme: nothing, and why. */
 final class DeadChannel {
 
+    private static final Sentences SAID = Sentences.near(DeadChannel.class);
+
     private final String channel;
     private final Quantity reason;
 
     DeadChannel(int channel) {
         this.channel = ProgrammeReturn.channelName(channel);
-        this.reason = Quantity.unknown("The " + this.channel + " channel is dead.");
+        this.reason = Quantity.unknown(SAID.say("dead-channel", this.channel));
     }
 
     /**

@@ -2,9 +2,9 @@ package offtape.report.measure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import offtape.core.fault.Background;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.measure.channel.CrosstalkMeasure;
@@ -15,6 +15,8 @@ import offtape.report.result.Speed;
 
 /** What the reader of the figures should know about the recording itself. */
 final class HealthCheck {
+
+    private static final Sentences SAID = Sentences.near(HealthCheck.class);
 
     private static final double LOUD_DBFS = -6;
     private static final double QUIET_DBFS = -45;
@@ -44,22 +46,10 @@ final class HealthCheck {
         clipping();
         polarity(polarity);
         if (crosstalk.swapped()) {
-            add(
-                    "warning",
-                    "swapped-channels",
-                    "Left and right are exchanged somewhere between programme and recording: figures"
-                            + " named left are those of the right track. Exchange the cables or the"
-                            + " channels of the recording.");
+            add("warning", "swapped-channels", SAID.say("swapped-channels"));
         }
         if (speed.drift().isKnown() && speed.drift().value() > LARGE_DRIFT_PERCENT) {
-            add(
-                    "warning",
-                    "drift",
-                    String.format(
-                            Locale.ROOT,
-                            "The speed drifts by %.2f %% over the speed tone: let the machine warm up,"
-                                    + " then record again.",
-                            speed.drift().value()));
+            add("warning", "drift", SAID.say("drift", speed.drift().value()));
         }
         notes.addAll(RecordingNotes.of(ret.recording()));
         notes.sort((a, b) -> rank(a.severity()) - rank(b.severity()));
@@ -76,24 +66,14 @@ final class HealthCheck {
 
     private void levels(ReferenceLevels reference) {
         if (reference == null) {
-            add(
-                    "blocking",
-                    "no-reference",
-                    "The recording holds no reference tone, so no level can be stated.");
+            add("blocking", "no-reference", SAID.say("no-reference"));
             return;
         }
         weakChannel(reference);
         for (int c = 0; c < ret.channels(); c++) {
             String name = ProgrammeReturn.channelName(c);
             if (!reference.heard(c)) {
-                add(
-                        "blocking",
-                        "dead-channel",
-                        "The "
-                                + name
-                                + " channel is dead: the reference tone is not heard on it, or only as"
-                                + " crosstalk of the other. Its figures are left out. Check cable,"
-                                + " connector and track selector.");
+                add("blocking", "dead-channel", SAID.say("channel-dead", name));
                 continue;
             }
             double dbfs = Decibels.ofAmplitude(reference.peaks()[c]);
@@ -101,14 +81,7 @@ final class HealthCheck {
                 add(
                         "warning",
                         dbfs > LOUD_DBFS ? "too-loud" : "too-quiet",
-                        String.format(
-                                Locale.ROOT,
-                                "The reference tone returns at %.1f dBFS on the %s channel; it was sent"
-                                        + " at %.1f dBFS. Set the input gain so that the two agree within"
-                                        + " some decibels.",
-                                dbfs,
-                                name,
-                                ret.sheet().referenceDbfs()));
+                        SAID.say("reference-level", dbfs, name, ret.sheet().referenceDbfs()));
             }
         }
     }
@@ -122,10 +95,8 @@ final class HealthCheck {
             add(
                     "warning",
                     "weak-channel",
-                    String.format(
-                            Locale.ROOT,
-                            "The %s channel returns the reference tone %.1f dB weaker than the other:"
-                                    + " check its connections, the head and the level controls.",
+                    SAID.say(
+                            "weak-channel",
                             ProgrammeReturn.channelName(db < 0 ? 1 : 0),
                             Math.abs(db)));
         }
@@ -136,9 +107,9 @@ final class HealthCheck {
             add(
                     "warning",
                     "opposite-channels",
-                    "One channel comes back inverted against the other: check the wiring of the "
-                            + ProgrammeReturn.channelName(polarity.oddChannel())
-                            + " channel.");
+                    SAID.say(
+                            "opposite-channels",
+                            ProgrammeReturn.channelName(polarity.oddChannel())));
         }
     }
 
@@ -160,11 +131,8 @@ final class HealthCheck {
                 add(
                         "warning",
                         "clipping",
-                        String.format(
-                                Locale.ROOT,
-                                "The %s channel is clipped in %d places, first at %.2f s, at %.1f dBFS:"
-                                        + " the converter or a stage before it is overloaded, and its"
-                                        + " distortion is in the figures. Lower the input gain.",
+                        SAID.say(
+                                "clipping",
                                 ProgrammeReturn.channelName(c),
                                 scan.runs(c),
                                 (double) scan.firstFrame(c) / ret.recording().sampleRateHz(),

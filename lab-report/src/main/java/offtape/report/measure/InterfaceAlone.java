@@ -2,6 +2,7 @@ package offtape.report.measure;
 
 import java.util.List;
 import java.util.Set;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.result.DropoutSummary;
 import offtape.report.result.HealthNote;
@@ -11,7 +12,9 @@ import offtape.report.result.Results;
 /** The results of a loopback: the same figures as of a machine, but what only tape can have. */
 final class InterfaceAlone {
 
-    private static final String NO_TAPE = "No tape was in the way; the interface measured itself.";
+    private static final Sentences SAID = Sentences.near(InterfaceAlone.class);
+
+    private static final String NO_TAPE = SAID.say("no-tape");
 
     /** What these say is of tape. */
     private static final Set<String> OF_TAPE =

@@ -2,8 +2,8 @@ package offtape.report.measure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
+import offtape.core.text.Sentences;
 import offtape.core.transport.CaptureMode;
 import offtape.report.measure.loopback.KnownInterface;
 import offtape.report.result.HealthNote;
@@ -11,6 +11,8 @@ import offtape.report.result.InterfaceShare;
 
 /** What the reader should know of an interface that was taken out. */
 final class InterfaceNotes {
+
+    private static final Sentences SAID = Sentences.near(InterfaceNotes.class);
 
     /** A machine that is lined up returns the reference tone as it was sent, within this. */
     private static final double LEVEL_DB = 3;
@@ -33,59 +35,56 @@ final class InterfaceNotes {
     static List<HealthNote> of(
             KnownInterface known, InterfaceShare share, String mode, List<LevelChange> changes) {
         List<HealthNote> notes = new ArrayList<>();
-        notes.add(
-                new HealthNote(
-                        "note",
-                        "loopback-used",
-                        "The interface as it measured itself in the recording of "
-                                + known.use().madeAt()
-                                + " was taken out of response, delay and noise; its distortion and"
-                                + " crosstalk are in the uncertainties."
-                                + (CaptureMode.REFERENCE_TAPE.key().equals(mode)
-                                        ? " That loopback holds the interface's output as well, which"
-                                                + " was not in use while this tape was replayed."
-                                        : "")));
-        String limits =
-                share.entries().stream()
-                        .filter(InterfaceShare.Entry::limits)
-                        .map(InterfaceNotes::words)
-                        .collect(Collectors.joining("; "));
+        notes.add(new HealthNote("note", "loopback-used", used(known.use().madeAt(), mode)));
+        List<InterfaceShare.Entry> limits =
+                share.entries().stream().filter(InterfaceShare.Entry::limits).toList();
         if (!limits.isEmpty()) {
-            notes.add(
-                    new HealthNote(
-                            "warning",
-                            "interface-limits",
-                            "The interface itself limits what can be told of the machine: "
-                                    + limits
-                                    + ". Against its noise raise the level at its input, against its"
-                                    + " distortion lower it, or use a better one."));
+            notes.add(new HealthNote("warning", "interface-limits", limited(limits)));
         }
         String levels =
                 changes.stream()
                         .filter(c -> Math.abs(c.db()) > LEVEL_DB)
-                        .map(c -> String.format(Locale.ROOT, "%+.1f dB %s", c.db(), c.channel()))
+                        .map(c -> SAID.say("gain-" + c.channel(), c.db()))
                         .collect(Collectors.joining(", "));
         if (!levels.isEmpty()) {
             notes.add(
                     new HealthNote(
-                            "warning",
-                            "interface-gain-changed",
-                            "The reference tone comes back at another level than in the loopback ("
-                                    + levels
-                                    + "). If a gain of the interface was changed in between, make the"
-                                    + " loopback again; the uncertainty of the noise allows for it."));
+                            "warning", "interface-gain-changed", SAID.say("gain-changed", levels)));
         }
         return notes;
     }
 
-    private static String words(InterfaceShare.Entry entry) {
-        String what = entry.figure() + (entry.channel() == null ? "" : ", " + entry.channel());
-        return entry.sharePercent() == null
-                ? String.format(Locale.ROOT, "%s (%.1f %s)", what, entry.own(), entry.unit())
-                : String.format(
-                        Locale.ROOT,
-                        "%s (its own is %.0f %% of what was heard)",
-                        what,
-                        entry.sharePercent());
+    private static String used(String madeAt, String mode) {
+        String used = SAID.say("loopback-used", madeAt);
+        return CaptureMode.REFERENCE_TAPE.key().equals(mode)
+                ? used + " " + SAID.say("loopback-output")
+                : used;
+    }
+
+    private static String limited(List<InterfaceShare.Entry> limits) {
+        List<String> parts = new ArrayList<>();
+        parts.add(SAID.say("limits"));
+        for (int i = 0; i < limits.size(); i++) {
+            parts.add(limit(limits.get(i), i + 1 < limits.size() ? "more" : "last"));
+        }
+        parts.add(SAID.say("limits-remedy"));
+        return String.join(" ", parts);
+    }
+
+    /**
+     * One figure that is limited; only one of a channel can be without a share.
+     *
+     * @param place {@code last} or, if others follow, {@code more}
+     */
+    private static String limit(InterfaceShare.Entry entry, String place) {
+        if (entry.sharePercent() == null) {
+            String key = "limit-value-" + entry.channel() + "-" + place;
+            return SAID.say(key, entry.figure(), entry.own());
+        }
+        String what =
+                entry.channel() == null
+                        ? entry.figure()
+                        : SAID.say("figure-" + entry.channel(), entry.figure());
+        return SAID.say("limit-share-" + place, what, entry.sharePercent());
     }
 }

@@ -15,6 +15,7 @@ import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 import offtape.core.programme.CueSheetJson;
 import offtape.core.programme.Programme;
+import offtape.core.text.Sentences;
 import offtape.core.transport.CaptureMode;
 import offtape.report.locate.Location;
 import offtape.report.locate.Locator;
@@ -59,6 +60,8 @@ import offtape.report.result.Verdict;
 
 /** From a recording and its programme to results: finds the programme, then runs every measure. */
 public final class Measurement {
+
+    private static final Sentences SAID = Sentences.near(Measurement.class);
 
     private final ProgrammeReturn ret;
 
@@ -206,7 +209,7 @@ public final class Measurement {
                         channels,
                         Background.result(dropouts).dropouts(),
                         health,
-                        Verdict.open("No limits were applied to these figures."),
+                        Verdict.open(SAID.say("no-limits")),
                         Background.result(dropouts).summary());
         if (mode.mode() == CaptureMode.LOOPBACK) {
             return InterfaceAlone.of(
@@ -234,10 +237,7 @@ public final class Measurement {
 
     private void requireMachine(KnownInterface known, ModeFigures mode, ReferenceLevels reference) {
         if (mode.mode() == CaptureMode.LOOPBACK) {
-            throw new UnusableInputException(
-                    ret.recording().name()
-                            + " is itself a loopback, so there is no machine to tell from the"
-                            + " interface. Leave out --loopback.");
+            throw new UnusableInputException(SAID.say("is-loopback", ret.recording().name()));
         }
         for (int c = 0; c < ret.channels(); c++) {
             if (reference != null && reference.heard(c)) {
@@ -263,10 +263,7 @@ public final class Measurement {
     private void requireSomething(
             List<FollowedSweep> sweeps, List<Distortion> ladders, Speed speed) {
         if (sweeps.isEmpty() && ladders.isEmpty() && !speed.deviation().isKnown()) {
-            throw new UnusableInputException(
-                    ret.recording().name()
-                            + " is cut short beyond use: no sweep, ladder or speed tone of the"
-                            + " programme is whole in it. Record the whole programme again.");
+            throw new UnusableInputException(SAID.say("cut-short", ret.recording().name()));
         }
     }
 

@@ -2,7 +2,7 @@ package offtape.report.measure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import offtape.core.text.Sentences;
 import offtape.report.result.HealthNote;
 
 /**
@@ -10,6 +10,8 @@ import offtape.report.result.HealthNote;
  * and balance must be the same whenever it sounds.
  */
 final class PairCheck {
+
+    private static final Sentences SAID = Sentences.near(PairCheck.class);
 
     private static final double SAME_HZ = 0.1;
     private static final double SAME_LEVEL_DB = 0.1;
@@ -64,20 +66,13 @@ final class PairCheck {
             }
         }
         if (delay != null && delay.excess() > 1) {
-            notes.add(warning("channels-shift", delay, "delay between the channels", "µs", SHIFT));
+            notes.add(warning("channels-shift", delay));
         }
         if (balance != null && balance.excess() > 1) {
-            notes.add(warning("balance-changes", balance, "balance of the channels", "dB", LEVEL));
+            notes.add(warning("balance-changes", balance));
         }
         return notes;
     }
-
-    private static final String SHIFT =
-            "The tape or the head moved sideways, the channels are of different takes, or one of"
-                    + " them was edited.";
-
-    private static final String LEVEL =
-            "One channel's level was changed, dropped out, or its head got dirty.";
 
     private static Change worse(Change known, Change other) {
         return known == null || other.excess() > known.excess() ? other : known;
@@ -94,23 +89,16 @@ final class PairCheck {
                 a, b, b.rightOverLeftDb() - a.rightOverLeftDb(), OWN_DB + BEYOND_CHANCE * chance);
     }
 
-    private static HealthNote warning(
-            String code, Change c, String what, String unit, String causes) {
+    private static HealthNote warning(String code, Change c) {
         return new HealthNote(
                 "warning",
                 code,
-                String.format(
-                        Locale.ROOT,
-                        "At %.0f Hz the %s changes by %+.2f %s between %.1f s and %.1f s of the"
-                                + " programme; %.2f %s would be no surprise. %s",
+                SAID.say(
+                        code,
                         c.first().hz(),
-                        what,
                         c.change(),
-                        unit,
                         c.first().atSeconds(),
                         c.second().atSeconds(),
-                        c.allowed(),
-                        unit,
-                        causes));
+                        c.allowed()));
     }
 }

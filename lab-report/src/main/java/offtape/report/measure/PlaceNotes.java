@@ -2,9 +2,9 @@ package offtape.report.measure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import offtape.core.programme.Cue;
+import offtape.core.text.Sentences;
 import offtape.report.locate.Location;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.locate.SpeedMistake;
@@ -13,6 +13,8 @@ import offtape.report.result.HealthNote;
 
 /** What the reader should know about where in the recording the programme lies, and how fast. */
 final class PlaceNotes {
+
+    private static final Sentences SAID = Sentences.near(PlaceNotes.class);
 
     private final ProgrammeReturn ret;
     private final Location location;
@@ -53,30 +55,23 @@ final class PlaceNotes {
         add(
                 "note",
                 "several-takes",
-                String.format(
-                        Locale.ROOT,
-                        "The recording holds the programme %d times: %s. The one from %.1f s was"
-                                + " measured: the last whole one, or the longest if none is whole.",
+                SAID.say(
+                        "several-takes",
                         takes.size(),
                         places,
                         Math.max(0, location.delaySeconds())));
     }
 
     private static String place(Take take) {
-        return String.format(
-                Locale.ROOT,
-                take.whole() ? "from %.1f s whole" : "from %.1f s to %.1f s in part",
-                Math.max(0, take.fromSeconds()),
-                take.toSeconds());
+        double from = Math.max(0, take.fromSeconds());
+        return take.whole()
+                ? SAID.say("take-whole", from)
+                : SAID.say("take-part", from, take.toSeconds());
     }
 
     private void whole() {
         if (!location.startMarkerFound()) {
-            add(
-                    "warning",
-                    "no-start-marker",
-                    "The marker at the start of the programme was not heard, so the delay is less"
-                            + " sure. Start recording before the programme.");
+            add("warning", "no-start-marker", SAID.say("no-start-marker"));
         }
         List<Cue> missing =
                 ret.sheet().cues().stream()
@@ -88,14 +83,13 @@ final class PlaceNotes {
             add(
                     "warning",
                     "incomplete",
-                    "The recording does not hold the whole programme. "
-                            + ret.whyMissing(missing.get(0))
-                            + " Missing: "
-                            + names
-                            + "; what they would tell is unknown. Record from before the first marker"
-                            + " to after the last.");
+                    String.join(
+                            " ",
+                            SAID.say("incomplete"),
+                            ret.whyMissing(missing.get(0)),
+                            SAID.say("missing", names)));
         } else if (!location.endMarkerFound()) {
-            add("note", "no-end-marker", "The marker at the end of the programme was not heard.");
+            add("note", "no-end-marker", SAID.say("no-end-marker"));
         }
     }
 }

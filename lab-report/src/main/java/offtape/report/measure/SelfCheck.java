@@ -2,12 +2,12 @@ package offtape.report.measure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import offtape.core.fault.Background;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
@@ -23,6 +23,8 @@ import offtape.report.result.Response;
  * tones of the same level, the two channels, and the first marker against the last.
  */
 final class SelfCheck {
+
+    private static final Sentences SAID = Sentences.near(SelfCheck.class);
 
     /** Longer tones serve other ends and are left out. */
     private static final double LONGEST_S = 10;
@@ -128,12 +130,8 @@ final class SelfCheck {
                             new HealthNote(
                                     "warning",
                                     "sweep-and-tones-differ",
-                                    String.format(
-                                            Locale.ROOT,
-                                            "At %.0f Hz on the %s channel the steady tone reads %+.2f dB"
-                                                    + " against the sweep: something changed between the two"
-                                                    + " (dropout, drift of level), or a limiter or noise"
-                                                    + " reduction is on.",
+                                    SAID.say(
+                                            "sweep-and-tones-differ",
                                             d.hz(),
                                             r.channel(),
                                             d.db())));
@@ -142,14 +140,7 @@ final class SelfCheck {
         }
         if (compared > 0 && notes.isEmpty()) {
             notes.add(
-                    new HealthNote(
-                            "note",
-                            "self-check",
-                            String.format(
-                                    Locale.ROOT,
-                                    "Sweep and steady tones agree within %.2f dB in %d comparisons.",
-                                    worst,
-                                    compared)));
+                    new HealthNote("note", "self-check", SAID.say("self-check", worst, compared)));
         }
         return notes;
     }

@@ -2,8 +2,8 @@ package offtape.report.measure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import offtape.core.programme.Cue;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.report.locate.MarkerSight;
 import offtape.report.locate.ProgrammeReturn;
@@ -14,6 +14,8 @@ import offtape.report.result.HealthNote;
  * speed says, and as loud as the first.
  */
 final class TakeCheck {
+
+    private static final Sentences SAID = Sentences.near(TakeCheck.class);
 
     /** So much is within the means of a transport at any rate. */
     private static final double LEAST_LATE_S = 0.002;
@@ -55,14 +57,9 @@ final class TakeCheck {
                 new HealthNote(
                         "warning",
                         "markers-disagree",
-                        String.format(
-                                Locale.ROOT,
-                                "The last marker comes %.1f ms %s than the tones' speed says; %.1f ms"
-                                        + " would be no surprise. The recording was edited or cut,"
-                                        + " samples were lost, the tape slipped, or its parts are of"
-                                        + " different takes. Record once more in one go.",
+                        SAID.say(
+                                late > 0 ? "marker-later" : "marker-earlier",
                                 1000 * Math.abs(late),
-                                late > 0 ? "later" : "earlier",
                                 1000 * allowed)));
     }
 
@@ -73,16 +70,7 @@ final class TakeCheck {
         }
         return List.of(
                 new HealthNote(
-                        "warning",
-                        "level-changes",
-                        String.format(
-                                Locale.ROOT,
-                                "The last marker is %+.1f dB against the first on the %s channel: a level"
-                                        + " control was moved, the sound dropped out on one of them, or"
-                                        + " the head got dirty meanwhile. Levels before and after"
-                                        + " cannot be compared.",
-                                changeDb,
-                                channel)));
+                        "warning", "level-changes", SAID.say("level-changes", changeDb, channel)));
     }
 
     /** Level returned over level sent, one a channel; NaN where nothing was sent or heard. */

@@ -3,6 +3,7 @@ package offtape.report.measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
@@ -24,6 +25,8 @@ import offtape.report.result.Results;
 
 /** Takes a known interface out of the results of a session. */
 final class WithoutInterface {
+
+    private static final Sentences SAID = Sentences.near(WithoutInterface.class);
 
     private final KnownInterface known;
     private final ProgrammeReturn ret;
@@ -119,7 +122,7 @@ final class WithoutInterface {
                 .filter(d -> d.channel().equals(channel) && d.maximumOutputLevel().isKnown())
                 .map(Distortion::maximumOutputLevel)
                 .findFirst()
-                .orElseGet(() -> Quantity.unknown("It is not known on this channel."));
+                .orElseGet(() -> Quantity.unknown(SAID.say("no-maximum")));
     }
 
     private void delays(Results heard) {
@@ -128,19 +131,19 @@ final class WithoutInterface {
             boolean out = heard.timing().headDelay().isKnown();
             entries.add(
                     new InterfaceShare.Entry(
-                            "Delay",
+                            SAID.say("figure-delay"),
                             null,
                             "ms",
                             own.delay().value(),
                             heard.timing().delay().value(),
                             null,
                             false,
-                            out ? "taken out of the delay of the heads" : "stays in the delay"));
+                            SAID.say(out ? "taken-out-of-heads" : "stays-in-delay")));
         }
         if (own.interchannelDelay().isKnown() && heard.channels().interchannelDelay().isKnown()) {
             entries.add(
                     new InterfaceShare.Entry(
-                            "Interchannel delay, + right late",
+                            SAID.say("figure-interchannel-delay"),
                             null,
                             "µs",
                             own.interchannelDelay().value(),
@@ -148,7 +151,7 @@ final class WithoutInterface {
                                     + own.interchannelDelay().value(),
                             null,
                             false,
-                            "taken out"));
+                            SAID.say("taken-out")));
         }
     }
 

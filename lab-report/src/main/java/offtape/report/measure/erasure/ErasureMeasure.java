@@ -3,12 +3,12 @@ package offtape.report.measure.erasure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import offtape.core.audio.AudioSource;
 import offtape.core.dsp.Baseband;
 import offtape.core.dsp.Downconverter;
 import offtape.core.dsp.PhaseLaw;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
@@ -23,6 +23,8 @@ import offtape.report.result.Erasure;
  * that band is told by the bands beside it and taken out.
  */
 public final class ErasureMeasure {
+
+    private static final Sentences SAID = Sentences.near(ErasureMeasure.class);
 
     /** How far the tone may lie from 1 kHz: off speed by that much. */
     private static final double LOWEST_HZ = 900;
@@ -60,19 +62,13 @@ public final class ErasureMeasure {
         double hz =
                 ToneSearch.in(replay, TONE, 0, end).tones().stream()
                         .max(Comparator.comparingDouble(t -> level(replay, t)))
-                        .orElseThrow(() -> refused(replay, "holds no steady tone near 1 kHz"))
+                        .orElseThrow(() -> refused("no-tone", replay.name()))
                         .frequencyHz();
         LoudStretch tone = LoudStretch.of(pointers(replay, hz, 0, end));
         double before = tone.fromSeconds() - 2 * CLEAR_S;
         double after = end - tone.toSeconds() - 2 * CLEAR_S;
         if (Math.max(before, after) < SHORTEST_S) {
-            throw refused(
-                    replay,
-                    String.format(
-                            Locale.ROOT,
-                            "has its tone from %.1f s to %.1f s and too little erased tape beside it",
-                            tone.fromSeconds(),
-                            tone.toSeconds()));
+            throw refused("too-little", replay.name(), tone.fromSeconds(), tone.toSeconds());
         }
         // what follows the tone may be tape that was never recorded, so what precedes it counts
         // first
@@ -86,13 +82,8 @@ public final class ErasureMeasure {
         return channels;
     }
 
-    private static UnusableInputException refused(AudioSource replay, String what) {
-        return new UnusableInputException(
-                replay.name()
-                        + " "
-                        + what
-                        + ". Record a loud tone of 1 kHz, silence over a part of it, and replay both"
-                        + " parts.");
+    private static UnusableInputException refused(String key, Object... arguments) {
+        return new UnusableInputException(SAID.say(key, arguments));
     }
 
     private static double level(AudioSource replay, FoundTone tone) {
@@ -157,15 +148,9 @@ public final class ErasureMeasure {
                         name,
                         hz,
                         toneDbfs,
-                        Quantity.unknown("What is left of the tone lies under the noise."),
+                        Quantity.unknown(SAID.say("under-noise")),
                         Decibels.ofPower(loud / most))
                 : new Erasure(
-                        name,
-                        hz,
-                        toneDbfs,
-                        Quantity.unknown(
-                                "The erased part is digital silence: it was not replayed from"
-                                        + " tape."),
-                        null);
+                        name, hz, toneDbfs, Quantity.unknown(SAID.say("digital-silence")), null);
     }
 }

@@ -2,7 +2,7 @@ package offtape.report.measure.loopback;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Channels;
@@ -14,6 +14,8 @@ import offtape.report.result.InterfaceShare;
  * phase that is not known.
  */
 public final class CrosstalkWithout {
+
+    private static final Sentences SAID = Sentences.near(CrosstalkWithout.class);
 
     private static final double LIMITING_SHARE = 0.3;
     private static final double MOST_SHARE = 0.7;
@@ -34,11 +36,11 @@ public final class CrosstalkWithout {
     public Channels of(Channels heard) {
         return heard.withCrosstalk(
                 figure(
-                        "Crosstalk at 1 kHz, left into right",
+                        SAID.say("crosstalk-left-to-right"),
                         heard.crosstalkLeftToRight(),
                         own.crosstalkLeftToRight()),
                 figure(
-                        "Crosstalk at 1 kHz, right into left",
+                        SAID.say("crosstalk-right-to-left"),
                         heard.crosstalkRightToLeft(),
                         own.crosstalkRightToLeft()));
     }
@@ -57,13 +59,11 @@ public final class CrosstalkWithout {
                         heard.value(),
                         100 * Math.min(1, ratio),
                         ratio > LIMITING_SHARE,
-                        ratio > MOST_SHARE ? "only a bound is told" : "in the uncertainty"));
+                        SAID.say(ratio > MOST_SHARE ? "only-bound" : "in-uncertainty")));
         if (ratio > MOST_SHARE) {
             return Quantity.unknown(
-                    String.format(
-                            Locale.ROOT,
-                            "What was heard (%.1f dB) is hardly more than the interface's own crosstalk"
-                                    + " (%.1f dB); the machine's is less than %.1f dB.",
+                    SAID.say(
+                            "crosstalk-bound",
                             heard.value(),
                             floor.value(),
                             heard.value() + Decibels.ofAmplitude(1 + ratio)));

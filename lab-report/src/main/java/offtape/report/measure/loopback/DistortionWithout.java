@@ -2,8 +2,8 @@ package offtape.report.measure.loopback;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Distortion;
@@ -20,6 +20,8 @@ import offtape.report.result.StepNoise;
  * amplitude is a doubt of each reading.
  */
 public final class DistortionWithout {
+
+    private static final Sentences SAID = Sentences.near(DistortionWithout.class);
 
     /** A step is marked from this share of the interface in a harmonic. */
     private static final double MARKED_SHARE = 0.1;
@@ -191,19 +193,14 @@ public final class DistortionWithout {
         Double share = heard == null ? null : (Double) (100 * Math.min(1, percent / heard));
         entries.add(
                 new InterfaceShare.Entry(
-                        String.format(
-                                Locale.ROOT,
-                                "K%d of %.0f Hz at %+.0f dB",
-                                order,
-                                d.frequencyHz(),
-                                s.recordLevelDb()),
+                        SAID.say("harmonic", order, d.frequencyHz(), s.recordLevelDb()),
                         d.channel(),
                         "%",
                         percent,
                         heard,
                         share,
                         share != null && share > 100 * LIMITING_SHARE && heard > LEAST_PERCENT,
-                        "in the uncertainty"));
+                        SAID.say("in-uncertainty")));
     }
 
     /** The interface's K3 at a level between the steps, percent. */

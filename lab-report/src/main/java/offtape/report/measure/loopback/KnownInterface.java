@@ -1,14 +1,16 @@
 package offtape.report.measure.loopback;
 
-import java.util.Locale;
 import java.util.Optional;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 import offtape.report.result.InterfaceFigures;
 import offtape.report.result.LoopbackSession;
 import offtape.report.result.LoopbackUse;
 
 /** An interface that measured itself once, so that it can be taken out of a session. */
 public final class KnownInterface {
+
+    private static final Sentences SAID = Sentences.near(KnownInterface.class);
 
     private final LoopbackSession session;
 
@@ -51,21 +53,10 @@ public final class KnownInterface {
     public void requireSame(int rateHz, String programmeSha256) {
         if (rateHz != session.recordingSampleRate()) {
             throw new UnusableInputException(
-                    String.format(
-                            Locale.ROOT,
-                            "The loopback %s was recorded at %d frames a second and this return at"
-                                    + " %d, at which the interface is another one. Make a loopback at"
-                                    + " the same rate.",
-                            session.place(),
-                            session.recordingSampleRate(),
-                            rateHz));
+                    SAID.say("other-rate", session.place(), session.recordingSampleRate(), rateHz));
         }
         if (!programmeSha256.equals(session.programmeSha256())) {
-            throw new UnusableInputException(
-                    "The loopback "
-                            + session.place()
-                            + " was made with another programme than this return. Make a loopback"
-                            + " with the same programme.");
+            throw new UnusableInputException(SAID.say("other-programme", session.place()));
         }
     }
 
@@ -76,13 +67,7 @@ public final class KnownInterface {
      */
     public void requireHeard(String channel) {
         if (channel(channel).isEmpty()) {
-            throw new UnusableInputException(
-                    "In the loopback "
-                            + session.place()
-                            + " the "
-                            + channel
-                            + " channel is dead or missing. Check its cable and make the loopback"
-                            + " again with all channels that are used.");
+            throw new UnusableInputException(SAID.say("dead-channel", session.place(), channel));
         }
     }
 }

@@ -2,11 +2,11 @@ package offtape.report.measure.loopback;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import offtape.core.standard.Iec61260;
 import offtape.core.standard.Iec61672;
 import offtape.core.standard.ItuBs468;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.result.HumLine;
@@ -23,6 +23,8 @@ import offtape.report.result.NoiseSpectrum;
  * have been changed or the noise be that of its output; the uncertainty holds that.
  */
 public final class NoiseWithout {
+
+    private static final Sentences SAID = Sentences.near(NoiseWithout.class);
 
     /** Of more than this share of what was heard the rest is not told, only bounded. */
     private static final double MOST_SHARE = 0.8;
@@ -61,13 +63,13 @@ public final class NoiseWithout {
     public Noise of(Noise heard, Quantity maximumOutputLevel) {
         Quantity unweighted =
                 figure(
-                        "Noise, unweighted",
+                        SAID.say("noise-unweighted"),
                         heard.unweighted(),
                         own.unweighted(),
                         sway(heard, heard.unweighted(), f -> 0));
         Quantity a =
                 figure(
-                        "Noise, A-weighted",
+                        SAID.say("noise-a-weighted"),
                         heard.aWeighted(),
                         own.aWeighted(),
                         sway(heard, heard.aWeighted(), Iec61672::aWeightingDb));
@@ -76,7 +78,7 @@ public final class NoiseWithout {
                 unweighted,
                 a,
                 figure(
-                        "Noise, ITU-R BS.468",
+                        SAID.say("noise-itu468"),
                         heard.itu468(),
                         own.itu468(),
                         sway(heard, heard.itu468(), ItuBs468::weightingDb)),
@@ -127,7 +129,7 @@ public final class NoiseWithout {
                         heard.value(),
                         100 * Math.min(1, share),
                         share > LIMITING_SHARE,
-                        share > MOST_SHARE ? "only a bound is told" : "taken out"));
+                        SAID.say(share > MOST_SHARE ? "only-bound" : "taken-out")));
         double level = Decibels.toPower(Math.abs(offsetDb)) - 1;
         double doubt =
                 Math.hypot(
@@ -152,10 +154,8 @@ public final class NoiseWithout {
     private static Quantity bound(Quantity heard, double share, double doubt) {
         double most = Math.min(1 + relative(heard.uncertainty()), Math.max(0, 1 - share) + doubt);
         return Quantity.unknown(
-                String.format(
-                        Locale.ROOT,
-                        "The interface's own noise makes up %.0f %% of what was heard (%.1f dB), so the"
-                                + " machine's is known to be less than %.1f dB only.",
+                SAID.say(
+                        "noise-bound",
                         100 * Math.min(1, share),
                         heard.value(),
                         Math.ceil(10 * (heard.value() + Decibels.ofPower(most))) / 10));
@@ -181,14 +181,14 @@ public final class NoiseWithout {
         }
         entries.add(
                 new InterfaceShare.Entry(
-                        String.format(Locale.ROOT, "Hum, %.0f Hz", heard.frequencyHz()),
+                        SAID.say("hum", heard.frequencyHz()),
                         own.channel(),
                         "dB",
                         heard.levelDb() + Decibels.ofAmplitude(ratio),
                         heard.levelDb(),
                         100 * Math.min(1, ratio),
                         ratio > LIMITING_SHARE,
-                        "in the uncertainty"));
+                        SAID.say("in-uncertainty")));
         double sway = -Decibels.ofAmplitude(Math.max(0.1, 1 - ratio));
         return new HumLine(
                 heard.frequencyHz(), heard.levelDb(), Math.hypot(heard.uncertaintyDb(), sway));

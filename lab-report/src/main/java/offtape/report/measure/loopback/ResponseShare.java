@@ -3,11 +3,14 @@ package offtape.report.measure.loopback;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import offtape.core.text.Sentences;
 import offtape.report.result.InterfaceShare;
 import offtape.report.result.Response;
 
 /** How much an interface has to do with the quietest response of each channel. */
 public final class ResponseShare {
+
+    private static final Sentences SAID = Sentences.near(ResponseShare.class);
 
     private static final double FROM_HZ = 40;
     private static final double TO_HZ = 16_000;
@@ -38,13 +41,13 @@ public final class ResponseShare {
             most = Math.abs(db) > Math.abs(most) ? db : most;
         }
         return new InterfaceShare.Entry(
-                "Response, 40 Hz to 16 kHz, farthest from 0 dB",
+                SAID.say("response"),
                 r.channel(),
                 "dB",
                 most,
                 null,
                 null,
                 Math.abs(most) > LIMITING_DB,
-                "taken out");
+                SAID.say("taken-out"));
     }
 }

@@ -1,12 +1,15 @@
 package offtape.report.measure.mode;
 
 import java.util.Optional;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.result.InterfaceFigures;
 
 /** The way from record to replay head, off tape: in time, and in length where speed is known. */
 final class HeadFigures {
+
+    private static final Sentences SAID = Sentences.near(HeadFigures.class);
 
     /** An interface without a loopback may delay by so much (common practice, no source). */
     private static final double UNKNOWN_INTERFACE_S = 0.03;
@@ -60,23 +63,15 @@ final class HeadFigures {
     /** The lag as a figure, known with a loopback only. */
     Quantity headDelay() {
         if (capture.loopback() == null) {
-            return Quantity.unknown(
-                    "The delay holds the interface's own. Connect its output to its input, measure that"
-                            + " once as a loopback, and give the session with --loopback.");
+            return Quantity.unknown(SAID.say("delay-holds-interface"));
         }
         Optional<HeadLag> less = lessInterface();
         if (less.isEmpty()) {
-            return Quantity.unknown(
-                    "Too few markers and sweeps were heard to tell the mean delay over the programme.");
+            return Quantity.unknown(SAID.say("no-mean-delay"));
         }
         return less.filter(HeadFigures::isOfHeads)
                 .map(d -> Quantity.known(1000 * d.seconds(), "ms", 1000 * d.uncertaintySeconds()))
-                .orElseGet(
-                        () ->
-                                Quantity.unknown(
-                                        "Less the interface's delay it is none that two heads can have:"
-                                                + " the recordings were not both started together with"
-                                                + " the programme."));
+                .orElseGet(() -> Quantity.unknown(SAID.say("delay-not-of-heads")));
     }
 
     /** The distance of the heads along the tape. */
@@ -89,9 +84,7 @@ final class HeadFigures {
             return delay;
         }
         if (tapeSpeedMmPerS == null) {
-            return Quantity.unknown(
-                    "The distance follows from the delay and the tape speed, which was not given: say"
-                            + " --tape-speed.");
+            return Quantity.unknown(SAID.say("spacing-without-speed"));
         }
         double mm = delay.value() / 1000 * tapeSpeedMmPerS;
         return Quantity.known(
@@ -147,16 +140,13 @@ final class HeadFigures {
                 new HeadLag(
                         seconds,
                         Math.hypot(Math.hypot(fitted, FILTERS_S), drift),
-                        "From the mean delay over the programme less that of the loopback."));
+                        SAID.say("lag-less-loopback")));
     }
 
     private HeadLag fromSpacing() {
         double seconds = capture.headSpacingMm() / tapeSpeedMmPerS;
         double share = Math.hypot(SPEED_SHARE, SPACING_MM / capture.headSpacingMm());
-        return new HeadLag(
-                seconds,
-                share * seconds,
-                "From the distance of the heads that was given and the nominal tape speed.");
+        return new HeadLag(seconds, share * seconds, SAID.say("lag-from-spacing"));
     }
 
     private Optional<HeadLag> whole() {
@@ -167,9 +157,6 @@ final class HeadFigures {
                         .orElse(ret.location().delayUncertaintySeconds());
         return Optional.of(
                 new HeadLag(
-                        seconds,
-                        Math.hypot(fitted, UNKNOWN_INTERFACE_S),
-                        "From the whole delay, of which the interface's own share, up to 30 ms, is not"
-                                + " known."));
+                        seconds, Math.hypot(fitted, UNKNOWN_INTERFACE_S), SAID.say("lag-whole")));
     }
 }

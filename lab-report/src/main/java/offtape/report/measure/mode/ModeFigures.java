@@ -3,6 +3,7 @@ package offtape.report.measure.mode;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import offtape.core.text.Sentences;
 import offtape.core.transport.CaptureMode;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
@@ -19,10 +20,9 @@ import offtape.report.result.Timing;
  */
 public final class ModeFigures {
 
-    private static final Quantity MODE_NOT_SAID =
-            Quantity.unknown(
-                    "How the recording was made was not said, and this figure hangs on it: measure"
-                            + " again with --mode.");
+    private static final Sentences SAID = Sentences.near(ModeFigures.class);
+
+    private static final Quantity MODE_NOT_SAID = Quantity.unknown(SAID.say("mode-not-said"));
 
     private final ProgrammeReturn ret;
     private final ToneReading tone;
@@ -62,11 +62,7 @@ public final class ModeFigures {
     public Quantity meanDelay() {
         return Optional.ofNullable(heads)
                 .flatMap(HeadFigures::meanDelay)
-                .orElseGet(
-                        () ->
-                                Quantity.unknown(
-                                        "Too few markers and sweeps were heard to tell the mean delay"
-                                                + " over the programme."));
+                .orElseGet(() -> Quantity.unknown(SAID.say("no-mean-delay")));
     }
 
     /** The mode, or null if it is not known. */
@@ -87,29 +83,16 @@ public final class ModeFigures {
         return switch (mode()) {
             case REFERENCE_TAPE -> heard;
             case TWO_PASS ->
-                    heard.withMean(
-                                    Quantity.unknown(
-                                            "The machine recorded and replayed this tape itself, so a wrong speed"
-                                                    + " cancels. To see it, replay a tape that was recorded on a"
-                                                    + " machine known to be right, such as a calibration tape."),
-                                    heard.drift())
+                    heard.withMean(Quantity.unknown(SAID.say("own-tape")), heard.drift())
                             .withPassDifference(heard.deviation());
             case OFF_TAPE ->
                     heard.withMean(
-                            Quantity.unknown(
-                                    "Recorded and replayed at the same moment, a tape that runs too fast is"
-                                            + " written too fast and read too fast, and no pitch changes. To"
-                                            + " see the speed, replay a tape that was recorded on a machine"
-                                            + " known to be right, such as a calibration tape."),
-                            Quantity.unknown(
-                                    "Recorded and replayed at the same moment, a slow change of speed is"
-                                            + " written and read alike and leaves nothing to hear."));
+                            Quantity.unknown(SAID.say("off-tape-speed")),
+                            Quantity.unknown(SAID.say("off-tape-drift")));
             case LOOPBACK ->
                     heard.withMean(
-                            Quantity.unknown(
-                                    "No tape was in the way; the interface measured itself."),
-                            Quantity.unknown(
-                                    "No tape was in the way; the interface measured itself."));
+                            Quantity.unknown(SAID.say("no-tape")),
+                            Quantity.unknown(SAID.say("no-tape")));
         };
     }
 
@@ -149,16 +132,10 @@ public final class ModeFigures {
         }
         return Quantity.unknown(
                 switch (mode()) {
-                    case REFERENCE_TAPE ->
-                            "A tape recorded elsewhere was replayed, so the"
-                                    + " recording does not show the way from record to replay head.";
-                    case TWO_PASS ->
-                            "The tape was rewound between recording and replay, so the"
-                                    + " delay is not that of the way from record to replay head.";
-                    case OFF_TAPE ->
-                            "The return runs too fast or too slow to have been recorded while the"
-                                    + " programme played.";
-                    case LOOPBACK -> "No tape was in the way; the interface measured itself.";
+                    case REFERENCE_TAPE -> SAID.say("heads-elsewhere");
+                    case TWO_PASS -> SAID.say("heads-rewound");
+                    case OFF_TAPE -> SAID.say("heads-not-together");
+                    case LOOPBACK -> SAID.say("no-tape");
                 });
     }
 
@@ -167,21 +144,13 @@ public final class ModeFigures {
             return MODE_NOT_SAID;
         }
         if (mode() == CaptureMode.REFERENCE_TAPE) {
-            return Quantity.unknown(
-                    "With a tape recorded elsewhere an error of the recorder's clock looks like one"
-                            + " of tape speed and cannot be told from it.");
+            return Quantity.unknown(SAID.say("clock-elsewhere"));
         }
         if (mode() == CaptureMode.TWO_PASS) {
-            return Quantity.unknown(
-                    "The machine's speed may differ between its two passes, and an error of the"
-                            + " recorder's clock looks the same.");
+            return Quantity.unknown(SAID.say("clock-two-passes"));
         }
         if (!signs.isRateOfClocks()) {
-            return Quantity.unknown(
-                    "The return runs "
-                            + signs.rateText()
-                            + " off, more than two sample clocks differ, so the recording was hardly"
-                            + " made in this mode.");
+            return Quantity.unknown(SAID.say("clock-not-together", signs.rateText()));
         }
         return heads.clock(mode() == CaptureMode.OFF_TAPE)
                 .orElseGet(() -> clockError(signs.rateError()));

@@ -2,9 +2,9 @@ package offtape.report.measure.mode;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import offtape.core.text.Sentences;
 import offtape.core.transport.CaptureMode;
 import offtape.report.result.HealthNote;
 
@@ -15,6 +15,8 @@ import offtape.report.result.HealthNote;
  * @param notes what the reader should know of it
  */
 record ModeFinding(CaptureMode mode, List<HealthNote> notes) {
+
+    private static final Sentences SAID = Sentences.near(ModeFinding.class);
 
     static ModeFinding of(ModeSigns signs, Capture capture) {
         return capture.mode() == null ? inferred(signs, capture) : said(signs, capture.mode());
@@ -33,40 +35,24 @@ record ModeFinding(CaptureMode mode, List<HealthNote> notes) {
     }
 
     private static Optional<String> contradiction(ModeSigns signs, CaptureMode mode) {
-        String check = " Check what was said with --mode.";
         boolean together = mode == CaptureMode.OFF_TAPE || mode == CaptureMode.LOOPBACK;
         if (together && !signs.isRateOfClocks()) {
-            return Optional.of(
-                    "The whole return runs "
-                            + signs.rateText()
-                            + " off, more than two sample clocks differ: it can hardly be "
-                            + mode.key()
-                            + ", where recording and replay are one moment."
-                            + check);
+            return Optional.of(checked(SAID.say("not-together", signs.rateText(), mode.key())));
         }
         if (mode == CaptureMode.LOOPBACK && !signs.steady()) {
-            return Optional.of(
-                    "The speed tone wavers as on tape: this is no loopback of the interface alone."
-                            + check);
+            return Optional.of(checked(SAID.say("not-steady")));
         }
         if (!together && signs.twoHeads()) {
-            return Optional.of(
-                    "The wavering of the return lacks the rates that two heads on one moving tape hear"
-                            + " alike, and it begins at "
-                            + signs.delayText()
-                            + ": it looks like off-tape, recorded and replayed at the same moment."
-                            + check);
+            return Optional.of(checked(SAID.say("two-heads", signs.delayText())));
         }
         if (mode == CaptureMode.TWO_PASS && !signs.isRateOfOneMachine()) {
-            return Optional.of(
-                    "The whole return runs "
-                            + signs.rateText()
-                            + " off: one machine that recorded and replayed the tape differs less"
-                            + " between its passes, unless it slips or the speed was set"
-                            + " otherwise."
-                            + check);
+            return Optional.of(checked(SAID.say("not-one-machine", signs.rateText())));
         }
         return Optional.empty();
+    }
+
+    private static String checked(String contradiction) {
+        return contradiction + " " + SAID.say("check");
     }
 
     private static ModeFinding inferred(ModeSigns signs, Capture capture) {
@@ -74,32 +60,25 @@ record ModeFinding(CaptureMode mode, List<HealthNote> notes) {
             return replayed(signs);
         }
         List<CaptureMode> possible = possible(signs);
-        String why =
-                "The return runs " + signs.rateText() + " off and begins at " + signs.delayText();
         if (possible.size() == 1) {
             String text =
-                    "The capture mode was not said and taken for "
-                            + possible.get(0).key()
-                            + " from the recording ("
-                            + reason(possible.get(0), signs)
-                            + "). If it is another one, say so with --mode.";
+                    SAID.say("inferred", possible.get(0).key(), reason(possible.get(0), signs));
             return new ModeFinding(
                     possible.get(0), List.of(new HealthNote("note", "mode-inferred", text)));
         }
-        Optional<CaptureMode> answer = capture.question().ask(possible, why + ".");
+        String why = SAID.say("signs", signs.rateText(), signs.delayText());
+        Optional<CaptureMode> answer = capture.question().ask(possible, why);
         if (answer.isPresent()) {
             return new ModeFinding(answer.get(), List.of());
         }
         String text =
-                "How the recording was made was not said, and the recording does not show it: "
-                        + why.substring(0, 1).toLowerCase(Locale.ROOT)
-                        + why.substring(1)
-                        + ". Mean speed, clock and delay of the heads are left out. Measure again with"
-                        + " one of "
-                        + possible.stream()
+                SAID.say(
+                        "not-said",
+                        signs.rateText(),
+                        signs.delayText(),
+                        possible.stream()
                                 .map(m -> "--mode " + m.key())
-                                .collect(Collectors.joining(", "))
-                        + ".";
+                                .collect(Collectors.joining(", ")));
         return new ModeFinding(null, List.of(new HealthNote("warning", "mode-not-said", text)));
     }
 
@@ -108,32 +87,18 @@ record ModeFinding(CaptureMode mode, List<HealthNote> notes) {
         CaptureMode mode =
                 signs.isRateOfOneMachine() ? CaptureMode.TWO_PASS : CaptureMode.REFERENCE_TAPE;
         String text =
-                "Several returns were given, so they are taken for replays of one tape, and the capture"
-                        + " mode for "
-                        + mode.key()
-                        + (mode == CaptureMode.TWO_PASS
-                                ? " (recorded on this machine). If the tape was recorded elsewhere,"
-                                        + " say so with --mode reference-tape."
-                                : " ("
-                                        + reason(mode, signs)
-                                        + "). If it is another one, say so with --mode.");
+                mode == CaptureMode.TWO_PASS
+                        ? SAID.say("replays-two-pass")
+                        : SAID.say("replays", mode.key(), reason(mode, signs));
         return new ModeFinding(mode, List.of(new HealthNote("note", "mode-inferred", text)));
     }
 
     private static String reason(CaptureMode mode, ModeSigns signs) {
         return switch (mode) {
-            case REFERENCE_TAPE ->
-                    "it runs "
-                            + signs.rateText()
-                            + " off, more than one machine differs between two passes";
-            case LOOPBACK ->
-                    "it does not waver, its rate is that of the programme, and it begins at "
-                            + signs.delayText();
-            case OFF_TAPE ->
-                    "its wavering lacks the rates that two heads on one tape hear alike, and it begins"
-                            + " at "
-                            + signs.delayText();
-            case TWO_PASS -> "several replays were given";
+            case REFERENCE_TAPE -> SAID.say("reason-reference-tape", signs.rateText());
+            case LOOPBACK -> SAID.say("reason-loopback", signs.delayText());
+            case OFF_TAPE -> SAID.say("reason-off-tape", signs.delayText());
+            case TWO_PASS -> SAID.say("reason-two-pass");
         };
     }
 

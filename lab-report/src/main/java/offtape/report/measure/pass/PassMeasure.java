@@ -3,7 +3,7 @@ package offtape.report.measure.pass;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Pass;
@@ -14,16 +14,12 @@ import offtape.report.result.Results;
 /** Adds several replays of one recording to the results of the first. */
 public final class PassMeasure {
 
+    private static final Sentences SAID = Sentences.near(PassMeasure.class);
+
     /** One machine repeats its speed within this, unless something slips (common practice). */
     private static final double SAME_SPEED_PERCENT = 0.3;
 
-    private static final List<String> NOTES =
-            List.of(
-                    "What repeats with the tape was written onto it; what does not was added by the"
-                            + " replays, on average over them.",
-                    "A reel stands at the same angle at the same place of the tape as long as the tape"
-                            + " is wound from the same start, so its wavering in the replay counts as"
-                            + " written. So does what the hiss of the tape adds.");
+    private static final List<String> NOTES = List.of(SAID.say("repeats"), SAID.say("reels"));
 
     private PassMeasure() {}
 
@@ -66,15 +62,10 @@ public final class PassMeasure {
 
     private static String statement(List<PassReading> replays) {
         long whole = replays.stream().filter(PassMeasure::isWhole).count();
-        String which =
-                whole == replays.size()
-                        ? whole + " replays"
-                        : "the " + whole + " of " + replays.size() + " replays that have them";
-        return "The readings of wow and flutter are the mean of "
-                + which
-                + "; every other figure is that of the first, "
-                + replays.get(0).pass().file()
-                + ".";
+        String first = replays.get(0).pass().file();
+        return whole == replays.size()
+                ? SAID.say("mean-of-all", whole, first)
+                : SAID.say("mean-of-some", whole, replays.size(), first);
     }
 
     private static List<HealthNote> health(List<PassReading> replays) {
@@ -87,8 +78,8 @@ public final class PassMeasure {
                         new HealthNote(
                                 "warning",
                                 "replay-without-readings",
-                                replay.pass().file()
-                                        + " has no readings of wow and flutter: "
+                                SAID.say("without-readings", replay.pass().file())
+                                        + " "
                                         + peak.reason()));
             }
         }
@@ -112,12 +103,8 @@ public final class PassMeasure {
                     new HealthNote(
                             "warning",
                             "replays-differ-in-speed",
-                            String.format(
-                                    Locale.ROOT,
-                                    "The replays run at unequal speeds: %s at %+.2f %%, %s at %+.2f %%."
-                                            + " Tape that slips, a speed control that was touched or"
-                                            + " another machine does that; their readings are those"
-                                            + " of different speeds.",
+                            SAID.say(
+                                    "speeds-differ",
                                     slow.file(),
                                     shown(slow),
                                     fast.file(),

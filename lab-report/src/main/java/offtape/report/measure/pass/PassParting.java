@@ -1,8 +1,8 @@
 package offtape.report.measure.pass;
 
 import java.util.List;
-import java.util.Locale;
 import offtape.core.standard.FlutterBand;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.result.PassLine;
 import offtape.report.result.PassParts;
@@ -17,6 +17,8 @@ import offtape.report.result.PassParts;
  */
 record PassParting(PassParts written, PassParts read, List<PassLine> lines, Double seconds) {
 
+    private static final Sentences SAID = Sentences.near(PassParting.class);
+
     private static final double SHORTEST_S = 5;
     private static final double MARGIN_S = 0.1;
     private static final double WHOLE_BAND_HZ = 200;
@@ -24,14 +26,14 @@ record PassParting(PassParts written, PassParts read, List<PassLine> lines, Doub
     /** Parts the courses of those replays that hold the tone. */
     static PassParting of(List<TapeCourse> courses) {
         if (courses.size() < 2) {
-            return none("Fewer than two replays hold the speed tone.");
+            return none(SAID.say("few-with-tone"));
         }
         TapeCourse first = courses.get(0);
         double from = courses.stream().mapToDouble(c -> c.from(first)).max().orElseThrow();
         double to = courses.stream().mapToDouble(c -> c.to(first)).min().orElseThrow();
         double seconds = to - from - 2 * MARGIN_S;
         if (seconds < SHORTEST_S) {
-            return none("The replays have less than 5 s of the speed tone in common.");
+            return none(SAID.say("little-in-common"));
         }
         int count = (int) (seconds * TapeCourse.RATE_HZ);
         double[][] series =
@@ -78,23 +80,15 @@ record PassParting(PassParts written, PassParts read, List<PassLine> lines, Doub
         private Quantity figure(FlutterBand band, Share own, Share other) {
             boolean whole = band == FlutterBand.WEIGHTED || band == FlutterBand.WOW;
             if (!whole && bandHz < WHOLE_BAND_HZ) {
-                return Quantity.unknown("This tone does not show changes of speed up to 200 Hz.");
+                return Quantity.unknown(SAID.say("narrow"));
             }
             return own.isToldBeside(other)
                     ? own.rms()
-                    : untold("of the wavering", own.rms().uncertainty());
+                    : untold("untold-wavering", own.rms().uncertainty());
         }
 
-        private Quantity untold(String where, double uncertainty) {
-            return Quantity.unknown(
-                    String.format(
-                            Locale.ROOT,
-                            "With %d replays this part %s is known within ± %.3f %% only, too little"
-                                    + " to tell it from the other. Replay the recording again, each"
-                                    + " time from its start, and give all returns.",
-                            replays,
-                            where,
-                            uncertainty));
+        private Quantity untold(String key, double uncertainty) {
+            return Quantity.unknown(SAID.say(key, replays, uncertainty));
         }
 
         PassLine line(Separation.Parted parted) {
@@ -108,7 +102,7 @@ record PassParting(PassParts written, PassParts read, List<PassLine> lines, Doub
         private Quantity peak(RingPosterior.Range own, RingPosterior.Range other) {
             return own.share().isToldBeside(other.share())
                     ? Quantity.known(own.middle(), "%", own.reach())
-                    : untold("of the line", own.reach());
+                    : untold("untold-line", own.reach());
         }
     }
 }

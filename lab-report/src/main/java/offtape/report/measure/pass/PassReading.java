@@ -3,6 +3,7 @@ package offtape.report.measure.pass;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.measure.speed.SpeedTone;
@@ -13,10 +14,11 @@ import offtape.report.result.Speed;
 /** What one replay of a recording tells: all that is kept of it once its file is closed. */
 public final class PassReading {
 
+    private static final Sentences SAID = Sentences.near(PassReading.class);
+
     private static final double SAME_LENGTH = 0.1;
 
-    private static final Quantity NOT_WHOLE =
-            Quantity.unknown("The speed tone is not whole in this replay.");
+    private static final Quantity NOT_WHOLE = Quantity.unknown(SAID.say("not-whole"));
 
     private final Pass pass;
     private final Double toneHz;

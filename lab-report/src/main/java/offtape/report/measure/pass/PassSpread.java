@@ -3,10 +3,13 @@ package offtape.report.measure.pass;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 
 /** Highest, mean and spread of the same reading in several replays; of those that have it. */
 final class PassSpread {
+
+    private static final Sentences SAID = Sentences.near(PassSpread.class);
 
     private PassSpread() {}
 
@@ -34,7 +37,7 @@ final class PassSpread {
     static Quantity spread(List<Quantity> all) {
         Quantity high = highest(all);
         if (all.stream().filter(Quantity::isKnown).count() < 2) {
-            return Quantity.unknown("Fewer than two replays have this reading.");
+            return Quantity.unknown(SAID.say("few-with-reading"));
         }
         Quantity low =
                 all.stream()

@@ -1,9 +1,9 @@
 package offtape.report.measure.processing;
 
 import java.util.Arrays;
-import java.util.Locale;
 import java.util.Optional;
 import offtape.core.dsp.PowerDensity;
+import offtape.core.text.Sentences;
 import offtape.report.measure.noise.NoiseDensities;
 import offtape.report.result.HealthNote;
 
@@ -14,6 +14,8 @@ import offtape.report.result.HealthNote;
  * less than 8 dB from half a kilohertz below to one above 16 kHz.
  */
 final class BandWall {
+
+    private static final Sentences SAID = Sentences.near(BandWall.class);
 
     private static final double LOWEST_HZ = 7000;
 
@@ -110,16 +112,6 @@ final class BandWall {
     }
 
     private static HealthNote note(double hz) {
-        return new HealthNote(
-                "warning",
-                "band-ends",
-                String.format(
-                        Locale.ROOT,
-                        "The noise of the silence ends abruptly at %.1f kHz, as no tape machine's does:"
-                                + " the recording went through lossy coding (MP3, AAC, a messenger, a"
-                                + " wireless link) or a stage of a lower sample rate. Noise,"
-                                + " distortion and what lies above are those of that stage. Send the"
-                                + " recording as WAV, AIFF or FLAC from the recorder itself.",
-                        hz / 1000));
+        return new HealthNote("warning", "band-ends", SAID.say("band-ends", hz / 1000));
     }
 }

@@ -1,7 +1,7 @@
 package offtape.report.measure.processing;
 
-import java.util.Locale;
 import java.util.Optional;
+import offtape.core.text.Sentences;
 import offtape.report.result.Distortion;
 import offtape.report.result.HealthNote;
 
@@ -15,6 +15,8 @@ import offtape.report.result.HealthNote;
  * an amount that falls steadily with level and is none at the reference.
  */
 final class FallingHighs {
+
+    private static final Sentences SAID = Sentences.near(FallingHighs.class);
 
     /** Tones below this are not lifted by all kinds. */
     private static final double LOWEST_HZ = 4000;
@@ -70,13 +72,8 @@ final class FallingHighs {
         return new HealthNote(
                 "warning",
                 "noise-reduction",
-                String.format(
-                        Locale.ROOT,
-                        "Quiet highs are lifted on the %s channel: at %.0f Hz the gain falls by %.1f dB"
-                                + " from %+.0f to %+.0f dB and by no more than %.1f dB from there to"
-                                + " %+.0f dB, where tape would lose several times as much. Noise"
-                                + " reduction, or a compressor of the highs, is on in recording."
-                                + " Switch it off and record again.",
+                SAID.say(
+                        "highs-lifted",
                         ladder.channel(),
                         ladder.frequencyHz(),
                         first,

@@ -1,8 +1,8 @@
 package offtape.report.measure.processing;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import offtape.core.text.Sentences;
 import offtape.report.result.Distortion;
 import offtape.report.result.HealthNote;
 import offtape.report.result.LadderStep;
@@ -20,6 +20,8 @@ import offtape.report.result.LadderStep;
  * that much is always allowed. A limiter turns the gain down slowly and leaves the sine a sine.
  */
 final class GainWithoutDistortion {
+
+    private static final Sentences SAID = Sentences.near(GainWithoutDistortion.class);
 
     /** Share that a tone loses, over its distortion, at most, on tape. */
     private static final double MOST_SHARE = 8;
@@ -138,13 +140,8 @@ final class GainWithoutDistortion {
         return new HealthNote(
                 "warning",
                 "gain-follows-level",
-                String.format(
-                        Locale.ROOT,
-                        "At %+.0f dB the ladder at %.0f Hz comes back %.1f dB lower on the %s channel"
-                                + " than its lowest step lets expect, with %.2f %% of distortion; tape"
-                                + " that holds a tone down so far distorts it more. A limiter, a"
-                                + " compressor or noise reduction is on. Switch it off and record"
-                                + " again.",
+                SAID.say(
+                        "gain-follows-level",
                         step.recordLevelDb(),
                         ladder.frequencyHz(),
                         lostDb(top),

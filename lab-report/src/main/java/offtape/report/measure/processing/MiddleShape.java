@@ -1,9 +1,9 @@
 package offtape.report.measure.processing;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import offtape.core.text.Sentences;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Response;
 
@@ -15,6 +15,8 @@ import offtape.report.result.Response;
  * told from a resonance of an amplifier, so what was seen is noted and nothing is held against it.
  */
 final class MiddleShape {
+
+    private static final Sentences SAID = Sentences.near(MiddleShape.class);
 
     private static final double LEAST_HZ = 400;
     private static final double HIGHEST_HZ = 4000;
@@ -119,14 +121,9 @@ final class MiddleShape {
         return new HealthNote(
                 "note",
                 "middle-not-of-tape",
-                String.format(
-                        Locale.ROOT,
-                        "The response of the %s channel has a %s of %.1f dB about %.0f Hz and is level"
-                                + " again an octave to either side. Heads and tape make no such shape"
-                                + " there; an equaliser or a second path to the return may. Check that"
-                                + " none is on; if so, the machine's own amplifiers do it.",
+                SAID.say(
+                        db > 0 ? "middle-peak" : "middle-dip",
                         response.channel(),
-                        db > 0 ? "peak" : "dip",
                         Math.abs(db),
                         hz));
     }

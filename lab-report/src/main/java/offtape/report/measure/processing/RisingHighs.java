@@ -1,9 +1,9 @@
 package offtape.report.measure.processing;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import offtape.core.text.Sentences;
 import offtape.report.result.Distortion;
 import offtape.report.result.HealthNote;
 import offtape.report.result.LevelDependence;
@@ -14,6 +14,8 @@ import offtape.report.result.Response;
  * replay only, or a noise gate. Tape never gains with level; it loses highs first.
  */
 final class RisingHighs {
+
+    private static final Sentences SAID = Sentences.near(RisingHighs.class);
 
     /** Beyond what the middle loses and the uncertainty so much more must come back, dB. */
     private static final double LEAST_DB = 0.8;
@@ -84,12 +86,8 @@ final class RisingHighs {
         return new HealthNote(
                 "warning",
                 "noise-reduction",
-                String.format(
-                        Locale.ROOT,
-                        "Quiet highs are held down on the %s channel: the sweep at %+.0f dB brings back"
-                                + " %.1f dB more of %.0f Hz than the one at %+.0f dB, where tape can"
-                                + " only bring back less. Noise reduction or a noise gate is on in"
-                                + " replay. Switch it off and record again.",
+                SAID.say(
+                        "highs-held-down",
                         loud.channel(),
                         loud.levelDb(),
                         db,

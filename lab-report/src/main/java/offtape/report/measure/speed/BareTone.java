@@ -6,6 +6,7 @@ import java.util.concurrent.CompletableFuture;
 import offtape.core.audio.AudioSource;
 import offtape.core.fault.Background;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 import offtape.report.measure.tone.FoundTone;
 import offtape.report.measure.tone.ToneRange;
 import offtape.report.measure.tone.ToneSearch;
@@ -14,6 +15,8 @@ import offtape.report.result.Speed;
 
 /** Speed from a recording that holds nothing but a steady tone, perhaps with a little around it. */
 public final class BareTone {
+
+    private static final Sentences SAID = Sentences.near(BareTone.class);
 
     private static final double MARGIN_S = 0.2;
 
@@ -80,8 +83,6 @@ public final class BareTone {
                         toSeconds - MARGIN_S,
                         nominalHz,
                         heardHz);
-        return stream == null
-                ? Speed.unknown("The tone is too short or too unsteady to be read.")
-                : measured(stream, List.of());
+        return stream == null ? Speed.unknown(SAID.say("unreadable")) : measured(stream, List.of());
     }
 }

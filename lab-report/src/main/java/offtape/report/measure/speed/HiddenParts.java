@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import offtape.core.text.Sentences;
 import offtape.core.transport.ExpectedLine;
 import offtape.core.transport.ExpectedLines;
 import offtape.core.transport.TransportDescription;
@@ -14,6 +15,8 @@ import offtape.report.result.TransportSpeed;
  * they run true.
  */
 final class HiddenParts {
+
+    private static final Sentences SAID = Sentences.near(HiddenParts.class);
 
     private final List<ExpectedLine> expected;
 
@@ -34,11 +37,8 @@ final class HiddenParts {
             for (ExpectedLine line : expected) {
                 if (line.highHz() < top && mayBeHidden(line, own)) {
                     notes.add(
-                            String.format(
-                                    Locale.ROOT,
-                                    "%s turns at %.2f to %.2f Hz, and part of that lies where both"
-                                            + " heads hear alike: whether it runs true may not"
-                                            + " show.",
+                            SAID.say(
+                                    "hidden-part",
                                     capital(line.part()),
                                     line.lowHz(),
                                     line.highHz()));

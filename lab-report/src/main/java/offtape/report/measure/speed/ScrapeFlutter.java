@@ -3,12 +3,12 @@ package offtape.report.measure.speed;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import offtape.core.audio.AudioSource;
 import offtape.core.dsp.Baseband;
 import offtape.core.dsp.Differentiator;
 import offtape.core.dsp.Downconverter;
 import offtape.core.dsp.PhaseLaw;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.result.ScrapeReading;
@@ -26,6 +26,8 @@ import offtape.report.result.ScrapeReading;
  * two channels at different moments.
  */
 final class ScrapeFlutter {
+
+    private static final Sentences SAID = Sentences.near(ScrapeFlutter.class);
 
     private static final double SHORTEST_S = 2;
     private static final double PIECE_S = 2;
@@ -75,13 +77,10 @@ final class ScrapeFlutter {
     static ScrapeReading of(ToneStream tone, ProgrammeReturn.Span silence) {
         ScrapeBand band = ScrapeBand.of(tone.expectedHz(), tone.recording().sampleRateHz());
         if (!band.isWide()) {
-            return ScrapeReading.unknown(
-                    "Scrape flutter needs a tone of 800 Hz or more in a recording that reaches well"
-                            + " above it.");
+            return ScrapeReading.unknown(SAID.say("scrape-tone"));
         }
         if (tone.samples() < SHORTEST_S * tone.rateHz()) {
-            return ScrapeReading.unknown(
-                    "The tone is too short: scrape flutter needs 2 s or more.");
+            return ScrapeReading.unknown(SAID.say("scrape-short"));
         }
         return new ScrapeFlutter(tone, silence, band).reading();
     }
@@ -115,9 +114,7 @@ final class ScrapeFlutter {
                 parts.add(part(heard, quiet.isEmpty() ? null : quiet.get(c), tone.weight(c)));
             }
         }
-        return parts.isEmpty()
-                ? ScrapeReading.unknown("The tone is too faint or too unsteady for scrape flutter.")
-                : told(parts);
+        return parts.isEmpty() ? ScrapeReading.unknown(SAID.say("scrape-faint")) : told(parts);
     }
 
     /** Reads some pieces spread evenly over all of the tone. */
@@ -227,12 +224,7 @@ final class ScrapeFlutter {
         if (!(excess > least)) {
             double most = Math.sqrt(Math.max(0, excess) + least);
             return new ScrapeReading(
-                    Quantity.unknown(
-                            String.format(
-                                    Locale.ROOT,
-                                    "Scrape flutter does not stand out of the noise: it is below"
-                                            + " %s %%.",
-                                    ceiling(most))),
+                    Quantity.unknown(SAID.say("scrape-below", ceiling(most))),
                     Math.sqrt(noise),
                     ends);
         }
@@ -248,7 +240,7 @@ final class ScrapeFlutter {
                 ends);
     }
 
-    private static String ceiling(double percent) {
-        return String.format(Locale.ROOT, "%.3f", Math.ceil(1000 * percent) / 1000);
+    private static double ceiling(double percent) {
+        return Math.ceil(1000 * percent) / 1000;
     }
 }

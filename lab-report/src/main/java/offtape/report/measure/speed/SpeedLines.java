@@ -5,6 +5,7 @@ import java.util.List;
 import offtape.core.dsp.RealFft;
 import offtape.core.dsp.Spectrum;
 import offtape.core.standard.SampleClock;
+import offtape.core.text.Sentences;
 import offtape.report.measure.line.FoundLine;
 import offtape.report.measure.line.LineSearch;
 import offtape.report.result.SpeedComponent;
@@ -13,6 +14,8 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
 
 /** The spectrum of a speed deviation and the lines in it, steady or slowly moving. */
 final class SpeedLines {
+
+    private static final Sentences SAID = Sentences.near(SpeedLines.class);
 
     private static final double LOWEST_HZ = LineSearch.LOWEST_HZ;
     private static final double HIGHEST_HZ = LineSearch.HIGHEST_HZ;
@@ -101,11 +104,9 @@ final class SpeedLines {
     private static String note(FoundLine line, double drift) {
         double change = line.endHz() / line.startHz() - 1;
         if (Math.abs(change) < 2 * Math.abs(drift) + WITH_THE_TAPE) {
-            return "Moves with the speed of the tape.";
+            return SAID.say("moves-with-tape");
         }
-        return change > 0
-                ? "Gets faster, as a supply reel does while it empties."
-                : "Gets slower, as a take-up reel does while it fills.";
+        return change > 0 ? SAID.say("gets-faster") : SAID.say("gets-slower");
     }
 
     /** The spectrum for charts: the highest value in each of some hundred logarithmic bands. */

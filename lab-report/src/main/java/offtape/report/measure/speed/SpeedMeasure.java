@@ -2,13 +2,13 @@ package offtape.report.measure.speed;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import offtape.core.fault.Background;
 import offtape.core.standard.FlutterBand;
 import offtape.core.standard.Iec60386;
 import offtape.core.standard.SampleClock;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.measure.line.FoundLine;
 import offtape.report.result.Speed;
@@ -18,14 +18,15 @@ import offtape.report.result.WorstTenSeconds;
 /** Every reading of speed from a demodulated tone. */
 final class SpeedMeasure {
 
+    private static final Sentences SAID = Sentences.near(SpeedMeasure.class);
+
     private static final String UNIT = "%";
     private static final double SHORTEST_FOR_DRIFT_S = 15;
     private static final double FLUTTER_HZ = 200;
 
     private static final double OWN_DRIFT_PERCENT = 1e-4;
 
-    private static final Quantity TOO_SHORT =
-            Quantity.unknown("The tone is too short: wow and flutter needs 5 s or more.");
+    private static final Quantity TOO_SHORT = Quantity.unknown(SAID.say("short"));
 
     private final ToneStream tone;
     private final SpeedReader reader;
@@ -117,12 +118,7 @@ final class SpeedMeasure {
     /** A reading that needs the whole band up to 200 Hz. */
     private Quantity wide(Supplier<Quantity> reading) {
         if (!isWide()) {
-            return Quantity.unknown(
-                    String.format(
-                            Locale.ROOT,
-                            "This tone shows changes of speed up to %.0f Hz only, and the reading"
-                                    + " needs 200 Hz. Use a tone of 400 Hz or more.",
-                            tone.bandHz()));
+            return Quantity.unknown(SAID.say("narrow", tone.bandHz()));
         }
         return ifLong(reading);
     }
@@ -135,7 +131,7 @@ final class SpeedMeasure {
 
     private Quantity drift() {
         if (seconds() < SHORTEST_FOR_DRIFT_S) {
-            return Quantity.unknown("The tone is too short to tell drift from wow.");
+            return Quantity.unknown(SAID.say("no-drift"));
         }
         double drift = reader.drift();
         return Quantity.known(drift, UNIT, 2 * reader.driftDoubt() + OWN_DRIFT_PERCENT);
@@ -166,30 +162,17 @@ final class SpeedMeasure {
 
     private void addNotes() {
         if (summary.gaps() > 0) {
+            double seconds = summary.bridgedSeconds();
             notes.add(
-                    String.format(
-                            Locale.ROOT,
-                            "The tone was gone or struck by clicks in %d %s, %.2f s in all;"
-                                    + " straight lines bridge them.",
-                            summary.gaps(),
-                            summary.gaps() == 1 ? "place" : "places",
-                            summary.bridgedSeconds()));
+                    summary.gaps() == 1
+                            ? SAID.say("gap", seconds)
+                            : SAID.say("gaps", summary.gaps(), seconds));
         }
         if (!isWide()) {
-            notes.add(
-                    String.format(
-                            Locale.ROOT,
-                            "A tone this low shows changes of speed up to %.0f Hz only; the"
-                                    + " weighted readings leave out what is faster.",
-                            tone.bandHz()));
+            notes.add(SAID.say("low-tone", tone.bandHz()));
         }
         if (seconds() > SpeedReader.LINES_S) {
-            notes.add(
-                    String.format(
-                            Locale.ROOT,
-                            "The spectrum and its lines come from the first %.0f minutes of the"
-                                    + " tone; every other figure from all of it.",
-                            SpeedReader.LINES_S / 60));
+            notes.add(SAID.say("first-minutes", SpeedReader.LINES_S / 60));
         }
     }
 }

@@ -5,11 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
+import offtape.core.text.Sentences;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.measure.noise.NoiseDensities;
 
 /** Speed from the tone that a programme holds for it. */
 public final class SpeedTone {
+
+    private static final Sentences SAID = Sentences.near(SpeedTone.class);
 
     private static final double MARGIN_S = 0.15;
     private static final double SHORTEST_S = 2;
@@ -26,11 +29,11 @@ public final class SpeedTone {
                     ret.whyMissing(
                             Cue.Tone.class,
                             t -> t.channels() == ChannelSet.BOTH,
-                            "The recording holds no steady tone of 2 s or more."));
+                            SAID.say("no-tone")));
         }
         ToneStream stream = stream(ret, tone.get());
         return stream == null
-                ? ToneReading.unknown("The speed tone was not heard in the recording.")
+                ? ToneReading.unknown(SAID.say("not-heard"))
                 : SpeedMeasure.reading(stream, List.of())
                         .withScrape(
                                 ScrapeFlutter.of(stream, NoiseDensities.span(ret).orElse(null)));

@@ -9,11 +9,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 import offtape.report.measure.tone.FoundTone;
 import offtape.report.measure.tone.ToneSearch;
 
 /** Which of the tones in a recording is read, and what is to be said about the others. */
 final class ToneChoice {
+
+    private static final Sentences SAID = Sentences.near(ToneChoice.class);
 
     /** Speed errors up to a fifth with some room, once the frequency is named. */
     private static final double MEANT = 0.25;
@@ -85,19 +88,15 @@ final class ToneChoice {
 
     private double nearest() {
         return UsualTones.nearest(tone.frequencyHz())
-                .orElseThrow(
-                        () ->
-                                new UnusableInputException(
-                                        String.format(
-                                                Locale.ROOT,
-                                                "The tone in %s has %.1f Hz, which is near no usual"
-                                                        + " test tone. %sSay with --frequency what"
-                                                        + " it should have.",
-                                                file,
-                                                tone.frequencyHz(),
-                                                UsualTones.guess(tone.frequencyHz())
-                                                        .map(g -> g + " ")
-                                                        .orElse(""))));
+                .orElseThrow(() -> new UnusableInputException(odd()));
+    }
+
+    private String odd() {
+        List<String> said = new ArrayList<>();
+        said.add(SAID.say("odd-tone", file, tone.frequencyHz()));
+        UsualTones.guess(tone.frequencyHz()).ifPresent(said::add);
+        said.add(SAID.say("odd-tone-remedy"));
+        return String.join(" ", said);
     }
 
     private void refuseMixture() {
@@ -105,51 +104,29 @@ final class ToneChoice {
         boolean inBand = apart < ToneBand.of(tone.frequencyHz()).stopHz();
         if (inBand && tone.secondDb() > DISTURBING_DB) {
             throw new UnusableInputException(
-                    String.format(
-                            Locale.ROOT,
-                            "Another tone of %.0f Hz sounds along with the tone of %.0f Hz in %s"
-                                    + " and cannot be told from flutter. Record one tone alone.",
-                            tone.secondHz(),
-                            tone.frequencyHz(),
-                            file));
+                    SAID.say("mixture", tone.secondHz(), tone.frequencyHz(), file));
         }
     }
 
     /** Why nothing can be read. */
     UnusableInputException noTone() {
-        String where =
+        List<String> said = new ArrayList<>();
+        said.add(
                 named.isEmpty()
-                        ? "between 300 Hz and 12 kHz"
-                        : String.format(Locale.ROOT, "near %.0f Hz", named.getAsDouble());
-        return new UnusableInputException(
-                "No steady tone of five seconds or more "
-                        + where
-                        + " was found in "
-                        + file
-                        + ". "
-                        + instead()
-                        + "Record the tone alone, half a minute or more, without speech or music"
-                        + " over it.");
+                        ? SAID.say("none-usual", file)
+                        : SAID.say("none-named", named.getAsDouble(), file));
+        instead().ifPresent(said::add);
+        said.add(SAID.say("record-alone"));
+        return new UnusableInputException(String.join(" ", said));
     }
 
-    private String instead() {
+    private Optional<String> instead() {
         Optional<FoundTone> pair = longest(search.pairs());
         if (pair.isPresent() && pair.get().seconds() >= SHORTEST_S) {
-            return String.format(
-                    Locale.ROOT,
-                    "Two tones sound at once, %.0f Hz and %.0f Hz, and neither rules. ",
-                    pair.get().frequencyHz(),
-                    pair.get().secondHz());
+            return Optional.of(
+                    SAID.say("two-at-once", pair.get().frequencyHz(), pair.get().secondHz()));
         }
-        return longest(search.tones())
-                .map(
-                        t ->
-                                String.format(
-                                        Locale.ROOT,
-                                        "The longest tone heard has %.0f Hz and lasts %.1f s. ",
-                                        t.frequencyHz(),
-                                        t.seconds()))
-                .orElse("");
+        return longest(search.tones()).map(t -> SAID.say("longest", t.frequencyHz(), t.seconds()));
     }
 
     /** What a technician should know of the recording, plain sentences. */
@@ -161,22 +138,10 @@ final class ToneChoice {
         stretches().ifPresent(notes::add);
         others().ifPresent(notes::add);
         if (tone.secondDb() > HEARD_DB) {
-            notes.add(
-                    String.format(
-                            Locale.ROOT,
-                            "Another tone of %.0f Hz sounds along, %.0f dB lower; it is far enough"
-                                    + " away not to disturb.",
-                            tone.secondHz(),
-                            -tone.secondDb()));
+            notes.add(SAID.say("sounds-along", tone.secondHz(), -tone.secondDb()));
         }
         if (tone.fadeDb() > FADED_DB) {
-            notes.add(
-                    String.format(
-                            Locale.ROOT,
-                            "The tone fades: at its end, at %.1f s, it lies %.0f dB below its mean"
-                                    + " level, and what follows is not read.",
-                            tone.toSeconds(),
-                            tone.fadeDb()));
+            notes.add(SAID.say("fades", tone.toSeconds(), tone.fadeDb()));
         }
         return notes;
     }
@@ -190,13 +155,7 @@ final class ToneChoice {
             return Optional.empty();
         }
         return Optional.of(
-                String.format(
-                        Locale.ROOT,
-                        "The tone sounds in %d stretches; the longest was read, from %.1f s to"
-                                + " %.1f s. --from and --to choose another.",
-                        same.size(),
-                        tone.fromSeconds(),
-                        tone.toSeconds()));
+                SAID.say("stretches", same.size(), tone.fromSeconds(), tone.toSeconds()));
     }
 
     private Optional<String> others() {
@@ -209,9 +168,8 @@ final class ToneChoice {
         }
         List<String> some = heard.stream().limit(6).toList();
         return Optional.of(
-                "Other tones in the recording: "
-                        + String.join(", ", some)
-                        + (heard.size() > some.size() ? " and more" : "")
-                        + ". --frequency chooses another.");
+                SAID.say(
+                        heard.size() > some.size() ? "others-and-more" : "others",
+                        String.join(", ", some)));
     }
 }

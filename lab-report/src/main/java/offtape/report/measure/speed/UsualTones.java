@@ -1,11 +1,13 @@
 package offtape.report.measure.speed;
 
-import java.util.Locale;
 import java.util.Optional;
+import offtape.core.text.Sentences;
 import offtape.report.measure.tone.FoundTone;
 
 /** The frequencies of test tones in use, and what an odd one may have been. */
 final class UsualTones {
+
+    private static final Sentences SAID = Sentences.near(UsualTones.class);
 
     /** Wow and flutter: IEC, and older American and Japanese practice. */
     private static final double[] FLUTTER_HZ = {3150, 3000};
@@ -16,12 +18,12 @@ final class UsualTones {
     /** How far a machine may be off speed with its tone still known for what it is. */
     static final double NEAR = 0.06;
 
-    /** Speeds that are wrong for a reason: ratio, and the reason. */
+    /** Speeds that are wrong for a reason: ratio, and the sentence that says it. */
     private static final Object[][] REASONS = {
-        {5.0 / 6, "at 5/6 of the speed, as a machine made for 60 Hz mains has on 50 Hz"},
-        {6.0 / 5, "at 6/5 of the speed, as a machine made for 50 Hz mains has on 60 Hz"},
-        {2.0, "at twice the speed"},
-        {0.5, "at half the speed"}
+        {5.0 / 6, "guess-60-on-50"},
+        {6.0 / 5, "guess-50-on-60"},
+        {2.0, "guess-twice"},
+        {0.5, "guess-half"}
     };
 
     private static final double SAME = 0.025;
@@ -47,14 +49,7 @@ final class UsualTones {
         for (double usual : USUAL_HZ) {
             boolean possible = usual != taken && distance(hz, usual) <= Math.log1p(NEAR);
             if (possible && distance(hz, usual) < 3 * distance(hz, taken)) {
-                return Optional.of(
-                        String.format(
-                                Locale.ROOT,
-                                "A tone of %.0f Hz was taken for %.0f Hz; if it should have %.0f Hz,"
-                                        + " say so with --frequency.",
-                                hz,
-                                taken,
-                                usual));
+                return Optional.of(SAID.say("doubt", hz, taken, usual));
             }
         }
         return Optional.empty();
@@ -65,9 +60,7 @@ final class UsualTones {
         for (double usual : USUAL_HZ) {
             for (Object[] reason : REASONS) {
                 if (distance(hz, usual * (double) reason[0]) < SAME) {
-                    return Optional.of(
-                            String.format(
-                                    Locale.ROOT, "It could be %.0f Hz %s.", usual, reason[1]));
+                    return Optional.of(SAID.say((String) reason[1], usual));
                 }
             }
         }

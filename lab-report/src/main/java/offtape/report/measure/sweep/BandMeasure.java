@@ -1,13 +1,15 @@
 package offtape.report.measure.sweep;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.DoubleStream;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.result.ResponseBand;
 
 /** Edges of a response, and the widest bands around 1 kHz within which it stays. */
 final class BandMeasure {
+
+    private static final Sentences SAID = Sentences.near(BandMeasure.class);
 
     private static final double EDGE_DB = -3;
     private static final double[] TOLERANCES_DB = {1, 2, 3};
@@ -19,10 +21,7 @@ final class BandMeasure {
         return curve.crossing(
                 direction,
                 i -> EDGE_DB - curve.db()[i],
-                String.format(
-                        Locale.ROOT,
-                        "The response does not fall by 3 dB as far as the sweep reaches (%.0f Hz).",
-                        curve.endHz(direction)));
+                SAID.say("no-edge", curve.endHz(direction)));
     }
 
     /** The bands within ±1, ±2 and ±3 dB. */
@@ -45,10 +44,6 @@ final class BandMeasure {
         return curve.crossing(
                 direction,
                 i -> Math.abs(curve.db()[i]) - toleranceDb,
-                String.format(
-                        Locale.ROOT,
-                        "The response stays within ±%.0f dB as far as the sweep reaches (%.0f Hz).",
-                        toleranceDb,
-                        curve.endHz(direction)));
+                SAID.say("within", toleranceDb, curve.endHz(direction)));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.result.LevelDependence;
 import offtape.report.result.Response;
@@ -13,6 +14,8 @@ import offtape.report.result.Response;
  * sweep on the same channel, both 0 dB at 1 kHz.
  */
 final class LevelDependenceMeasure {
+
+    private static final Sentences SAID = Sentences.near(LevelDependenceMeasure.class);
 
     private static final double HIGH_HZ = 10_000;
     private static final double LOSS_DB = 1;
@@ -72,7 +75,7 @@ final class LevelDependenceMeasure {
     private static Quantity lossAtHigh(ResponseCurve difference) {
         double[] hz = difference.hz();
         if (hz.length == 0 || hz[hz.length - 1] < HIGH_HZ || hz[0] > HIGH_HZ) {
-            return Quantity.unknown("The sweeps are not both heard at 10 kHz.");
+            return Quantity.unknown(SAID.say("no-high"));
         }
         int above = 1;
         while (hz[above] < HIGH_HZ) {
@@ -87,7 +90,7 @@ final class LevelDependenceMeasure {
     }
 
     private static Quantity lossFrom(ResponseCurve difference) {
-        String otherwise = "The louder sweep loses less than 1 dB as far as both are heard.";
+        String otherwise = SAID.say("no-loss");
         return difference.size() == 0
                 ? Quantity.unknown(otherwise)
                 : difference.crossing(1, i -> -difference.db()[i] - LOSS_DB, otherwise);

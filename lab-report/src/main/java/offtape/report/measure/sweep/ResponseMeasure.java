@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import offtape.core.dsp.PowerDensity;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Response;
@@ -14,6 +15,8 @@ import offtape.report.result.Response;
  * at 1 kHz. Frequencies are those of the programme, as with a calibration tape.
  */
 public final class ResponseMeasure {
+
+    private static final Sentences SAID = Sentences.near(ResponseMeasure.class);
 
     private static final double REACH_OCTAVES = 1.0 / 12;
     private static final int GRID = 24;
@@ -214,6 +217,6 @@ public final class ResponseMeasure {
                         (db[high] - db[low]) / 2,
                         "dB",
                         Math.hypot(curve.uncertaintyDb()[high], curve.uncertaintyDb()[low]) / 2)
-                : Quantity.unknown("The sweep does not cover the band of the ripple.");
+                : Quantity.unknown(SAID.say("no-ripple"));
     }
 }

@@ -1,8 +1,8 @@
 package offtape.report.measure.transport;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.measure.speed.HeardDeviation;
 import offtape.report.result.HealthNote;
@@ -12,6 +12,8 @@ import offtape.report.result.HealthNote;
  * distance of the heads over the tape's speed, held against what the return itself shows.
  */
 public final class HeadDelays {
+
+    private static final Sentences SAID = Sentences.near(HeadDelays.class);
 
     /** What a person's distance of heads and the tape's true speed may be out by, one sigma. */
     private static final double SPACING_SHARE = 0.012;
@@ -66,25 +68,21 @@ public final class HeadDelays {
     public Optional<HeadDelay> decide(Quantity measured, Double spacingSeconds) {
         if (measured.isKnown() && measured.value() > 0) {
             return Optional.of(
-                    held(
-                            measured.value() / 1000,
-                            measured.uncertainty() / 2000,
-                            "The delay of the programme less the interface's own.",
-                            "The delay of the programme less the interface's own"));
+                    held(measured.value() / 1000, measured.uncertainty() / 2000, "loopback"));
         }
         if (spacingSeconds != null) {
-            return Optional.of(
-                    held(
-                            spacingSeconds,
-                            SPACING_SHARE * spacingSeconds,
-                            "The distance of the heads that was given, over the tape's speed.",
-                            "The distance of the heads that was given"));
+            return Optional.of(held(spacingSeconds, SPACING_SHARE * spacingSeconds, "spacing"));
         }
         return alone();
     }
 
-    /** What is known beforehand, with what the return shows. */
-    private HeadDelay held(double seconds, double sigma, String found, String subject) {
+    /**
+     * What is known beforehand, with what the return shows.
+     *
+     * @param by how it is known, as the sentences' names have it
+     */
+    private HeadDelay held(double seconds, double sigma, String by) {
+        String found = SAID.say("found-by-" + by);
         Optional<CombDelay> shown = CombDelay.find(heard, CombDelay.LONGEST_S);
         if (shown.isEmpty()) {
             return new HeadDelay(seconds, sigma, found, null);
@@ -95,26 +93,18 @@ public final class HeadDelays {
             return new HeadDelay(
                     comb.seconds(),
                     comb.sigmaSeconds(),
-                    "From the recording itself: rates that both heads hear alike are missing.",
+                    SAID.say("found-by-itself"),
                     new HealthNote(
                             "warning",
                             "head-delay-contradicted",
-                            String.format(
-                                    Locale.ROOT,
-                                    "%s puts the replay head %.1f ms after the record head, but the"
-                                            + " wavering of the return shows %.1f ms. The figures of"
-                                            + " the transport go by what the return shows. Check"
-                                            + " what was given.",
-                                    subject,
-                                    1000 * seconds,
-                                    1000 * comb.seconds())));
+                            SAID.say("contradicted-" + by, 1000 * seconds, 1000 * comb.seconds())));
         }
         double own = 1 / (sigma * sigma);
         double other = 1 / (comb.sigmaSeconds() * comb.sigmaSeconds());
         return new HeadDelay(
                 (own * seconds + other * comb.seconds()) / (own + other),
                 1 / Math.sqrt(own + other),
-                found + " The wavering of the return agrees and makes it sharper.",
+                found + " " + SAID.say("wavering-agrees"),
                 null);
     }
 
@@ -125,8 +115,7 @@ public final class HeadDelays {
                     new HeadDelay(
                             shown.get().seconds(),
                             shown.get().sigmaSeconds(),
-                            "From the recording itself: rates that both heads hear alike are"
-                                    + " missing.",
+                            SAID.say("found-by-itself"),
                             null));
         }
         boolean together =
@@ -137,8 +126,7 @@ public final class HeadDelays {
                         new HeadDelay(
                                 programmeDelaySeconds - INTERFACE_S,
                                 INTERFACE_SIGMA_S,
-                                "The delay of the programme less some milliseconds that interfaces"
-                                        + " take; a loopback session would tell it exactly.",
+                                SAID.say("found-by-delay"),
                                 null))
                 : Optional.empty();
     }

@@ -3,6 +3,7 @@ package offtape.report.measure.transport;
 import java.util.List;
 import java.util.Optional;
 import offtape.core.standard.Iec60386;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.measure.speed.ToneReading;
 import offtape.report.result.HealthNote;
@@ -16,9 +17,9 @@ import offtape.report.result.TransportSpeed;
  */
 public record OffTapeSpeed(TransportSpeed speed, List<HealthNote> notes) {
 
-    private static final String NOT_KNOWN =
-            "How long the tape takes from record to replay head is not known. Give the distance"
-                    + " with --head-spacing, or a loopback session with --loopback.";
+    private static final Sentences SAID = Sentences.near(OffTapeSpeed.class);
+
+    private static final String NOT_KNOWN = SAID.say("delay-not-known");
 
     /**
      * Finds it.

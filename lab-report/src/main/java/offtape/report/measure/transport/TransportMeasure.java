@@ -3,9 +3,9 @@ package offtape.report.measure.transport;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import offtape.core.standard.FlutterBand;
 import offtape.core.standard.Iec60386;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.measure.line.FoundLine;
 import offtape.report.measure.speed.HeardDeviation;
@@ -19,8 +19,9 @@ import offtape.report.result.TransportSpeed;
 /** Every reading of the transport's own speed, from a return off tape. */
 public final class TransportMeasure {
 
-    private static final String ESTIMATOR =
-            "lines one by one, the rest by least squares over the tape's length";
+    private static final Sentences SAID = Sentences.near(TransportMeasure.class);
+
+    private static final String ESTIMATOR = SAID.say("estimator");
 
     private static final double FASTEST_HZ = 200;
     private static final double SHORTEST_FOR_DRIFT_S = 15;
@@ -64,13 +65,10 @@ public final class TransportMeasure {
             Quantity deviation,
             double heardMeanPercent) {
         if (!meter.isLongEnough(heard.percent().length)) {
-            return TransportSpeed.unknown(
-                    deviation, "The tone is too short: wow and flutter needs 5 s or more.");
+            return TransportSpeed.unknown(deviation, SAID.say("short"));
         }
         if (heard.seconds() < 8 * delay.seconds()) {
-            return TransportSpeed.unknown(
-                    deviation,
-                    "The tone is too short against the time that the tape takes between the heads.");
+            return TransportSpeed.unknown(deviation, SAID.say("short-for-delay"));
         }
         return new TransportMeasure(meter, heard, delay).speed(lines, deviation, heardMeanPercent);
     }
@@ -102,27 +100,20 @@ public final class TransportMeasure {
     private Quantity wide(Quantity reading) {
         return heard.bandHz() >= FASTEST_HZ
                 ? reading
-                : Quantity.unknown(
-                        String.format(
-                                Locale.ROOT,
-                                "This tone shows changes of speed up to %.0f Hz only, and the"
-                                        + " reading needs 200 Hz. Use a tone of 400 Hz or more.",
-                                heard.bandHz()));
+                : Quantity.unknown(SAID.say("narrow", heard.bandHz()));
     }
 
     // a constant c of the return is a drift of c/τ a second
     private Quantity drift(double heardMeanPercent) {
         if (heard.seconds() < SHORTEST_FOR_DRIFT_S) {
-            return Quantity.unknown("The tone is too short to tell drift from wow.");
+            return Quantity.unknown(SAID.say("no-drift"));
         }
         double steady = Math.abs(heardMeanPercent) / delay.seconds() * heard.seconds();
         double value = reader.drift();
         double slow = 2 * delay.sigmaSeconds() / delay.seconds();
         double uncertainty = (0.1 + slow) * value + 0.0005 + steady;
         if (steady > Math.max(CLEAR_DRIFT, value)) {
-            return Quantity.unknown(
-                    "Two sample clocks that differ and a tape whose speed changes steadily look"
-                            + " alike in such a return. Record with the interface that plays.");
+            return Quantity.unknown(SAID.say("drift-or-clocks"));
         }
         return Quantity.known(value, "%", uncertainty);
     }
@@ -164,12 +155,7 @@ public final class TransportMeasure {
         }
         for (FoundLine line : heard.lines()) {
             if (motion.lines().stream().noneMatch(l -> l.heard().equals(line))) {
-                notes.add(
-                        String.format(
-                                Locale.ROOT,
-                                "The line at %.2f Hz is nearly hidden by the distance of the heads;"
-                                        + " how large it really is cannot be told.",
-                                line.middleHz()));
+                notes.add(SAID.say("line-hidden", line.middleHz()));
             }
         }
         return notes;
@@ -181,11 +167,8 @@ public final class TransportMeasure {
             widest = Math.max(widest, bands.get(i).fromHz() - bands.get(i - 1).toHz());
         }
         double top = bands.get(bands.size() - 1).toHz();
-        return String.format(
-                Locale.ROOT,
-                "Not recovered, because both heads hear them alike or the time between them is not"
-                        + " known well enough: changes slower than %.3f Hz, those within %.2f Hz or"
-                        + " less of a multiple of %.3f Hz, and all above %.0f Hz.",
+        return SAID.say(
+                "not-recovered",
                 bands.get(0).fromHz(),
                 Math.max(widest / 2, bands.get(0).fromHz()),
                 1 / delay.seconds(),

@@ -1,9 +1,9 @@
 package offtape.report.measure.transport;
 
 import java.util.EnumMap;
-import java.util.Locale;
 import java.util.Map;
 import offtape.core.standard.FlutterBand;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.measure.speed.SpeedReader;
 
@@ -13,6 +13,8 @@ import offtape.report.measure.speed.SpeedReader;
  * motion itself. Peaks are enlarged alike.
  */
 final class TransportReadings {
+
+    private static final Sentences SAID = Sentences.near(TransportReadings.class);
 
     private static final String UNIT = "%";
 
@@ -96,12 +98,7 @@ final class TransportReadings {
 
     private Quantity told(FlutterBand band, double value, double deviation) {
         if (share(band) < ENOUGH) {
-            return Quantity.unknown(
-                    String.format(
-                            Locale.ROOT,
-                            "With the heads this far apart, and this little known of how far, the"
-                                    + " return shows only %.0f %% of this reading.",
-                            100 * share(band)));
+            return Quantity.unknown(SAID.say("share-shown", 100 * share(band)));
         }
         return Quantity.known(
                 value, UNIT, Math.hypot(READING_ERROR * value, 2 * deviation) + LEAST);
