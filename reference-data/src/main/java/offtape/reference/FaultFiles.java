@@ -5,6 +5,12 @@ import java.util.List;
 /** What is known of the faults of tape machines, one text each. */
 public final class FaultFiles {
 
+    /**
+     * The bundle with the words for all of them, in every language: {@code CODE.name} and so on,
+     * {@code CODE.unlike.OTHER} what tells a fault from another.
+     */
+    public static final String TEXTS = "offtape/reference/faults/Sentences";
+
     /** In the order of the signal's way: heads, bias, transport, electronics, tape, outside. */
     private static final List<String> CODES =
             List.of(
@@ -44,7 +50,7 @@ public final class FaultFiles {
     }
 
     /**
-     * What is known of one of them.
+     * What is known of one of them beside its words.
      *
      * @throws IllegalArgumentException if there is none of that code
      */

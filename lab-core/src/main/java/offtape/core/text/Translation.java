@@ -24,7 +24,7 @@ import java.util.regex.Pattern;
 public final class Translation {
 
     /** What may be on the class path; each that is there has an index of its bundles. */
-    private static final List<String> MODULES = List.of("core", "report", "cli");
+    private static final List<String> MODULES = List.of("reference", "core", "report", "cli");
 
     private static final Pattern SENTENCE_END = Pattern.compile("(?<=[.!?:;]) (?=\\S)");
     private static final String AND = " and ";

@@ -5,13 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import offtape.core.json.StrictJson;
+import offtape.core.text.Language;
+import offtape.core.text.Texts;
 import offtape.reference.FaultFiles;
 
 /** What is known of all faults. */
 public final class FaultCatalogue {
 
-    private static final StrictJson<FaultNote> JSON =
-            new StrictJson<>(FaultNote.class, "what is known of a fault");
+    private static final StrictJson<FaultFacts> JSON =
+            new StrictJson<>(FaultFacts.class, "what is known of a fault");
 
     /** Read once, when first asked for, and never changed. */
     private static final class Notes {
@@ -19,7 +21,10 @@ public final class FaultCatalogue {
 
         private static Map<String, FaultNote> read() {
             Map<String, FaultNote> notes = new LinkedHashMap<>();
-            FaultFiles.codes().forEach(c -> notes.put(c, JSON.read(FaultFiles.text(c), c)));
+            Texts texts = Texts.at(FaultFiles.TEXTS, Language.ENGLISH.locale());
+            for (String code : FaultFiles.codes()) {
+                notes.put(code, JSON.read(FaultFiles.text(code), code).note(texts));
+            }
             return Collections.unmodifiableMap(notes);
         }
     }
