@@ -1,27 +1,30 @@
 package offtape.report.batch;
 
 import com.fasterxml.jackson.annotation.JsonValue;
+import offtape.core.text.Sentences;
 
 /** How things stand with a return. */
 public enum BatchState {
     /** Its turn has not come, or the run was ended before it was done. */
-    WAITING("not measured yet"),
+    WAITING("state-waiting"),
     /** Measured in this run. */
-    MEASURED("measured"),
+    MEASURED("state-measured"),
     /** Measured in an earlier run, from the same recording in the same way. */
-    UNCHANGED("unchanged"),
+    UNCHANGED("state-unchanged"),
     /** It could not be measured, or its session could not be written. */
-    REFUSED("refused");
+    REFUSED("state-refused");
 
-    private final String words;
+    private static final Sentences SAID = Sentences.near(BatchState.class);
 
-    BatchState(String words) {
-        this.words = words;
+    private final String key;
+
+    BatchState(String key) {
+        this.key = key;
     }
 
     /** As it is told. */
     @JsonValue
     public String words() {
-        return words;
+        return SAID.say(key);
     }
 }

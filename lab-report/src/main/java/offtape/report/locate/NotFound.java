@@ -1,14 +1,16 @@
 package offtape.report.locate;
 
 import java.util.List;
-import java.util.Locale;
 import offtape.core.audio.AudioSource;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.programme.Cue;
 import offtape.core.programme.Programme;
+import offtape.core.text.Sentences;
 
 /** Why a programme was not found in a recording, in words. */
 final class NotFound {
+
+    private static final Sentences SAID = Sentences.near(NotFound.class);
 
     /** Less than this share of the programme's length is too little to be known again. */
     private static final double SHORT = 0.4;
@@ -32,27 +34,14 @@ final class NotFound {
         double needed = programme.sheet().seconds(programme.sheet().frames());
         if (seconds < SHORT * needed) {
             return new UnusableInputException(
-                    String.format(
-                            Locale.ROOT,
-                            "%s is cut short beyond use: it lasts %.1f s, and the programme %.1f s."
-                                    + " Record the whole programme again, from before its first marker"
-                                    + " to after its last.",
-                            recording.name(),
-                            seconds,
-                            needed));
+                    SAID.say("cut-short-beyond-use", recording.name(), seconds, needed)
+                            + " "
+                            + SAID.say("record-whole"));
         }
         if (isSilent()) {
-            return new UnusableInputException(
-                    recording.name()
-                            + " is silent from beginning to end. Check cables, input and record"
-                            + " level, then record again.");
+            return new UnusableInputException(SAID.say("silent", recording.name()));
         }
-        return new UnusableInputException(
-                "The programme was not found in "
-                        + recording.name()
-                        + ". Check that this is the return of the programme in the folder given with"
-                        + " --programme, that its level is not too low, and that the tape ran within"
-                        + " 20 % of its speed or at half or twice that.");
+        return new UnusableInputException(SAID.say("not-found", recording.name()));
     }
 
     /**
@@ -62,23 +51,15 @@ final class NotFound {
      */
     UnusableInputException stretched(double longer) {
         return new UnusableInputException(
-                String.format(
-                        Locale.ROOT,
-                        "%s lasts about %.1f %% %s than the pitch of its tones says, evenly from beginning to"
-                                + " end: it was stretched in time, as a workstation does that fits"
-                                + " clips to a tempo. Switch stretching and tempo following off and"
-                                + " export the recording again.",
+                SAID.say(
+                        longer > 0 ? "stretched-longer" : "stretched-shorter",
                         recording.name(),
-                        100 * Math.abs(longer),
-                        longer > 0 ? "longer" : "shorter"));
+                        100 * Math.abs(longer)));
     }
 
     /** The programme is there from its end to its beginning. */
     UnusableInputException backwards() {
-        return new UnusableInputException(
-                recording.name()
-                        + " holds the programme backwards. Turn the reels over or play the other"
-                        + " tracks, or leave out the reversal in the workstation, and record again.");
+        return new UnusableInputException(SAID.say("backwards", recording.name()));
     }
 
     /** The colour is the programme's, yet its markers are not where they should be. */
@@ -87,26 +68,20 @@ final class NotFound {
                 SpeedMistake.of(1 / found.stretch(), programme.sheet().tapeSpeedMmPerS());
         return mistake.isWrongSpeed()
                 ? new UnusableInputException(
-                        recording.name()
-                                + " sounds like the programme, but none of its markers is in it. "
-                                + mistake.sentence())
+                        SAID.say("no-markers", recording.name()) + " " + mistake.sentence())
                 : noMarker(markers);
     }
 
     private UnusableInputException noMarker(List<Anchor> markers) {
         if (programme.sheet().cues(Cue.Marker.class).findAny().isEmpty()) {
-            return new UnusableInputException(
-                    "The cue sheet names no marker, so the programme cannot be placed. Write the"
-                            + " programme again with \"offtape prepare\".");
+            return new UnusableInputException(SAID.say("sheet-without-markers"));
         }
         return new UnusableInputException(
-                recording.name()
-                        + (markers.isEmpty()
-                                ? " is cut short: neither marker of the programme is in it. Record"
-                                        + " from before the first marker to after the last."
-                                : " sounds like the programme, but none of its markers is in it."
-                                        + " Record the whole programme again, from before its first"
-                                        + " marker to after its last."));
+                markers.isEmpty()
+                        ? SAID.say("cut-short", recording.name())
+                        : SAID.say("no-markers", recording.name())
+                                + " "
+                                + SAID.say("record-whole"));
     }
 
     private boolean isSilent() {

@@ -2,12 +2,12 @@ package offtape.report.locate;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Predicate;
 import offtape.core.audio.AudioSource;
 import offtape.core.programme.Cue;
 import offtape.core.programme.CueSheet;
 import offtape.core.programme.Programme;
+import offtape.core.text.Sentences;
 
 /**
  * A recording with the programme found in it: what every measure starts from.
@@ -17,6 +17,8 @@ import offtape.core.programme.Programme;
  * @param location where the programme lies in it
  */
 public record ProgrammeReturn(Programme programme, AudioSource recording, Location location) {
+
+    private static final Sentences SAID = Sentences.near(ProgrammeReturn.class);
 
     private static final List<String> NAMES = List.of("left", "right");
 
@@ -66,17 +68,10 @@ public record ProgrammeReturn(Programme programme, AudioSource recording, Locati
         double to = map().recordingSeconds(sheet().seconds(cue.endFrame()));
         double end = Math.min(location.heardToSeconds(), location.recordingSeconds());
         if (to <= end) {
-            return "The recording begins after the part \"" + cue.id() + "\" of the programme.";
+            return SAID.say("begins-after", cue.id());
         }
-        return String.format(
-                Locale.ROOT,
-                end < location.recordingSeconds()
-                        ? "The programme breaks off at %.1f s of the recording, before the end of its"
-                                + " part \"%s\"."
-                        : "The recording ends at %.1f s, before the end of the part \"%s\" of the"
-                                + " programme.",
-                end,
-                cue.id());
+        return SAID.say(
+                end < location.recordingSeconds() ? "breaks-off" : "ends-before", end, cue.id());
     }
 
     /** Where a stretch of the programme lies in the recording, less a margin at both ends. */

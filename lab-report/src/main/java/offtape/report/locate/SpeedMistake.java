@@ -1,6 +1,6 @@
 package offtape.report.locate;
 
-import java.util.Locale;
+import offtape.core.text.Sentences;
 import offtape.core.unit.TapeSpeed;
 
 /**
@@ -11,6 +11,8 @@ import offtape.core.unit.TapeSpeed;
  * @param sentence what the reader should know
  */
 public record SpeedMistake(String code, String sentence) {
+
+    private static final Sentences SAID = Sentences.near(SpeedMistake.class);
 
     /** Code of a tape that ran at another of the machine's speeds. */
     public static final String WRONG_SPEED = "wrong-speed";
@@ -47,58 +49,32 @@ public record SpeedMistake(String code, String sentence) {
             return new SpeedMistake(WRONG_SPEED, wrongSpeed(ratio, nominalMmPerS));
         }
         if (near(ratio, 5.0 / 6, WITHIN) || near(ratio, 6.0 / 5, WITHIN)) {
-            String made = ratio < 1 ? "60 Hz mains does on 50 Hz" : "50 Hz mains does on 60 Hz";
             return new SpeedMistake(
-                    MAINS,
-                    share(ratio)
-                            + ", as that of a machine made for "
-                            + made
-                            + ". Fit the motor pulley or the supply for the mains in use; all else"
-                            + " was measured at this speed.");
+                    MAINS, SAID.say(ratio < 1 ? "mains-slow" : "mains-fast", 100 * ratio));
         }
         boolean rates = near(ratio, RATES, AS_RATES) || near(ratio, 1 / RATES, AS_RATES);
         return new SpeedMistake(
-                FAR_OFF,
-                share(ratio)
-                        + (rates
-                                ? ". So does a file of 44.1 kHz that is taken for one of 48 kHz, or"
-                                        + " the reverse: check the recording's sample rate first, then"
-                                : ", further off than wear explains: check")
-                        + " the selected speed, the pitch control and the motor; all else was measured"
-                        + " at this speed.");
+                FAR_OFF, SAID.say(rates ? "as-sample-rates" : "far-off", 100 * ratio));
     }
 
     private static boolean near(double ratio, double value, double within) {
         return Math.abs(ratio / value - 1) <= within;
     }
 
-    private static String share(double ratio) {
-        return String.format(
-                Locale.ROOT, "The tape ran at %.1f %% of its nominal speed", 100 * ratio);
-    }
-
     private static String wrongSpeed(double ratio, Double nominalMmPerS) {
         double factor = ratio > 1 ? 2 : 0.5;
         double rest = 100 * (ratio / factor - 1);
-        String own =
-                Math.abs(rest) < 100 * WITHIN
-                        ? ""
-                        : String.format(Locale.ROOT, " (and %+.1f %% off that)", rest);
-        String where =
-                nominalMmPerS == null
-                        ? "The tape ran at "
-                                + (ratio > 1 ? "twice" : "half")
-                                + " the speed it was made for"
-                                + own
-                        : "The tape was made for "
-                                + new TapeSpeed(nominalMmPerS)
-                                + " and ran at "
-                                + new TapeSpeed(factor * nominalMmPerS)
-                                + own;
-        return where
-                + ", or the file's header names the wrong sample rate: only the speed and what lies in"
-                + " the band was measured, with the wrong equalisation. Select the right speed and"
-                + " record again.";
+        boolean exact = Math.abs(rest) < 100 * WITHIN;
+        if (nominalMmPerS == null) {
+            return ratio > 1
+                    ? exact ? SAID.say("ran-twice") : SAID.say("ran-twice-about", rest)
+                    : exact ? SAID.say("ran-half") : SAID.say("ran-half-about", rest);
+        }
+        TapeSpeed made = new TapeSpeed(nominalMmPerS);
+        TapeSpeed ran = new TapeSpeed(factor * nominalMmPerS);
+        return exact
+                ? SAID.say("ran-other", made, ran)
+                : SAID.say("ran-other-about", made, ran, rest);
     }
 
     /** Whether another of the machine's speeds was selected. */

@@ -3,6 +3,7 @@ package offtape.report.result;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import offtape.core.json.Range;
+import offtape.core.text.Sentences;
 
 /**
  * A harmonic of a sweep over the frequency of its fundamental.
@@ -11,6 +12,8 @@ import offtape.core.json.Range;
  * @param points one entry a sixth of an octave, of rising frequency
  */
 public record HarmonicCurve(int order, List<Point> points) {
+
+    private static final Sentences SAID = Sentences.near(HarmonicCurve.class);
 
     /** Copies the list so that the curve cannot change. */
     public HarmonicCurve {
@@ -43,10 +46,10 @@ public record HarmonicCurve(int order, List<Point> points) {
         public Point {
             Range.require(
                     (percent == null) == (uncertaintyPercent == null),
-                    "A harmonic and its uncertainty belong together.");
+                    SAID.say("harmonic-with-uncertainty"));
             Range.require(
                     (phaseDegrees == null) == (phaseUncertaintyDegrees == null),
-                    "A phase and its uncertainty belong together.");
+                    SAID.say("phase-with-uncertainty"));
         }
 
         /** A harmonic whose phase is not told. */

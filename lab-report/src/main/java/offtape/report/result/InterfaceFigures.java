@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.Arrays;
 import java.util.List;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 
 /**
@@ -24,6 +25,8 @@ public record InterfaceFigures(
         Quantity crosstalkLeftToRight,
         Quantity crosstalkRightToLeft,
         List<Channel> channels) {
+
+    private static final Sentences SAID = Sentences.near(InterfaceFigures.class);
 
     private static final double LARGEST = 1e6;
 
@@ -180,8 +183,7 @@ public record InterfaceFigures(
 
     private static void require(boolean holds) {
         if (!holds) {
-            throw new UnusableInputException(
-                    "a figure of the interface is missing or impossible. Make the loopback again.");
+            throw new UnusableInputException(SAID.say("interface-figure"));
         }
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 import offtape.report.result.LadderSession.Ladder;
 import offtape.report.result.LadderSession.Step;
 
@@ -17,6 +18,8 @@ import offtape.report.result.LadderSession.Step;
  */
 record K3Level(String place, List<Ladder> ladders) {
 
+    private static final Sentences SAID = Sentences.near(K3Level.class);
+
     private static final double USUAL_HZ = 1000;
 
     /** The record level on the channel that reaches it first, dB re reference. */
@@ -27,13 +30,7 @@ record K3Level(String place, List<Ladder> ladders) {
                         .mapToDouble(Ladder::frequencyHz)
                         .boxed()
                         .min(Comparator.comparingDouble(f -> Math.abs(Math.log(f / USUAL_HZ))))
-                        .orElseThrow(
-                                () ->
-                                        new UnusableInputException(
-                                                place
-                                                        + " tells no K3. Measure the machine with a"
-                                                        + " programme that has a ladder of tones, or"
-                                                        + " say the level with --drive."));
+                        .orElseThrow(() -> new UnusableInputException(SAID.say("no-k3", place)));
         return ladders.stream()
                 .filter(l -> l.frequencyHz() == hz)
                 .map(l -> crossing(l.told(), k3Percent))
@@ -68,15 +65,16 @@ record K3Level(String place, List<Ladder> ladders) {
                         .sorted()
                         .toList();
         return new UnusableInputException(
-                String.format(
-                        Locale.ROOT,
-                        "The ladder at %.0f Hz in %s tells K3 from %.3g to %.3g %%, which does not"
-                                + " hold %.3g %%. Choose a value between, or say the level with"
-                                + " --drive.",
+                SAID.say(
+                        "k3-outside",
                         hz,
                         place,
-                        all.get(0),
-                        all.get(all.size() - 1),
-                        k3Percent));
+                        percent(all.get(0)),
+                        percent(all.get(all.size() - 1)),
+                        percent(k3Percent)));
+    }
+
+    private static String percent(double value) {
+        return String.format(Locale.ROOT, "%.3g", value);
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Objects;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.json.StrictJson;
+import offtape.core.text.Sentences;
 
 /**
  * What a session tells of how distortion rises with level, read back from its {@code results.json}.
@@ -26,10 +27,12 @@ public record LadderSession(
         Double referenceDbfs,
         List<Ladder> ladders) {
 
+    private static final Sentences SAID = Sentences.near(LadderSession.class);
+
     private static final int MOST_MEBIBYTES = 64;
 
     private static final StrictJson<File> JSON =
-            new StrictJson<>(File.class, "the results of a session", MOST_MEBIBYTES);
+            new StrictJson<>(File.class, SAID.say("results-of-session"), MOST_MEBIBYTES);
 
     /** Copies the list. */
     public LadderSession {
@@ -87,20 +90,16 @@ public record LadderSession(
         Path file = folder.resolve(Results.FILE);
         if (!Files.isRegularFile(file)) {
             throw new UnusableInputException(
-                    folder
-                            + " holds no "
-                            + Results.FILE
-                            + ". Give the folder that \"offtape measure\" wrote for the machine.");
+                    SAID.say("no-results", folder) + " " + SAID.say("give-folder-of-machine"));
         }
         File read = JSON.read(file);
         if (!Results.FORMAT.equals(read.format())
                 || !Objects.equals(Results.VERSION, read.version())
                 || read.session() == null) {
             throw new UnusableInputException(
-                    file
-                            + " is not the results of a session of version "
-                            + Results.VERSION
-                            + ". Give the folder that \"offtape measure\" wrote for the machine.");
+                    SAID.say("not-results-of-version", file, Results.VERSION)
+                            + " "
+                            + SAID.say("give-folder-of-machine"));
         }
         Head head = read.session();
         return new LadderSession(

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.json.StrictJson;
 import offtape.core.text.InertText;
+import offtape.core.text.Sentences;
 import offtape.core.transport.CaptureMode;
 
 /**
@@ -25,15 +26,13 @@ public record LoopbackSession(
         LoopbackUse use,
         InterfaceFigures figures) {
 
+    private static final Sentences SAID = Sentences.near(LoopbackSession.class);
+
     /** Many times what a session takes that any programme gives. */
     private static final int MOST_MEBIBYTES = 64;
 
     private static final StrictJson<File> JSON =
-            new StrictJson<>(File.class, "the results of a session", MOST_MEBIBYTES);
-
-    private static final String AGAIN =
-            " Connect the interface's outputs to its inputs, record the programme and measure that"
-                    + " with --mode loopback.";
+            new StrictJson<>(File.class, SAID.say("results-of-session"), MOST_MEBIBYTES);
 
     /** What is read of the file; what else a session holds is passed over. */
     @JsonIgnoreProperties(ignoreUnknown = true)
@@ -61,10 +60,7 @@ public record LoopbackSession(
         Path file = folder.resolve(Results.FILE);
         if (!Files.isRegularFile(file)) {
             throw new UnusableInputException(
-                    folder
-                            + " holds no "
-                            + Results.FILE
-                            + ". Give the folder that \"offtape measure\" wrote for the loopback.");
+                    SAID.say("no-results", folder) + " " + SAID.say("give-folder-of-loopback"));
         }
         return of(JSON.read(file), file.toString());
     }
@@ -72,29 +68,20 @@ public record LoopbackSession(
     private static LoopbackSession of(File read, String place) {
         if (!Results.FORMAT.equals(read.format())) {
             throw new UnusableInputException(
-                    place
-                            + " is not the results of a session. Give the folder that \"offtape"
-                            + " measure\" wrote for the loopback.");
+                    SAID.say("not-results", place) + " " + SAID.say("give-folder-of-loopback"));
         }
         if (read.version() == null || read.version() != Results.VERSION) {
             throw new UnusableInputException(
-                    place
-                            + " is of version "
-                            + read.version()
-                            + ", which is not known to this release; it reads version "
-                            + Results.VERSION
-                            + ".");
+                    SAID.say("other-version", place, read.version(), Results.VERSION));
         }
         Head head = read.session();
         if (head == null || !CaptureMode.LOOPBACK.key().equals(head.mode())) {
             throw new UnusableInputException(
-                    place
-                            + " is a session "
-                            + (head == null || head.mode() == null
-                                    ? "whose mode is not known"
-                                    : "of the mode " + printable(head.mode()))
-                            + ", not of the mode loopback, and so holds a machine."
-                            + AGAIN);
+                    (head == null || head.mode() == null
+                                    ? SAID.say("loopback-without-mode", place)
+                                    : SAID.say("loopback-of-mode", place, printable(head.mode())))
+                            + " "
+                            + SAID.say("loopback-again"));
         }
         if (read.figures() == null
                 || head.recordingSampleRate() == null
@@ -102,7 +89,7 @@ public record LoopbackSession(
                 || head.madeAt() == null
                 || head.recordingSha256() == null) {
             throw new UnusableInputException(
-                    place + " does not hold what is needed of the interface." + AGAIN);
+                    SAID.say("loopback-incomplete", place) + " " + SAID.say("loopback-again"));
         }
         return new LoopbackSession(
                 place,

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.stream.DoubleStream;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 
 /**
@@ -12,6 +13,8 @@ import offtape.core.unit.Quantity;
  * again: frequencies rise, and levels can be taken for powers.
  */
 final class ResultsCheck {
+
+    private static final Sentences SAID = Sentences.near(ResultsCheck.class);
 
     private static final double LOWEST_HZ = 0.001;
     private static final double HIGHEST_HZ = 1e9;
@@ -71,10 +74,7 @@ final class ResultsCheck {
             level(place + ".spectrum.levelDb", n.spectrum().levelDb());
         }
         if (n.unweightedBandHz() != null) {
-            require(
-                    n.unweightedBandHz().length == 2,
-                    place + ".unweightedBandHz",
-                    "holds two ends");
+            require(n.unweightedBandHz().length == 2, place + ".unweightedBandHz", "two-ends");
             rising(place + ".unweightedBandHz", n.unweightedBandHz());
         }
     }
@@ -132,10 +132,7 @@ final class ResultsCheck {
     private void rising(String place, double... frequencyHz) {
         double before = 0;
         for (double hz : frequencyHz) {
-            require(
-                    hz > before && hz >= LOWEST_HZ && hz <= HIGHEST_HZ,
-                    place,
-                    "must rise, between 0.001 Hz and 1 GHz");
+            require(hz > before && hz >= LOWEST_HZ && hz <= HIGHEST_HZ, place, "must-rise");
             before = hz;
         }
     }
@@ -147,28 +144,20 @@ final class ResultsCheck {
     }
 
     private void level(String place, double... db) {
-        require(
-                DoubleStream.of(db).allMatch(x -> Math.abs(x) <= MOST_DB),
-                place,
-                "goes beyond 1000 dB, up or down");
+        require(DoubleStream.of(db).allMatch(x -> Math.abs(x) <= MOST_DB), place, "level-beyond");
     }
 
     private void deviation(String place, double... percent) {
         require(
                 DoubleStream.of(percent).allMatch(x -> Math.abs(x) <= MOST_PERCENT),
                 place,
-                "goes beyond 1000 %");
+                "deviation-beyond");
     }
 
     private void require(boolean holds, String place, String otherwise) {
         if (!holds) {
             throw new UnusableInputException(
-                    file
-                            + ": \""
-                            + place
-                            + "\" "
-                            + otherwise
-                            + ". Give the folder that \"offtape measure\" wrote.");
+                    SAID.say(otherwise, file, place) + " " + SAID.say("give-folder"));
         }
     }
 }

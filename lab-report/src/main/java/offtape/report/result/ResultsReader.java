@@ -6,9 +6,12 @@ import java.util.OptionalInt;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.json.LenientMembers;
 import offtape.core.json.StrictJson;
+import offtape.core.text.Sentences;
 
 /** Reads the results of a session back from its folder. */
 public final class ResultsReader {
+
+    private static final Sentences SAID = Sentences.near(ResultsReader.class);
 
     /** Many times what a session takes that any programme gives. */
     private static final int MOST_MEBIBYTES = 64;
@@ -16,7 +19,7 @@ public final class ResultsReader {
     private static final StrictJson<Results> JSON =
             new StrictJson<>(
                     Results.class,
-                    "the results of a session",
+                    SAID.say("results-of-session"),
                     MOST_MEBIBYTES,
                     new LenientMembers());
 
@@ -32,28 +35,18 @@ public final class ResultsReader {
         Path file = Files.isDirectory(session) ? session.resolve(Results.FILE) : session;
         if (!Files.isRegularFile(file)) {
             throw new UnusableInputException(
-                    session
-                            + " holds no "
-                            + Results.FILE
-                            + ". Give the folder that \"offtape measure\" wrote.");
+                    SAID.say("no-results", session) + " " + SAID.say("give-folder"));
         }
         // what a later version holds may be of other kinds, which would be refused for that
         OptionalInt version = JSON.wholeNumber(file, "version");
         if (version.isPresent() && version.getAsInt() != Results.VERSION) {
             throw new UnusableInputException(
-                    file
-                            + " is of version "
-                            + version.getAsInt()
-                            + ", which is not known to this release; it reads version "
-                            + Results.VERSION
-                            + ".");
+                    SAID.say("other-version", file, version.getAsInt(), Results.VERSION));
         }
         Results results = JSON.read(file);
         if (!Results.FORMAT.equals(results.format()) || results.session() == null) {
             throw new UnusableInputException(
-                    file
-                            + " is not the results of a session. Give the folder that \"offtape"
-                            + " measure\" wrote.");
+                    SAID.say("not-results", file) + " " + SAID.say("give-folder"));
         }
         ResultsCheck.check(results, file);
         return results;

@@ -1,6 +1,7 @@
 package offtape.report.measure.channel;
 
 import offtape.core.standard.TrackSpacing;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 
 /**
@@ -8,6 +9,8 @@ import offtape.core.unit.Quantity;
  * between the middles of the two tracks.
  */
 public final class Azimuth {
+
+    private static final Sentences SAID = Sentences.near(Azimuth.class);
 
     private static final double ARC_MINUTES = Math.toDegrees(60);
 
@@ -34,14 +37,10 @@ public final class Azimuth {
             return delay;
         }
         if (tracks == null) {
-            return Quantity.unknown(
-                    "The angle follows from the delay and the distance between the tracks, which was"
-                            + " not given: say --track-format or --track-spacing.");
+            return Quantity.unknown(SAID.say("no-tracks"));
         }
         if (tapeSpeedMmPerS == null) {
-            return Quantity.unknown(
-                    "The angle follows from the delay and the tape speed, which was not given: say"
-                            + " --tape-speed.");
+            return Quantity.unknown(SAID.say("no-tape-speed"));
         }
         double millimetres = tapeSpeedMmPerS * speedRatio * 1e-6;
         double tangent = millimetres * delay.value() / tracks.mm();

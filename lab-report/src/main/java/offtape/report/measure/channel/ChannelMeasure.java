@@ -3,6 +3,7 @@ package offtape.report.measure.channel;
 import java.util.List;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
@@ -17,6 +18,8 @@ import offtape.report.result.Session;
 
 /** How the channels compare: balance, crosstalk, delay between them. */
 public final class ChannelMeasure {
+
+    private static final Sentences SAID = Sentences.near(ChannelMeasure.class);
 
     /** What order tracking may leave of the balance, dB, k = 2. */
     private static final double OWN_BALANCE_DB = 0.0005;
@@ -45,13 +48,11 @@ public final class ChannelMeasure {
      */
     public Channels measure(FollowedSweep sweep, NoiseDensities noise, KnownInterface known) {
         if (ret.channels() < 2) {
-            return Channels.unknown("The recording has one channel only.");
+            return Channels.unknown(SAID.say("one-channel"));
         }
         if (reference != null && reference.deadChannel() >= 0) {
             return Channels.unknown(
-                    "The "
-                            + ProgrammeReturn.channelName(reference.deadChannel())
-                            + " channel is dead, so there is nothing to compare.");
+                    SAID.say("dead-channel", ProgrammeReturn.channelName(reference.deadChannel())));
         }
         return sweep == null ? withoutSweep() : withSweep(sweep, noise, known);
     }
@@ -62,7 +63,7 @@ public final class ChannelMeasure {
                         ret.whyMissing(
                                 Cue.Sweep.class,
                                 s -> s.channels() == ChannelSet.BOTH,
-                                "The programme has no sweep on both channels."));
+                                SAID.say("no-sweep")));
         DelayWander wander = DelayWander.of(ret, crosstalk.leakage(), delay);
         return channels(delay, delay.delay(), wander, delay.delay(), 1, List.of(), null);
     }
@@ -125,7 +126,7 @@ public final class ChannelMeasure {
 
     private Quantity balance() {
         if (reference == null || !reference.heard(0) || !reference.heard(1)) {
-            return Quantity.unknown("The reference tone was not heard on both channels.");
+            return Quantity.unknown(SAID.say("no-reference"));
         }
         double hz = reference.cue().frequencyHz();
         double db =

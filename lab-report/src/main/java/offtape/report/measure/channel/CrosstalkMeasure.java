@@ -2,10 +2,10 @@ package offtape.report.measure.channel;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
@@ -18,6 +18,8 @@ import offtape.report.measure.tone.ReferenceLevels;
 
 /** What each channel hears of a tone that sounds on the other alone. */
 public final class CrosstalkMeasure {
+
+    private static final Sentences SAID = Sentences.near(CrosstalkMeasure.class);
 
     /** A leak must stand this far over the noise beside it to be told, as a power ratio. */
     private static final double STANDS_OUT = 6;
@@ -120,7 +122,7 @@ public final class CrosstalkMeasure {
 
     private Alone alone(ChannelSet side, int from, int to) {
         if (ret.channels() < 2) {
-            return Alone.unknown("The recording has one channel only.");
+            return Alone.unknown(SAID.say("one-channel"));
         }
         Optional<Cue.Tone> tone =
                 ret.cues(Cue.Tone.class).stream()
@@ -128,7 +130,7 @@ public final class CrosstalkMeasure {
                         .filter(t -> t.frequencyHz() > 500 && t.frequencyHz() < 2000)
                         .min(Comparator.comparingDouble(CrosstalkMeasure::fromOneKilohertz));
         if (reference == null || !reference.heard(from) || !reference.heard(to)) {
-            return Alone.unknown("The reference tone was not heard on both channels.");
+            return Alone.unknown(SAID.say("no-reference"));
         }
         if (tone.isEmpty()) {
             return aloneInSweep(side, from, to);
@@ -136,7 +138,7 @@ public final class CrosstalkMeasure {
         Cue.Tone t = tone.get();
         List<OrderSpectrum> orders = OrderSpectrum.of(ret, t);
         return orders.isEmpty()
-                ? Alone.unknown("The tone on the " + side.key() + " channel was not heard.")
+                ? Alone.unknown(SAID.say("no-tone-on-channel", side.key()))
                 : leak(orders.get(from), orders.get(to), t, to);
     }
 
@@ -153,9 +155,7 @@ public final class CrosstalkMeasure {
                     ret.whyMissing(
                             Cue.Tone.class,
                             t -> t.channels() == side,
-                            "The recording holds nothing near 1 kHz on the "
-                                    + side.key()
-                                    + " channel alone."));
+                            SAID.say("nothing-alone", side.key())));
         }
         FollowedSweep s = sweep.get();
         int middle = s.index(1000);
@@ -173,7 +173,7 @@ public final class CrosstalkMeasure {
         Complex leak = together.times(1 / source);
         double coherent = leak.size() * leak.size() * source;
         if (!(coherent > 0.5 * heard)) {
-            return Alone.unknown("The leak stays under the noise of the recording.");
+            return Alone.unknown(SAID.say("leak-in-noise"));
         }
         double peak = 2 * Math.sqrt(coherent / bands);
         double zero = Decibels.ofAmplitude(reference.peaks()[to]) + s.cue().levelDb();
@@ -194,11 +194,7 @@ public final class CrosstalkMeasure {
         double zero = Decibels.ofAmplitude(reference.peaks()[to]) + tone.levelDb();
         if (!(power > STANDS_OUT * noise)) {
             double limit = STANDS_OUT * Math.max(noise, 1e-16);
-            return Alone.unknown(
-                    String.format(
-                            Locale.ROOT,
-                            "The leak stays under the noise: less than %.0f dB.",
-                            Decibels.ofPower(limit) - zero));
+            return Alone.unknown(SAID.say("leak-below", Decibels.ofPower(limit) - zero));
         }
         double db = Decibels.ofPower(power - noise) - zero;
         double uncertainty = Math.hypot(8.686 * Math.sqrt(2 * noise / power), OWN_DB);

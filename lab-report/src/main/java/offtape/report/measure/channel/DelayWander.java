@@ -2,12 +2,12 @@ package offtape.report.measure.channel;
 
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.Locale;
 import java.util.Optional;
 import offtape.core.dsp.LowPass;
 import offtape.core.dsp.PowerDensity;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.measure.sweep.Leakage;
@@ -23,6 +23,8 @@ import offtape.report.result.DelayTrace;
  * @param trace the delay over time, null if there is no tone
  */
 record DelayWander(Quantity rms, Quantity peakToPeak, DelayTrace trace) {
+
+    private static final Sentences SAID = Sentences.near(DelayWander.class);
 
     private static final double SHORTEST_S = 4;
     private static final double LOWEST_HZ = 300;
@@ -74,9 +76,7 @@ record DelayWander(Quantity rms, Quantity peakToPeak, DelayTrace trace) {
                         .filter(t -> ret.sheet().seconds(t.frames()) >= SHORTEST_S)
                         .max(Comparator.comparingLong(Cue::frames))
                         .flatMap(t -> PairPhase.of(ret, t, leakage));
-        return phase.isEmpty()
-                ? unknown("The recording holds no steady tone of 4 s on both channels.")
-                : of(phase.get(), whole);
+        return phase.isEmpty() ? unknown(SAID.say("no-tone-on-both")) : of(phase.get(), whole);
     }
 
     /** Reads the wander from the phase of a tone. */
@@ -112,12 +112,7 @@ record DelayWander(Quantity rms, Quantity peakToPeak, DelayTrace trace) {
     }
 
     private static DelayWander hidden(double limitUs, DelayTrace trace) {
-        Quantity none =
-                Quantity.unknown(
-                        String.format(
-                                Locale.ROOT,
-                                "No wander stands out of the noise: less than %.3f µs rms.",
-                                Math.ceil(1000 * limitUs) / 1000));
+        Quantity none = Quantity.unknown(SAID.say("no-wander", Math.ceil(1000 * limitUs) / 1000));
         return new DelayWander(none, none, trace);
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.result.Dropout;
@@ -13,6 +14,8 @@ import offtape.report.result.DropoutSummary;
 
 /** Short losses of level on the steady tones of a programme, channel by channel. */
 public final class DropoutSearch {
+
+    private static final Sentences SAID = Sentences.near(DropoutSearch.class);
 
     private static final double SHORTEST_TONE_S = 4;
 
@@ -103,10 +106,7 @@ public final class DropoutSearch {
             searched = Math.max(searched, s);
         }
         if (searched == 0) {
-            Quantity none =
-                    Quantity.unknown(
-                            "The recording holds no steady tone of 4 s between 900 Hz and 12.5 kHz"
-                                    + " that is clear of noise, so dropouts cannot be told.");
+            Quantity none = Quantity.unknown(SAID.say("no-tone-for-dropouts"));
             return new DropoutSummary(0, none, none, none);
         }
         double minutes = searched / 60;
@@ -120,7 +120,7 @@ public final class DropoutSearch {
                 dropouts.stream().max(Comparator.comparingDouble(Dropout::depthDb));
         Optional<Dropout> longest =
                 dropouts.stream().max(Comparator.comparingDouble(Dropout::milliseconds));
-        Quantity no = Quantity.unknown("No dropout of 3 dB and 10 ms was found.");
+        Quantity no = Quantity.unknown(SAID.say("no-dropout"));
         return new DropoutSummary(
                 searched,
                 rate,

@@ -1,5 +1,6 @@
 package offtape.report.measure.channel;
 
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 
 /**
@@ -16,6 +17,8 @@ import offtape.core.unit.Quantity;
  */
 record InterchannelDelay(
         Quantity delay, Quantity responseDelay, Quantity phaseResidual, boolean opposite) {
+
+    private static final Sentences SAID = Sentences.near(InterchannelDelay.class);
 
     /** Room for filters and interpolation on a clean path, µs, k = 2. */
     private static final double OWN_UNCERTAINTY_US = 0.03;
@@ -49,7 +52,7 @@ record InterchannelDelay(
      */
     static InterchannelDelay of(PhaseBands bands, boolean leakKnown) {
         if (bands.size() < FEWEST) {
-            return unknown("The sweep was not heard on both channels.");
+            return unknown(SAID.say("sweep-not-heard"));
         }
         double halfTurns = Math.rint(new PhaseLine(bands).startPhase() / Math.PI);
         PhaseBands turned = bands.turnedBy(-Math.PI * halfTurns);

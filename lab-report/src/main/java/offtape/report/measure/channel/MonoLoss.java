@@ -1,5 +1,6 @@
 package offtape.report.measure.channel;
 
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.measure.noise.NoiseDensities;
 import offtape.report.measure.sweep.FollowedSweep;
@@ -11,6 +12,8 @@ import offtape.report.measure.tone.Complex;
  * the powers and the cross-spectrum around 10 kHz as they are heard, on average over the wander.
  */
 final class MonoLoss {
+
+    private static final Sentences SAID = Sentences.near(MonoLoss.class);
 
     private static final double AT_HZ = 10_000;
     private static final int REACH = SweepFollower.BANDS / 24;
@@ -41,7 +44,7 @@ final class MonoLoss {
             Quantity wander) {
         int at = sweep.index(AT_HZ);
         if (at - REACH < 0 || at + REACH >= sweep.size()) {
-            return Quantity.unknown("The sweep does not reach 10 kHz.");
+            return Quantity.unknown(SAID.say("sweep-too-low"));
         }
         if (!delay.delay().isKnown()) {
             return Quantity.unknown(delay.delay().reason());
@@ -52,7 +55,7 @@ final class MonoLoss {
             sums.add(sweep, noise, i, speedRatio, late);
         }
         if (!(sums.left > 0 && sums.right > 0)) {
-            return Quantity.unknown("At 10 kHz a channel is not heard above the noise.");
+            return Quantity.unknown(SAID.say("not-heard-at-10-khz"));
         }
         double radiansPerUs = 2e-6 * Math.PI * AT_HZ * speedRatio;
         double spread = wander.isKnown() ? radiansPerUs * wander.value() : 0;

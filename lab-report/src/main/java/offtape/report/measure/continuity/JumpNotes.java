@@ -1,11 +1,13 @@
 package offtape.report.measure.continuity;
 
 import java.util.List;
-import java.util.Locale;
+import offtape.core.text.Sentences;
 import offtape.report.result.HealthNote;
 
 /** Jumps of time in words. */
 public final class JumpNotes {
+
+    private static final Sentences SAID = Sentences.near(JumpNotes.class);
 
     private static final int MOST = 5;
 
@@ -19,30 +21,21 @@ public final class JumpNotes {
         StringBuilder text = new StringBuilder();
         jumps.stream().limit(MOST).forEach(j -> text.append(sentence(j)).append(' '));
         if (jumps.size() > MOST) {
-            text.append("There are ").append(jumps.size() - MOST).append(" more such places. ");
+            text.append(SAID.say("more", jumps.size() - MOST)).append(' ');
         }
-        text.append(
-                "The computer was late while playing or recording, the recording was edited, or the"
-                        + " tape slipped. Record again with a larger buffer and fewer other"
-                        + " programs.");
+        text.append(SAID.say("cause"));
         return List.of(new HealthNote("warning", "xrun", text.toString()));
     }
 
     private static String sentence(Jump jump) {
-        String place =
-                jump.isSharp()
-                        ? String.format(Locale.ROOT, "At %.2f s", jump.middleSeconds())
-                        : String.format(
-                                Locale.ROOT,
-                                "Between %.1f s and %.1f s",
-                                jump.fromSeconds(),
-                                jump.toSeconds());
-        return String.format(
-                Locale.ROOT,
-                jump.lateSeconds() < 0
-                        ? "%s of the recording %.1f ms of sound are missing."
-                        : "%s of the recording %.1f ms were added.",
-                place,
-                1000 * Math.abs(jump.lateSeconds()));
+        boolean missing = jump.lateSeconds() < 0;
+        double milliseconds = 1000 * Math.abs(jump.lateSeconds());
+        return jump.isSharp()
+                ? SAID.say(missing ? "missing-at" : "added-at", jump.middleSeconds(), milliseconds)
+                : SAID.say(
+                        missing ? "missing-between" : "added-between",
+                        jump.fromSeconds(),
+                        jump.toSeconds(),
+                        milliseconds);
     }
 }

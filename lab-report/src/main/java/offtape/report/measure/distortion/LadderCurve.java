@@ -1,13 +1,15 @@
 package offtape.report.measure.distortion;
 
 import java.util.List;
-import java.util.Locale;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.result.LadderStep;
 
 /** The figures read off the curves of a ladder. */
 final class LadderCurve {
+
+    private static final Sentences SAID = Sentences.near(LadderCurve.class);
 
     /** A ladder at or above this frequency tells the saturation output level. */
     private static final double HIGH_HZ = 6000;
@@ -72,7 +74,7 @@ final class LadderCurve {
         if (Double.isNaN(at)) {
             boolean below = k3.at(k3.first()) < target;
             double end = below ? k3.last() : k3.first();
-            return Quantity.unknown(missed("K3", text(percent, "%"), below, end));
+            return Quantity.unknown(SAID.say(below ? "k3-under" : "k3-above", percent, end));
         }
         double deviation = k3.deviation(at) / Math.max(0.3, k3.slope(at));
         return Quantity.known(at, "dB", Math.hypot(2 * deviation, OWN_UNCERTAINTY_DB));
@@ -81,40 +83,24 @@ final class LadderCurve {
     private String k3Unknown() {
         boolean none = steps.stream().allMatch(s -> s.k3FloorPercent() == null);
         return none
-                ? "The third harmonic lies above the band of this recording."
+                ? SAID.say("third-above-band")
                 : fit.clear().isEmpty()
-                        ? "The third harmonic stays under the noise, or under 0.005 %, at every level"
-                                + " of the ladder."
-                        : "Only one level of the ladder has its third harmonic clear of the noise.";
-    }
-
-    private static String missed(String what, String target, boolean below, double end) {
-        return String.format(
-                Locale.ROOT,
-                "%s %s %s %s %+.0f dB, the %s level of the ladder that tells it.",
-                what,
-                below ? "stays under" : "is above",
-                target,
-                below ? "up to" : "already at",
-                end,
-                below ? "highest" : "lowest");
-    }
-
-    private static String text(double value, String unit) {
-        return String.format(Locale.ROOT, "%.0f %s", value, unit);
+                        ? SAID.say("third-under-noise")
+                        : SAID.say("third-on-one-level");
     }
 
     /** Record level at which compression reaches a value in dB, dB re reference. */
     Quantity levelAtCompression(double db) {
         SmoothCurve gain = fit.gain();
         if (gain == null) {
-            return Quantity.unknown("Too few steps of the ladder were heard.");
+            return Quantity.unknown(SAID.say("too-few-steps"));
         }
         double at = Crossing.rising(x -> line.gainDb() - gain.at(x), gain.first(), gain.last(), db);
         if (Double.isNaN(at)) {
             boolean below = line.gainDb() - gain.at(gain.first()) < db;
             double end = below ? gain.last() : gain.first();
-            return Quantity.unknown(missed("Compression", text(db, "dB"), below, end));
+            return Quantity.unknown(
+                    SAID.say(below ? "compression-under" : "compression-above", db, end));
         }
         double deviation = Math.hypot(gain.deviation(at), line.deviationDb());
         double slope = Math.max(0.02, -gain.slope(at));
@@ -139,23 +125,17 @@ final class LadderCurve {
     /** Highest replay level that a tone of high frequency can be driven to, dB. */
     Quantity saturationOutputLevel() {
         if (frequencyHz < HIGH_HZ) {
-            return Quantity.unknown("Saturation is read from the ladder of the highs.");
+            return Quantity.unknown(SAID.say("saturation-of-highs"));
         }
         SmoothCurve gain = fit.gain();
         if (gain == null) {
-            return Quantity.unknown("Too few steps of this ladder were heard.");
+            return Quantity.unknown(SAID.say("too-few-steps-of-highs"));
         }
         double top = Crossing.highest(x -> x + gain.at(x), gain.first(), gain.last());
         double level = top + gain.at(top);
         double toCome = toComeDb(gain);
         if (toCome > LEVEL_SLOPE * TO_COME) {
-            return Quantity.unknown(
-                    String.format(
-                            Locale.ROOT,
-                            "Not reached: the replay level still rises at the top of the ladder, where"
-                                    + " %+.0f dB recorded come back at %+.1f dB.",
-                            gain.last(),
-                            level));
+            return Quantity.unknown(SAID.say("saturation-not-reached", gain.last(), level));
         }
         double noise = 2 * Math.hypot(gain.deviation(top), referenceDeviationDb);
         return Quantity.known(
@@ -191,8 +171,7 @@ final class LadderCurve {
             return Quantity.unknown(k3Unknown());
         }
         if (small.size() < SLOPE_STEPS) {
-            return Quantity.unknown(
-                    "Too few levels have a third harmonic that is small and clear of the noise.");
+            return Quantity.unknown(SAID.say("too-few-small"));
         }
         double w = 0;
         double wx = 0;

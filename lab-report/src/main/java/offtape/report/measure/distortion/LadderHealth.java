@@ -2,7 +2,7 @@ package offtape.report.measure.distortion;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Distortion;
 import offtape.report.result.FittedCurve;
@@ -11,6 +11,8 @@ import offtape.report.result.LadderStep;
 
 /** What the shape of the ladders' curves says about the recording. */
 public final class LadderHealth {
+
+    private static final Sentences SAID = Sentences.near(LadderHealth.class);
 
     /** K3 of a symmetrical characteristic rises by 2 dB per dB; below this it is not the tape's. */
     private static final double FLAT_SLOPE = 1.2;
@@ -42,15 +44,7 @@ public final class LadderHealth {
         return new HealthNote(
                 "warning",
                 "ladder-step-off",
-                String.format(
-                        Locale.ROOT,
-                        "The step at %+.0f dB of the ladder at %.0f Hz stands off the smooth curve of the"
-                                + " others on the %s channel: a dropout, a click or a change of gain"
-                                + " during it. It was left out of the levels read from the curve; record"
-                                + " the ladder again if it matters.",
-                        s.recordLevelDb(),
-                        d.frequencyHz(),
-                        d.channel()));
+                SAID.say("step-off", s.recordLevelDb(), d.frequencyHz(), d.channel()));
     }
 
     private static void slope(Distortion d, List<HealthNote> notes) {
@@ -58,31 +52,16 @@ public final class LadderHealth {
         if (!slope.isKnown()) {
             return;
         }
-        String found =
-                String.format(
-                        Locale.ROOT,
-                        "K3 of the ladder at %.0f Hz rises by %.1f dB per dB of level on the %s channel"
-                                + " where tape gives about 2: ",
-                        d.frequencyHz(),
-                        slope.value(),
-                        d.channel());
         if (slope.value() + slope.uncertainty() < FLAT_SLOPE) {
-            notes.add(
-                    new HealthNote(
-                            "warning",
-                            "distortion-not-of-tape",
-                            found
-                                    + "this distortion comes from an amplifier or the interface, or the"
-                                    + " signal never was on tape."));
+            notes.add(slope(d, "distortion-not-of-tape", "not-of-tape"));
         } else if (slope.value() - slope.uncertainty() > STEEP_SLOPE) {
-            notes.add(
-                    new HealthNote(
-                            "warning",
-                            "distortion-abrupt",
-                            found
-                                    + "an amplifier or a converter clips before the tape saturates."
-                                    + " Lower the gain ahead of it."));
+            notes.add(slope(d, "distortion-abrupt", "abrupt"));
         }
+    }
+
+    private static HealthNote slope(Distortion d, String code, String key) {
+        return new HealthNote(
+                "warning", code, SAID.say(key, d.frequencyHz(), d.k3Slope().value(), d.channel()));
     }
 
     private static boolean rough(FittedCurve curve) {
@@ -91,14 +70,6 @@ public final class LadderHealth {
 
     private static HealthNote rough(Distortion d) {
         return new HealthNote(
-                "note",
-                "ladder-rough",
-                String.format(
-                        Locale.ROOT,
-                        "The steps of the ladder at %.0f Hz on the %s channel scatter more about a smooth"
-                                + " curve than their noise explains: the level wavers, or several steps"
-                                + " were disturbed. The uncertainties hold it.",
-                        d.frequencyHz(),
-                        d.channel()));
+                "note", "ladder-rough", SAID.say("rough", d.frequencyHz(), d.channel()));
     }
 }

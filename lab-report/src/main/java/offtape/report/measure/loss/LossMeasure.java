@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import offtape.core.fault.Background;
+import offtape.core.text.Sentences;
 import offtape.report.result.Channels;
 import offtape.report.result.LossFit;
 import offtape.report.result.Response;
@@ -16,13 +17,7 @@ import offtape.report.result.Session;
  */
 public final class LossMeasure {
 
-    private static final String NO_SPEED =
-            "What takes highs away follows from the recorded wavelength, and that from the tape"
-                    + " speed, which was not given: say --tape-speed.";
-    private static final String NO_TAPE =
-            "No tape took part in this recording, so there is nothing a head could lose.";
-    private static final String TOO_LITTLE =
-            "The quiet sweep was not heard clearly enough up to 4 kHz to tell causes of loss.";
+    private static final Sentences SAID = Sentences.near(LossMeasure.class);
 
     /** Up to this share of the sample rate a recorder's own filter takes nothing away. */
     private static final double RECORDER_SHARE = 0.45;
@@ -58,18 +53,18 @@ public final class LossMeasure {
     private LossFit fit(Response response) {
         Double speed = session.tapeSpeedMmPerS();
         if ("loopback".equals(session.mode())) {
-            return LossFit.unknown(response.channel(), NO_TAPE);
+            return LossFit.unknown(response.channel(), SAID.say("no-tape"));
         }
         if (speed == null) {
-            return LossFit.unknown(response.channel(), NO_SPEED);
+            return LossFit.unknown(response.channel(), SAID.say("no-speed"));
         }
         LossCurve curve = LossCurve.of(response, RECORDER_SHARE * rateHz);
         if (curve == null) {
-            return LossFit.unknown(response.channel(), TOO_LITTLE);
+            return LossFit.unknown(response.channel(), SAID.say("too-little"));
         }
         Witness witness = Witness.of(channels.interchannelDelay(), session.tracks(), speed);
         Optional<Weighing> weighing = Weighing.of(curve, speed, rateHz, witness);
         return weighing.map(w -> new LossReport(w, response, session).fit())
-                .orElseGet(() -> LossFit.unknown(response.channel(), TOO_LITTLE));
+                .orElseGet(() -> LossFit.unknown(response.channel(), SAID.say("too-little")));
     }
 }

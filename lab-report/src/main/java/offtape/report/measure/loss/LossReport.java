@@ -132,7 +132,7 @@ final class LossReport {
                                             shelf.highDb(),
                                             "dB",
                                             2 * deviation * Math.abs(shelf.highDb()))
-                                    : Quantity.unknown(LossWords.UNSURE_SHELF),
+                                    : Quantity.unknown(LossWords.unsureShelf()),
                             null,
                             null,
                             null,

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.result.ContourPoint;
 import offtape.report.result.LossCause;
@@ -13,6 +14,8 @@ import offtape.report.result.Session;
 
 /** What the losses are, how sure that is and what looks alike, in plain sentences. */
 final class LossWords {
+
+    private static final Sentences SAID = Sentences.near(LossWords.class);
 
     private static final double REFERENCE_HZ = 1000;
     private static final double HIGH_HZ = 10_000;
@@ -25,9 +28,8 @@ final class LossWords {
 
     private static final int MOST_CHOICES = 3;
 
-    static final String UNSURE_SHELF =
-            "The curve may show a wrong equalisation, but other causes or other time constants"
-                    + " explain it as well.";
+    /** The unit in which an angle is told. */
+    private static final String ANGLE = "arc min";
 
     private final Weighing weighing;
     private final List<SetFit> simplest;
@@ -46,67 +48,39 @@ final class LossWords {
         words.add(ofWhat());
         causes.stream().filter(c -> c.quantity().isKnown()).forEach(c -> words.add(told(c)));
         if (simplest.get(0).set().causes().isEmpty()) {
-            words.add("No cause of loss stands out of the uncertainty of the curve.");
+            words.add(SAID.say("none"));
         } else if (simplest.size() > 1) {
             words.add(choice());
             words.addAll(alike());
         }
         if (weighing.witness() == null) {
-            words.add(
-                    "One channel alone cannot tell a wide gap from a head that stands askew; the"
-                            + " delay between two channels could, and is not known here.");
+            words.add(SAID.say("one-channel"));
         }
         if (weighing.unexplainedDb() > UNEVEN_DB) {
-            words.add(
-                    String.format(
-                            Locale.ROOT,
-                            "The curve is uneven by %.1f dB beyond what any of these causes does,"
-                                    + " so take the figures with care: equalisation trimmed by hand"
-                                    + " and bias shape a curve too.",
-                            weighing.unexplainedDb()));
+            words.add(SAID.say("uneven", weighing.unexplainedDb()));
         }
-        words.add(
-                "What the machine's own equalisation makes up for does not show: the figures are what"
-                        + " is lost beyond it.");
+        words.add(SAID.say("made-up"));
         contour().ifPresent(words::add);
         return words;
     }
 
     private String ofWhat() {
         return switch (session.mode() == null ? "" : session.mode()) {
-            case "off-tape", "two-pass" ->
-                    "These are the losses of recording and replay together: record head, tape, bias"
-                            + " and record equalisation are in them beside the replay head.";
-            default -> "These are the losses of replay, if the tape holds what its programme says.";
+            case "off-tape", "two-pass" -> SAID.say("of-both");
+            default -> SAID.say("of-replay");
         };
     }
 
     private String told(LossCause c) {
         String figure = figure(c.quantity());
-        double loss = -shareOf(c.cause(), HIGH_HZ);
-        String takes = String.format(Locale.ROOT, " takes %.1f dB at 10 kHz.", Math.abs(loss));
-        return switch (c.cause()) {
-            case "spacing" ->
-                    "A space of " + figure + " between tape and head, as dirt makes it," + takes;
-            case "gap" -> "A gap of " + figure + takes;
-            case "gap-or-azimuth" ->
-                    "A gap of effectively "
-                            + figure
-                            + ", or track width times tan α of as much from a head that stands"
-                            + " askew,"
-                            + takes;
-            case "azimuth" ->
-                    c.quantity().unit().equals("µm")
-                            ? "A head that stands askew (track width times tan α is "
-                                    + figure
-                                    + ")"
-                                    + takes
-                            : "A head that stands " + figure + " askew" + takes;
-            case "thickness" -> "A magnetised layer of " + figure + takes;
-            case "equalisation" ->
-                    "The equalisation is wrong: " + c.detail() + " give " + figure + " at 10 kHz.";
-            default -> "An amplifier that ends at " + figure + takes;
-        };
+        double loss = Math.abs(shareOf(c.cause(), HIGH_HZ));
+        if (c.cause().equals(Cause.EQUALISATION.key())) {
+            return SAID.say("told-equalisation", c.detail(), figure);
+        }
+        boolean isAngle = c.quantity().unit().equals(ANGLE);
+        return isAngle
+                ? SAID.say("told-azimuth-angle", bare(c.quantity()), loss)
+                : SAID.say("told-" + c.cause(), figure, loss);
     }
 
     private double shareOf(String key, double hz) {
@@ -139,9 +113,7 @@ final class LossWords {
                         .limit(MOST_CHOICES)
                         .map(fit -> figures(fit, weighing.witness()))
                         .toList();
-        return "The curve can be explained in more than one way: "
-                + String.join("; or ", parts)
-                + ".";
+        return SAID.say("choice-" + parts.size(), parts.toArray());
     }
 
     /**
@@ -159,7 +131,7 @@ final class LossWords {
                     Cause second = most(other, theirs);
                     if (first.compareTo(second) < 0) {
                         double from = Math.min(begins(one, first), begins(other, second));
-                        sentences.add(alike(List.of(first, second), from));
+                        sentences.add(alike(first, second, from));
                     }
                 }
             }
@@ -173,13 +145,8 @@ final class LossWords {
                 .orElseThrow();
     }
 
-    private static String alike(List<Cause> pair, double fromHz) {
-        String both = pair.get(0).words() + " and " + pair.get(1).words();
-        return both.substring(0, 1).toUpperCase(Locale.ROOT)
-                + both.substring(1)
-                + " look alike above "
-                + hertz(fromHz)
-                + " on this recording.";
+    private static String alike(Cause first, Cause second, double fromHz) {
+        return SAID.say("alike-" + first.key(), second.words(), hertz(fromHz));
     }
 
     private static List<Cause> without(List<Cause> all, List<Cause> others) {
@@ -201,12 +168,7 @@ final class LossWords {
                 response.contour().stream().filter(p -> p.frequency().isKnown()).toList();
         return points.isEmpty()
                 ? Optional.empty()
-                : Optional.of(
-                        String.format(
-                                Locale.ROOT,
-                                "In the bass the head's own contour shows, first at %.0f Hz; it is"
-                                        + " listed with the frequency response.",
-                                points.get(0).frequency().value()));
+                : Optional.of(SAID.say("contour", points.get(0).frequency().value()));
     }
 
     /** The causes of a fitted set with their figures: {@code spacing 0.61 µm, gap 2.1 µm}. */
@@ -215,28 +177,31 @@ final class LossWords {
         for (int k = 0; k < fit.theta().length; k++) {
             LossTerm term = fit.set().terms().get(k);
             double figure = term.figure(fit.theta()[k]);
-            String text =
-                    switch (term.cause()) {
-                        case UPPER_EDGE -> "upper edge of an amplifier " + hertz(1 / figure);
-                        case APERTURE -> "gap or azimuth " + number(figure) + " µm";
-                        case AZIMUTH ->
-                                witness != null && witness.minutesPerUm() > 0
-                                        ? "azimuth "
-                                                + number(figure * witness.minutesPerUm())
-                                                + " arc min"
-                                        : "azimuth " + number(figure) + " µm";
-                        default -> term.cause().key() + " " + number(figure) + " µm";
-                    };
-            parts.add(text);
+            parts.add(
+                    SAID.say("figure-" + term.cause().key(), told(term.cause(), figure, witness)));
         }
         if (fit.set().shelf() != null) {
-            parts.add("equalisation (" + constants(fit.set().shelf()) + ")");
+            parts.add(SAID.say("figure-equalisation", constants(fit.set().shelf())));
         }
         return String.join(", ", parts);
     }
 
+    private static String told(Cause cause, double figure, Witness witness) {
+        if (cause == Cause.UPPER_EDGE) {
+            return hertz(1 / figure);
+        }
+        return cause == Cause.AZIMUTH && witness != null && witness.minutesPerUm() > 0
+                ? number(figure * witness.minutesPerUm()) + " " + ANGLE
+                : number(figure) + " µm";
+    }
+
     static String constants(Shelf shelf) {
-        return plain(shelf.tapeUs()) + " on the tape and " + plain(shelf.replayUs()) + " in replay";
+        return SAID.say("constants", plain(shelf.tapeUs()), plain(shelf.replayUs()));
+    }
+
+    /** That a wrong equalisation is one of several explanations. */
+    static String unsureShelf() {
+        return SAID.say("unsure-shelf");
     }
 
     private static String plain(double us) {
@@ -244,20 +209,23 @@ final class LossWords {
     }
 
     static String limit(Cause cause, Quantity limit) {
-        return "The curve can be explained without it; if it takes part, it "
-                + (cause == Cause.UPPER_EDGE
-                        ? "lies above " + hertz(limit.value())
-                        : "is less than " + number(limit.value()) + " " + limit.unit())
-                + ".";
+        if (cause == Cause.UPPER_EDGE) {
+            return SAID.say("limit-above", hertz(limit.value()));
+        }
+        return limit.unit().equals(ANGLE)
+                ? SAID.say("limit-below-angle", number(limit.value()))
+                : SAID.say("limit-below", number(limit.value()) + " " + limit.unit());
     }
 
     private static String figure(Quantity q) {
-        if (q.unit().equals("Hz")) {
-            return hertz(q.value()) + " ± " + hertz(q.uncertainty());
-        }
+        return q.unit().equals("Hz")
+                ? hertz(q.value()) + " ± " + hertz(q.uncertainty())
+                : bare(q) + " " + q.unit();
+    }
+
+    private static String bare(Quantity q) {
         int decimals = decimals(q.uncertainty());
-        String value = number(q.value(), decimals);
-        return value + " ± " + number(q.uncertainty(), decimals) + " " + q.unit();
+        return number(q.value(), decimals) + " ± " + number(q.uncertainty(), decimals);
     }
 
     private static String number(double value) {

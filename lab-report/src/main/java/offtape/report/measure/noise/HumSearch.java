@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import offtape.core.standard.SampleClock;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.result.HumLine;
 
@@ -23,6 +24,8 @@ import offtape.report.result.HumLine;
  * beginning to end ({@link SteadyLine}), which notes of music are not.
  */
 final class HumSearch {
+
+    private static final Sentences SAID = Sentences.near(HumSearch.class);
 
     private static final int MULTIPLES = 12;
     private static final int LOW_ORDER = 3;
@@ -72,11 +75,11 @@ final class HumSearch {
      */
     static Hum find(double[] silence, double sampleRateHz, double referencePower) {
         if (silence.length < SHORTEST_S * sampleRateHz) {
-            return Hum.unknown("The recorded silence is too short to tell hum: 1 s is needed.");
+            return Hum.unknown(SAID.say("hum-too-short"));
         }
         LineSpectrum spectrum = LineSpectrum.ofLows(silence, (int) Math.round(sampleRateHz));
         if (!(spectrum.noise(2 * NOMINAL_HZ[0]) > 0)) {
-            return Hum.unknown("The silence of the recording is digital silence.");
+            return Hum.unknown(SAID.say("digital-silence"));
         }
         return new HumSearch(spectrum, referencePower).found();
     }
@@ -102,8 +105,7 @@ final class HumSearch {
         }
         Quantity threshold = Quantity.known(thresholdDb(), "dB", 1);
         if (best == null) {
-            return new Hum(
-                    List.of(), Quantity.unknown("No hum stands out of the noise."), threshold);
+            return new Hum(List.of(), Quantity.unknown(SAID.say("no-hum")), threshold);
         }
         return new Hum(best.lines().stream().map(this::level).toList(), frequency(best), threshold);
     }

@@ -3,7 +3,6 @@ package offtape.report.measure.noise;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import offtape.core.dsp.Baseband;
 import offtape.core.dsp.Downconverter;
@@ -11,6 +10,7 @@ import offtape.core.dsp.PhaseLaw;
 import offtape.core.dsp.PowerDensity;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
 
@@ -28,6 +28,8 @@ import offtape.report.locate.ProgrammeReturn;
  * and taken out. The median over half-second blocks keeps dropouts out.
  */
 public final class ModulationNoise {
+
+    private static final Sentences SAID = Sentences.near(ModulationNoise.class);
 
     /** Slowest fluctuation that counts. */
     public static final double LOW_HZ = 10;
@@ -99,18 +101,16 @@ public final class ModulationNoise {
     /** The figure of a channel, dB re the tone. */
     public Quantity level(int channel) {
         if (tone == null) {
-            return Quantity.unknown(
-                    "The recording holds no steady tone between 2.5 and 7 kHz long enough.");
+            return Quantity.unknown(SAID.say("no-tone"));
         }
         if (silence == null) {
-            return Quantity.unknown(
-                    "The recording holds no recorded silence to tell it from steady noise.");
+            return Quantity.unknown(SAID.say("no-silence-beside-tone"));
         }
         Baseband band = bands.get(channel);
         double[] powers = powers(band);
         double steady = steadyShare(channel, 2 * band.meanPower());
         if (powers.length < FEWEST_BLOCKS || !(band.meanPower() > 0) || !(steady < 0.01)) {
-            return Quantity.unknown("The tone for it is too short or too faint.");
+            return Quantity.unknown(SAID.say("faint-tone"));
         }
         return figure(powers, steady);
     }
@@ -130,10 +130,8 @@ public final class ModulationNoise {
         double excess = median - steady;
         if (excess < doubt) {
             return Quantity.unknown(
-                    String.format(
-                            Locale.ROOT,
-                            "It does not stand out of the steady noise: it is below %.0f dB re the"
-                                    + " tone.",
+                    SAID.say(
+                            "below-steady-noise",
                             Math.ceil(10 * Math.log10(Math.max(0, excess) + doubt))));
         }
         return Quantity.known(

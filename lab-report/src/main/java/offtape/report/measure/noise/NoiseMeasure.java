@@ -2,13 +2,13 @@ package offtape.report.measure.noise;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 import offtape.core.dsp.PowerDensity;
 import offtape.core.programme.Cue;
 import offtape.core.standard.Iec61260;
 import offtape.core.standard.Iec61672;
 import offtape.core.standard.ItuBs468;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
@@ -26,6 +26,8 @@ import offtape.report.result.NoiseSpectrum;
  * takes away below half the sample rate is missing.
  */
 public final class NoiseMeasure {
+
+    private static final Sentences SAID = Sentences.near(NoiseMeasure.class);
 
     private static final double LOWEST_HZ = 22.4;
     private static final double HIGHEST_HZ = 22_400;
@@ -60,14 +62,10 @@ public final class NoiseMeasure {
         String name = ProgrammeReturn.channelName(channel);
         if (noise == null) {
             return unknown(
-                    name,
-                    ret.whyMissing(
-                            Cue.Silence.class,
-                            s -> true,
-                            "The recording holds no recorded silence long enough."));
+                    name, ret.whyMissing(Cue.Silence.class, s -> true, SAID.say("no-silence")));
         }
         if (reference == null || !reference.heard(channel)) {
-            return unknown(name, "The reference tone was not heard on this channel.");
+            return unknown(name, SAID.say("no-reference"));
         }
         double rate = ret.recording().sampleRateHz();
         return rate < LOWEST_RATE_HZ
@@ -118,21 +116,14 @@ public final class NoiseMeasure {
             return power > 0
                     ? Quantity.known(
                             10 * Math.log10(power / zero), "dB", Math.hypot(ownDb, scatterDb))
-                    : Quantity.unknown("The silence of the recording is digital silence.");
+                    : Quantity.unknown(SAID.say("digital-silence"));
         }
     }
 
     /** What a recording tells that does not reach up to the end of the audible range. */
     private Noise narrow(int channel, String name, double rate) {
         double zero = reference.power(channel);
-        Quantity none =
-                Quantity.unknown(
-                        String.format(
-                                Locale.ROOT,
-                                "The recording has %.0f frames a second and so nothing above %.1f"
-                                        + " kHz, but a noise level takes in all that can be heard.",
-                                rate,
-                                rate / 2000));
+        Quantity none = Quantity.unknown(SAID.say("narrow", rate, rate / 2000));
         Hum hum = HumSearch.find(noise.samples()[channel], rate, zero);
         return new Noise(
                 name,
@@ -155,7 +146,7 @@ public final class NoiseMeasure {
 
     private Quantity itu468(double[] x, double rate, Level level) {
         if (x.length < 2 * ItuBs468.SETTLING_SECONDS * rate) {
-            return Quantity.unknown("The recorded silence is too short for a quasi-peak reading.");
+            return Quantity.unknown(SAID.say("quasi-peak-too-short"));
         }
         double[] reading = ItuBs468.atRate(rate).reading(x);
         int settled = (int) Math.round(ItuBs468.SETTLING_SECONDS * rate);
@@ -187,7 +178,7 @@ public final class NoiseMeasure {
                         Math.hypot(top.uncertainty(), aWeighted.uncertainty()));
             }
         }
-        return Quantity.unknown("The maximum output level is not known on this channel.");
+        return Quantity.unknown(SAID.say("no-maximum"));
     }
 
     private static NoiseSpectrum spectrum(PowerDensity density, double zero, double top) {

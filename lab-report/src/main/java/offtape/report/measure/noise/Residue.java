@@ -1,10 +1,10 @@
 package offtape.report.measure.noise;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import offtape.core.dsp.PowerDensity;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 
 /**
@@ -15,6 +15,8 @@ import offtape.core.unit.Quantity;
  * <p>What is there all the time, without lines, is not told from hiss.
  */
 final class Residue {
+
+    private static final Sentences SAID = Sentences.near(Residue.class);
 
     /** Chance that noise alone is taken for sound, half of it for lines and half for the rest. */
     private static final double FALSE_ALARMS = 5e-5;
@@ -67,13 +69,11 @@ final class Residue {
     static Quantity of(double[] x, double rateHz, PowerDensity density, Hum hum, double zero) {
         ShortFrames frames = new ShortFrames(x, rateHz);
         if (frames.count() < FEWEST_FRAMES) {
-            return Quantity.unknown(
-                    "The recorded silence is too short to look for an earlier recording in it: 1 s"
-                            + " is needed.");
+            return Quantity.unknown(SAID.say("residue-too-short"));
         }
         List<BandCourse> bands = frames.bands().stream().filter(b -> b.floor() > 0).toList();
         if (bands.isEmpty()) {
-            return Quantity.unknown("The silence of the recording is digital silence.");
+            return Quantity.unknown(SAID.say("digital-silence"));
         }
         OptionalDouble mains =
                 hum.mainsFrequency().isKnown()
@@ -157,11 +157,6 @@ final class Residue {
 
     private Quantity none() {
         double seen = bands.stream().mapToDouble(b -> least(b) - b.floor()).max().orElseThrow();
-        return Quantity.unknown(
-                String.format(
-                        Locale.ROOT,
-                        "Nothing but hiss and hum is heard in the silence; an earlier recording would"
-                                + " have been seen from %.0f dB.",
-                        Math.ceil(10 * Math.log10(seen / zero))));
+        return Quantity.unknown(SAID.say("no-residue", Math.ceil(10 * Math.log10(seen / zero))));
     }
 }

@@ -2,11 +2,11 @@ package offtape.report.measure.tape;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 import offtape.core.audio.AudioSource;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.standard.TimeConstants;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.measure.channel.Azimuth;
@@ -18,6 +18,8 @@ import offtape.report.result.ToneLevel;
 
 /** Reads a recording of a calibration tape. */
 public final class CalibrationTape {
+
+    private static final Sentences SAID = Sentences.near(CalibrationTape.class);
 
     private final AudioSource recording;
     private final TapeQuestion question;
@@ -52,11 +54,7 @@ public final class CalibrationTape {
             AudioSource recording, TapeQuestion question, double fromSeconds, double toSeconds) {
         List<HeardTone> heard = ToneFinder.in(recording, fromSeconds, toSeconds);
         if (heard.isEmpty()) {
-            throw new UnusableInputException(
-                    "No steady tone of 1.2 s or more between 30 Hz and 20 kHz was found in "
-                            + recording.name()
-                            + ". Speech, music and noise are passed over; record the tape's tones"
-                            + " themselves, without processing.");
+            throw new UnusableInputException(SAID.say("no-tone", recording.name()));
         }
         return new CalibrationTape(
                         recording, question, Naming.of(heard, question, recording.name()))
@@ -148,16 +146,13 @@ public final class CalibrationTape {
     private static Quantity wander(HeardTone heard) {
         HeardTone.Phase phase = heard.phase();
         if (phase == null) {
-            return Quantity.unknown("The tone is not heard on both channels.");
+            return Quantity.unknown(SAID.say("not-on-both"));
         }
         double microseconds = 1e6 / (2 * Math.PI * heard.hz());
         if (!(phase.wander() > phase.wanderUncertainty())) {
             double limit = Math.sqrt(Math.max(0, phase.wander()) + phase.wanderUncertainty());
             return Quantity.unknown(
-                    String.format(
-                            Locale.ROOT,
-                            "No wander stands out of the noise: less than %.2f µs rms.",
-                            Math.ceil(100 * microseconds * limit) / 100));
+                    SAID.say("no-wander", Math.ceil(100 * microseconds * limit) / 100));
         }
         double rms = Math.sqrt(phase.wander());
         return Quantity.known(

@@ -2,6 +2,7 @@ package offtape.report.measure.tape;
 
 import offtape.core.standard.SampleClock;
 import offtape.core.tape.ListedTone;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 
 /**
@@ -12,6 +13,8 @@ import offtape.core.unit.Quantity;
  * @param listed its entry in the list of the tape, or null
  */
 record NamedTone(int number, HeardTone heard, Double nominalHz, ListedTone listed) {
+
+    private static final Sentences SAID = Sentences.near(NamedTone.class);
 
     /** The nominal frequency, or that heard if there is none. */
     double aboutHz() {
@@ -39,7 +42,7 @@ record NamedTone(int number, HeardTone heard, Double nominalHz, ListedTone liste
     /** How far its frequency is off, %, by the recorder's clock. */
     Quantity deviation() {
         return nominalHz == null
-                ? Quantity.unknown("It is not known what frequency the tone should have.")
+                ? Quantity.unknown(SAID.say("frequency-unknown"))
                 : Quantity.known(
                         100 * (heard.hz() / nominalHz - 1),
                         "%",

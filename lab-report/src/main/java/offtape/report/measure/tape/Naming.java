@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.tape.ListedTone;
 import offtape.core.tape.ToneList;
+import offtape.core.text.Sentences;
 import offtape.report.result.TapeSeries;
 
 /**
@@ -21,6 +21,8 @@ import offtape.report.result.TapeSeries;
  * @param notes what is to be said of it
  */
 record Naming(List<NamedTone> tones, TapeSeries series, List<String> notes) {
+
+    private static final Sentences SAID = Sentences.near(Naming.class);
 
     /** The tone for speed may be off by so much once its frequency is named. */
     private static final double MEANT = 0.25;
@@ -63,15 +65,14 @@ record Naming(List<NamedTone> tones, TapeSeries series, List<String> notes) {
                         .toList();
         if (!missing.isEmpty()) {
             notes.add(
-                    "Not found of the list: "
-                            + missing.stream()
+                    SAID.say(
+                            "not-found",
+                            missing.stream()
                                     .map(NamingWords::hz)
-                                    .collect(Collectors.joining(", "))
-                            + ". The recording may not hold them, or they drown in noise or are"
-                            + " shorter than 1.2 s.");
+                                    .collect(Collectors.joining(", "))));
         }
         NamingWords.strange(strange).forEach(notes::add);
-        String name = list.name() == null ? "the list that was given" : list.name();
+        String name = list.name() == null ? SAID.say("given-list") : list.name();
         return new Naming(
                 tones,
                 new TapeSeries("given", name, fit.matched(), fit.factor(), false, missing),
@@ -133,11 +134,8 @@ record Naming(List<NamedTone> tones, TapeSeries series, List<String> notes) {
         }
         return new Naming(
                 tones,
-                new TapeSeries("none", "no usual list", 0, null, false, List.of()),
-                List.of(
-                        "The tones fit no usual list of frequencies within 10 % of the right speed,"
-                                + " half or double speed. Write them down with --list-template and"
-                                + " give them with --tones."));
+                new TapeSeries("none", SAID.say("no-list"), 0, null, false, List.of()),
+                List.of(SAID.say("fits-no-list")));
     }
 
     private static boolean isNear(double heardHz, double nominalHz) {
@@ -158,20 +156,7 @@ record Naming(List<NamedTone> tones, TapeSeries series, List<String> notes) {
                                                                                 t.hz()
                                                                                         / nominalHz))))
                                 .thenComparingDouble(t -> -t.seconds()))
-                .orElseThrow(
-                        () ->
-                                new UnusableInputException(
-                                        String.format(
-                                                Locale.ROOT,
-                                                "No tone within 25 %% of %s was found in %s. Heard"
-                                                        + " were %s.",
-                                                NamingWords.hz(nominalHz),
-                                                file,
-                                                NamingWords.some(
-                                                        heard.stream()
-                                                                .map(t -> NamingWords.hz(t.hz()))
-                                                                .distinct()
-                                                                .toList()))))
+                .orElseThrow(() -> NamingWords.noSpeedTone(heard, nominalHz, file))
                 .hz();
     }
 
@@ -186,12 +171,10 @@ record Naming(List<NamedTone> tones, TapeSeries series, List<String> notes) {
                 .findFirst()
                 .map(
                         f ->
-                                String.format(
-                                        Locale.ROOT,
-                                        "The tones fit as well at %s the speed, where the first one"
-                                                + " would be the usual %s: check the speed switch of"
-                                                + " the machine, or say --speed-tone.",
-                                        f.factor() < 1 ? "half" : "twice",
+                                SAID.say(
+                                        f.factor() < 1
+                                                ? "fits-at-half-as-well"
+                                                : "fits-at-twice-as-well",
                                         NamingWords.hz(f.nominal()[0])));
     }
 

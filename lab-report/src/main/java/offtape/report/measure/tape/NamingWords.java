@@ -3,14 +3,16 @@ package offtape.report.measure.tape;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.tape.ToneList;
+import offtape.core.text.Sentences;
 
 /** What is to be said of the frequencies that tones were taken for. */
 final class NamingWords {
+
+    private static final Sentences SAID = Sentences.near(NamingWords.class);
 
     private static final int MOST_NAMED = 6;
 
@@ -24,11 +26,8 @@ final class NamingWords {
                         .findFirst()
                         .orElse(0);
         return new UnusableInputException(
-                String.format(
-                        Locale.ROOT,
-                        "The tones in %s do not fit the list: %d of %d tones heard are among its"
-                                + " %d, in this order. The first that does not fit has %.1f Hz, at"
-                                + " %.1f s. Check the list, or leave it out.",
+                SAID.say(
+                        "misfit",
                         file,
                         fit.matched(),
                         heard.size(),
@@ -41,14 +40,7 @@ final class NamingWords {
         if (factor > 0.7 && factor < 1.4) {
             return List.of();
         }
-        return List.of(
-                factor < 1
-                        ? "The tones fit at half the speed: the tape was replayed at half the speed it"
-                                + " was recorded at, or copied so. Levels and response are then not"
-                                + " those of the right speed."
-                        : "The tones fit at twice the speed: the tape was replayed at twice the speed"
-                                + " it was recorded at, or copied so. Levels and response are then"
-                                + " not those of the right speed.");
+        return List.of(SAID.say(factor < 1 ? "fits-at-half" : "fits-at-twice"));
     }
 
     static String otherWays(List<SeriesFit> fits, double[] heard) {
@@ -60,11 +52,8 @@ final class NamingWords {
                         .filter(k -> other.nominal()[k] != taken.nominal()[k])
                         .findFirst()
                         .orElse(0);
-        return String.format(
-                Locale.ROOT,
-                "The tones fit in more than one way: %.1f Hz may be %s at %+.1f %% of speed or %s at"
-                        + " %+.1f %%. The nearer one is shown; say with --speed-tone or --tones what"
-                        + " the tape holds.",
+        return SAID.say(
+                "other-ways",
                 heard[i],
                 hz(taken.nominal()[i]),
                 100 * (taken.factor() - 1),
@@ -80,26 +69,43 @@ final class NamingWords {
                 strange.stream()
                         .map(
                                 t ->
-                                        String.format(
-                                                Locale.ROOT,
-                                                "%s at %.1f s",
-                                                hz(t.heard().hz()),
+                                        SAID.say(
+                                                "strange-tone",
+                                                number(t.heard().hz()),
                                                 t.heard().fromSeconds()))
                         .toList();
-        return List.of("Tones that do not belong to the list: " + some(which) + ".");
+        return List.of(SAID.say(isLong(which) ? "strange-more" : "strange", some(which)));
     }
 
-    static String some(List<String> items) {
-        return items.stream().limit(MOST_NAMED).collect(Collectors.joining(", "))
-                + (items.size() > MOST_NAMED ? " and more" : "");
+    /** Nothing heard is near the frequency that the tone for speed should have. */
+    static UnusableInputException noSpeedTone(
+            List<HeardTone> heard, double nominalHz, String file) {
+        List<String> all = heard.stream().map(t -> hz(t.hz())).distinct().toList();
+        return new UnusableInputException(
+                SAID.say(
+                        isLong(all) ? "no-speed-tone-more" : "no-speed-tone",
+                        hz(nominalHz),
+                        file,
+                        some(all)));
+    }
+
+    private static boolean isLong(List<String> items) {
+        return items.size() > MOST_NAMED;
+    }
+
+    private static String some(List<String> items) {
+        return items.stream().limit(MOST_NAMED).collect(Collectors.joining(", "));
     }
 
     /** A frequency with one decimal where it has one. */
     static String hz(double hz) {
+        return number(hz) + " Hz";
+    }
+
+    private static String number(double hz) {
         return new BigDecimal(hz)
-                        .setScale(1, RoundingMode.HALF_UP)
-                        .stripTrailingZeros()
-                        .toPlainString()
-                + " Hz";
+                .setScale(1, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

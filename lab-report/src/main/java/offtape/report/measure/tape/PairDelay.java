@@ -3,7 +3,7 @@ package offtape.report.measure.tape;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 
 /**
@@ -15,6 +15,8 @@ import offtape.core.unit.Quantity;
  * @param isInverted whether the channels are of opposite polarity
  */
 record PairDelay(Quantity delay, double seconds, boolean isInverted) {
+
+    private static final Sentences SAID = Sentences.near(PairDelay.class);
 
     /** Heads stand straighter than this: a degree of angle on a narrow track of slow tape. */
     private static final double MOST_S = 450e-6;
@@ -40,7 +42,7 @@ record PairDelay(Quantity delay, double seconds, boolean isInverted) {
     static PairDelay of(List<HeardTone> heard) {
         List<HeardTone> tones = heard.stream().filter(t -> t.phase() != null).toList();
         if (tones.isEmpty()) {
-            return new PairDelay(Quantity.unknown("No tone was heard on both channels."), 0, false);
+            return new PairDelay(Quantity.unknown(SAID.say("none-on-both")), 0, false);
         }
         List<Try> normal = minima(tones, 0);
         List<Try> turned = minima(tones, Math.PI);
@@ -65,18 +67,11 @@ record PairDelay(Quantity delay, double seconds, boolean isInverted) {
     }
 
     private static Quantity several(List<HeardTone> tones, List<Try> good) {
-        String which =
-                tones.size() == 1
-                        ? "A single tone of %.0f Hz"
-                        : "The tones, of which the lowest on both channels has %.0f Hz,";
+
         double lowest = tones.stream().mapToDouble(HeardTone::hz).min().orElse(0);
         return Quantity.unknown(
-                String.format(
-                        Locale.ROOT,
-                        which
-                                + " cannot tell which period is meant: delays of %.1f µs and %.1f µs"
-                                + " fit as well as each other. Let a tone of 1 kHz or less be in the"
-                                + " recording.",
+                SAID.say(
+                        tones.size() == 1 ? "period-one" : "period-several",
                         lowest,
                         1e6 * good.get(0).seconds(),
                         1e6 * good.get(1).seconds()));
@@ -151,7 +146,7 @@ record PairDelay(Quantity delay, double seconds, boolean isInverted) {
     /** The delay that a tone alone shows, µs, with the period that all tones together mean. */
     Quantity of(HeardTone tone) {
         if (tone.phase() == null) {
-            return Quantity.unknown("The tone is not heard on both channels.");
+            return Quantity.unknown(SAID.say("not-on-both"));
         }
         if (!delay.isKnown()) {
             return delay;

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import offtape.core.tape.ListedTone;
+import offtape.core.text.Sentences;
 import offtape.report.result.TapeReference;
 
 /**
@@ -12,6 +13,8 @@ import offtape.report.result.TapeReference;
  * @param because why it was taken, a plain sentence
  */
 record ReferenceTone(NamedTone tone, String because) {
+
+    private static final Sentences SAID = Sentences.near(ReferenceTone.class);
 
     /** Frequencies that level is set with, the most usual first; common practice, no source. */
     private static final double[] FOR_LEVEL_HZ = {1000, 315, 333, 400, 500, 700};
@@ -23,20 +26,19 @@ record ReferenceTone(NamedTone tone, String because) {
         Optional<NamedTone> listed =
                 tones.stream().filter(t -> t.isFor(ListedTone.Purpose.REFERENCE)).findFirst();
         if (listed.isPresent()) {
-            return new ReferenceTone(listed.get(), "The list marks it as the reference.");
+            return new ReferenceTone(listed.get(), SAID.say("reference-listed"));
         }
         for (double hz : FOR_LEVEL_HZ) {
             Optional<NamedTone> first = tones.stream().filter(t -> isNear(t, hz)).findFirst();
             if (first.isPresent()) {
-                return new ReferenceTone(
-                        first.get(), "It is the first tone of a frequency that level is set with.");
+                return new ReferenceTone(first.get(), SAID.say("reference-first"));
             }
         }
         return new ReferenceTone(
                 tones.stream()
                         .max(Comparator.comparingDouble(t -> t.heard().loudestDb()))
                         .orElseThrow(),
-                "It is the strongest tone; none has a frequency that level is usually set with.");
+                SAID.say("reference-strongest"));
     }
 
     /** Whether a tone has a frequency that level is set with. */

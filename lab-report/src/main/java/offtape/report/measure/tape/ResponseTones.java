@@ -3,9 +3,9 @@ package offtape.report.measure.tape;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import offtape.core.standard.TimeConstants;
 import offtape.core.tape.ListedTone;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.result.TapeResponse;
@@ -18,6 +18,8 @@ import offtape.report.result.TapeResponse;
  * @param note what is taken for granted, or why there is no response; a plain sentence
  */
 record ResponseTones(List<NamedTone> tones, ReferenceTone zero, String note) {
+
+    private static final Sentences SAID = Sentences.near(ResponseTones.class);
 
     private static final int FEWEST = 3;
 
@@ -45,8 +47,7 @@ record ResponseTones(List<NamedTone> tones, ReferenceTone zero, String note) {
         return new ResponseTones(
                 sorted(meant.size() > 1 ? meant : levelled),
                 reference,
-                "The response is level against the reference tone, less what the list says was"
-                        + " recorded.");
+                SAID.say("response-by-list"));
     }
 
     private static ResponseTones byOrder(List<NamedTone> tones) {
@@ -55,23 +56,14 @@ record ResponseTones(List<NamedTone> tones, ReferenceTone zero, String note) {
             series = withoutOthers(series);
         }
         if (series.size() < FEWEST) {
-            return new ResponseTones(
-                    List.of(),
-                    null,
-                    "Fewer than three tones follow each other without one coming twice, so no"
-                            + " response is given. A list with levels (--tones) would give one.");
+            return new ResponseTones(List.of(), null, SAID.say("response-too-few"));
         }
         List<NamedTone> ofSeries = series;
         ReferenceTone zero =
                 ofSeries.stream()
                         .filter(ReferenceTone::isForLevel)
                         .min(Comparator.comparingDouble(ResponseTones::fromOneKilohertz))
-                        .map(
-                                t ->
-                                        new ReferenceTone(
-                                                t,
-                                                "Of the tones of the response it has the usual"
-                                                        + " frequency for level."))
+                        .map(t -> new ReferenceTone(t, SAID.say("zero-usual")))
                         .orElseGet(
                                 () ->
                                         new ReferenceTone(
@@ -81,16 +73,12 @@ record ResponseTones(List<NamedTone> tones, ReferenceTone zero, String note) {
                                                                         ResponseTones
                                                                                 ::fromOneKilohertz))
                                                         .orElseThrow(),
-                                                "Of the tones of the response it is the one nearest"
-                                                        + " to 1 kHz."));
+                                                SAID.say("zero-nearest")));
         return new ResponseTones(
                 sorted(series),
                 zero,
-                String.format(
-                        Locale.ROOT,
-                        "Tones %d to %d follow each other without one coming twice; they are taken to"
-                                + " be recorded at one level. If they are not, give a list with"
-                                + " levels (--tones).",
+                SAID.say(
+                        "response-by-order",
                         series.get(0).number(),
                         series.get(series.size() - 1).number()));
     }

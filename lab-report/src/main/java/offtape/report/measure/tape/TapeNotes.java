@@ -2,15 +2,18 @@ package offtape.report.measure.tape;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import offtape.core.audio.AudioSource;
 import offtape.core.standard.TimeConstants;
 import offtape.core.tape.ListedTone;
+import offtape.core.text.Sentences;
+import offtape.report.locate.ProgrammeReturn;
 
 /** What the reader of a tape's figures should know. */
 final class TapeNotes {
+
+    private static final Sentences SAID = Sentences.near(TapeNotes.class);
 
     private static final double FULL_SCALE_DB = -0.1;
     private static final double MENTIONED_S = 0.2;
@@ -36,9 +39,7 @@ final class TapeNotes {
     List<String> all() {
         List<String> notes = new ArrayList<>();
         if (naming.tones().size() == 1) {
-            notes.add(
-                    "The recording holds one steady tone only, so there is no series and no response;"
-                            + " the other figures are those of this tone.");
+            notes.add(SAID.say("one-tone"));
         }
         addTones(notes);
         addChannels(notes);
@@ -47,9 +48,7 @@ final class TapeNotes {
                         || naming.tones().stream().anyMatch(t -> t.isFor(ListedTone.Purpose.SPEED));
         boolean isStated = question.list() != null && question.list().accuracyPercent() != null;
         if (isFromTape && !isStated) {
-            notes.add(
-                    "How accurate the tape's own frequencies are was not stated, so the uncertainty of"
-                            + " the speed holds the reading only.");
+            notes.add(SAID.say("accuracy-not-stated"));
         }
         return notes;
     }
@@ -57,39 +56,28 @@ final class TapeNotes {
     private void addTones(List<String> notes) {
         String spoilt = which(t -> t.heard().leftOutSeconds() > MENTIONED_S);
         if (!spoilt.isEmpty()) {
-            notes.add(
-                    "The level jumps in places (dropouts, clicks); these are left out"
-                            + " of the levels of: "
-                            + spoilt
-                            + ".");
+            notes.add(SAID.say("level-jumps", spoilt));
         }
         String loud = which(t -> t.heard().loudestDb() > FULL_SCALE_DB);
         if (!loud.isEmpty()) {
-            notes.add(
-                    "At full scale, and so perhaps clipped: "
-                            + loud
-                            + ". Record at a lower level.");
+            notes.add(SAID.say("full-scale", loud));
         }
     }
 
     private void addChannels(List<String> notes) {
         if (recording.channels() < 2) {
-            notes.add("The recording has one channel only, which is reported as left.");
+            notes.add(SAID.say("one-channel-as-left"));
             return;
         }
         if (naming.tones().stream().allMatch(TapeNotes::isSame)) {
-            notes.add(
-                    "Both channels hold the same tones exactly, as when a mono recording is exported as"
-                            + " stereo: figures that compare the channels are those of the export.");
+            notes.add(SAID.say("channels-same"));
         } else if (pair.isInverted()) {
-            notes.add(
-                    "The channels are of opposite polarity; the delay between them is given as if one"
-                            + " of them were turned over.");
+            notes.add(SAID.say("channels-inverted"));
         }
         for (int c = 0; c < 2; c++) {
             int channel = c;
             if (naming.tones().stream().noneMatch(t -> t.heard().levels().get(channel).isKnown())) {
-                notes.add("No tone is heard on the " + (c == 0 ? "left" : "right") + " channel.");
+                notes.add(SAID.say("none-on-channel", ProgrammeReturn.channelName(c)));
             }
         }
     }
@@ -103,7 +91,7 @@ final class TapeNotes {
     private String which(Predicate<NamedTone> chosen) {
         return naming.tones().stream()
                 .filter(chosen)
-                .map(t -> String.format(Locale.ROOT, "tone %d (%.0f Hz)", t.number(), t.aboutHz()))
+                .map(t -> SAID.say("tone", t.number(), t.aboutHz()))
                 .collect(Collectors.joining(", "));
     }
 
@@ -116,10 +104,7 @@ final class TapeNotes {
         }
         equalisation(question).forEach(notes::add);
         if (response.tones().stream().anyMatch(t -> t.aboutHz() < FRINGING_HZ)) {
-            notes.add(
-                    "A tape recorded over its full width reads too high in the bass on heads with"
-                            + " narrower tracks (fringing). This is not corrected: keep to the sheet of"
-                            + " the tape.");
+            notes.add(SAID.say("fringing"));
         }
         return notes;
     }
@@ -128,22 +113,11 @@ final class TapeNotes {
         TimeConstants tape = question.tapeConstants();
         TimeConstants machine = question.machine();
         if (tape == null) {
-            return List.of(
-                    "What the tape was recorded to was not stated (--equalisation): the response holds"
-                            + " for a machine set to the tape's own time constants.");
+            return List.of(SAID.say("constants-not-stated"));
         }
         if (machine == null || machine.equals(tape)) {
-            return List.of(
-                    "The response holds for a machine set to the tape's time constants, "
-                            + tape.words()
-                            + ".");
+            return List.of(SAID.say("constants-same", tape.words()));
         }
-        return List.of(
-                "The tape was recorded to "
-                        + tape.words()
-                        + " and the machine is set to "
-                        + machine.words()
-                        + ": the corrected response is what a tape recorded to the machine's constants"
-                        + " would read (IEC 60094-1).");
+        return List.of(SAID.say("constants-differ", tape.words(), machine.words()));
     }
 }

@@ -2,10 +2,10 @@ package offtape.report.measure.tape;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import offtape.core.standard.SampleClock;
 import offtape.core.tape.ListedTone;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 
 /**
@@ -16,6 +16,8 @@ import offtape.core.unit.Quantity;
  * @param tone the tone for wow and flutter, or null
  */
 record TapeSpeedReading(Quantity deviation, String from, NamedTone tone) {
+
+    private static final Sentences SAID = Sentences.near(TapeSpeedReading.class);
 
     private static final double[] FOR_FLUTTER_HZ = {3150, 3000};
     private static final double LONG_ENOUGH_S = 5;
@@ -30,11 +32,7 @@ record TapeSpeedReading(Quantity deviation, String from, NamedTone tone) {
                 tone != null && tone.heard().seconds() >= LONG_ENOUGH_S ? tone : null;
         if (naming.series().ambiguous() && !isSaid) {
             return new TapeSpeedReading(
-                    Quantity.unknown(
-                            "The tones fit in more than one way, each with a speed of its own: say"
-                                    + " --speed-tone, or give the list of the tape with --tones."),
-                    null,
-                    forFlutter);
+                    Quantity.unknown(SAID.say("speed-ambiguous")), null, forFlutter);
         }
         double accuracy =
                 question.list() == null || question.list().accuracyPercent() == null
@@ -44,11 +42,7 @@ record TapeSpeedReading(Quantity deviation, String from, NamedTone tone) {
             Quantity own = tone.deviation();
             return new TapeSpeedReading(
                     widened(own, accuracy),
-                    String.format(
-                            Locale.ROOT,
-                            "Read from tone %d, the tape's tone of %.0f Hz for speed.",
-                            tone.number(),
-                            tone.nominalHz()),
+                    SAID.say("speed-by-tone", tone.number(), tone.nominalHz()),
                     forFlutter);
         }
         return fromAll(naming, accuracy, forFlutter);
@@ -58,11 +52,7 @@ record TapeSpeedReading(Quantity deviation, String from, NamedTone tone) {
         List<NamedTone> tones = naming.tones().stream().filter(t -> t.nominalHz() != null).toList();
         if (tones.isEmpty()) {
             return new TapeSpeedReading(
-                    Quantity.unknown(
-                            "It is not known what frequencies the tones should have: say"
-                                    + " --speed-tone or --tones."),
-                    null,
-                    forFlutter);
+                    Quantity.unknown(SAID.say("speed-unknown")), null, forFlutter);
         }
         double weights = tones.stream().mapToDouble(TapeSpeedReading::weight).sum();
         double mean =
@@ -91,12 +81,8 @@ record TapeSpeedReading(Quantity deviation, String from, NamedTone tone) {
         return new TapeSpeedReading(
                 widened(byClock(mean, Math.max(own, scatter)), accuracy),
                 tones.size() == 1
-                        ? "Read from one tone, which is taken to have been recorded with its nominal"
-                                + " frequency."
-                        : "Read from "
-                                + tones.size()
-                                + " tones, which are taken to have been recorded with their nominal"
-                                + " frequencies; none was named as the tone for speed.",
+                        ? SAID.say("speed-by-one")
+                        : SAID.say("speed-by-all", tones.size()),
                 forFlutter);
     }
 

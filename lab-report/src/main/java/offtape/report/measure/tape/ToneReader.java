@@ -6,12 +6,15 @@ import java.util.Optional;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import offtape.core.audio.AudioSource;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
 
 /** Reads the figures of one steady part. */
 final class ToneReader {
+
+    private static final Sentences SAID = Sentences.near(ToneReader.class);
 
     /** Kept clear of either end, since it is known within some cells. */
     private static final double MARGIN_S = 0.15;
@@ -114,9 +117,7 @@ final class ToneReader {
     private Quantity level(int channel) {
         if (!isHeard(channel)) {
             return Quantity.unknown(
-                    "The tone is not heard on the "
-                            + ProgrammeReturn.channelName(channel)
-                            + " channel.");
+                    SAID.say("not-on-channel", ProgrammeReturn.channelName(channel)));
         }
         Scatter power = Scatter.of(values(i -> cells.power(channel, i)));
         double tone = power.mean() - noise.power(channel);
@@ -128,7 +129,7 @@ final class ToneReader {
 
     private Quantity difference() {
         if (cells.channels() < 2) {
-            return Quantity.unknown("The recording has one channel only.");
+            return Quantity.unknown(SAID.say("one-channel"));
         }
         for (int c = 0; c < 2; c++) {
             if (!isHeard(c)) {

@@ -2,27 +2,28 @@ package offtape.report.measure.tape;
 
 import java.util.Arrays;
 import java.util.stream.IntStream;
+import offtape.core.text.Sentences;
 import offtape.reference.ReferenceTable;
 
 /** The lists of frequencies that tapes are recorded with, the plainest first. */
 enum UsualSeries {
     /** ISO 266, one tone an octave. */
-    OCTAVE("octave", "the octave series of ISO 266"),
+    OCTAVE("octave"),
     /** ISO 266, three tones an octave. */
-    THIRD_OCTAVE("third-octave", "the third-octave series of ISO 266"),
+    THIRD_OCTAVE("third-octave"),
     /** Round numbers of older practice. */
-    ROUND("round", "the round frequencies of older practice"),
+    ROUND("round"),
     /** All of them together. */
-    USUAL("usual", "usual test frequencies of more than one list");
+    USUAL("usual");
+
+    private static final Sentences SAID = Sentences.near(UsualSeries.class);
 
     private static final String TABLE = "tone-series";
 
     private final String kind;
-    private final String words;
 
-    UsualSeries(String kind, String words) {
+    UsualSeries(String kind) {
         this.kind = kind;
-        this.words = words;
     }
 
     /** Its name in the table and in results. */
@@ -32,7 +33,7 @@ enum UsualSeries {
 
     /** Its name in words. */
     String words() {
-        return words;
+        return SAID.say("series-" + kind);
     }
 
     /** Its frequencies, Hz, rising. */
