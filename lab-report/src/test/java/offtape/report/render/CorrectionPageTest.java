@@ -18,6 +18,7 @@ import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
 import offtape.core.audio.MemoryAudio;
 import offtape.core.output.OutputFolder;
+import offtape.core.text.Language;
 import offtape.reference.Schemas;
 import offtape.report.apply.correct.Correction;
 import offtape.report.apply.correct.CorrectionWish;
@@ -99,7 +100,7 @@ class CorrectionPageTest {
 
     @Test
     void thePageIsWellFormedAndLoadsNothing() throws Exception {
-        String page = CorrectionPage.of(correction);
+        String page = new CorrectionPage(Wording.in(Language.ENGLISH)).of(correction);
         String xml = page.substring(page.indexOf("<html"));
         DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
@@ -114,7 +115,7 @@ class CorrectionPageTest {
 
     @Test
     void settingsSayBothWays() {
-        String text = SettingsText.of(correction);
+        String text = SettingsText.of(Wording.in(Language.ENGLISH), correction);
         assertTrue(text.contains("1. Before the tape"), text);
         assertTrue(text.contains("load after-tape-48000.wav"), text);
         assertTrue(text.contains("% third harmonic"), text);
@@ -126,7 +127,7 @@ class CorrectionPageTest {
         Path out = folder.resolve("out");
         String[] names = CorrectionFiles.names(correction);
         try (OutputFolder target = OutputFolder.open(out, false, names)) {
-            CorrectionFiles.write(correction, target);
+            CorrectionFiles.write(correction, target, Language.ENGLISH);
             target.commit();
         }
         for (String name : names) {

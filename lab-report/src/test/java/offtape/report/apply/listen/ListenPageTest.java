@@ -13,6 +13,7 @@ import java.security.MessageDigest;
 import java.util.Base64;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import offtape.core.text.Language;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -31,7 +32,7 @@ class ListenPageTest {
                     Sounds.NONE);
 
     private String page(String name) throws IOException {
-        ListenPage.write(listening, folder.resolve(name));
+        ListenPage.write(listening, folder.resolve(name), Language.ENGLISH);
         return Files.readString(folder.resolve(name));
     }
 
