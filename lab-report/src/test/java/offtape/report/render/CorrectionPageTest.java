@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
@@ -120,6 +121,20 @@ class CorrectionPageTest {
         assertTrue(text.contains("load after-tape-48000.wav"), text);
         assertTrue(text.contains("% third harmonic"), text);
         assertFalse(text.contains("NaN"), text);
+    }
+
+    @Test
+    void inGermanNothingIsLeftInEnglish() {
+        Wording german = Wording.in(Language.GERMAN);
+        // a user's name for a tape is nobody's to translate
+        String tape = correction.session().tape();
+        String page = new CorrectionPage(german).of(correction).replace(tape, "Band 1");
+        assertEquals(List.of(), EnglishLeft.in(page));
+        assertTrue(page.contains("Vor der Aufnahme auf Deck &lt;A&gt;"));
+        String settings = SettingsText.of(german, correction).replace(tape, "Band 1");
+        assertEquals(List.of(), EnglishLeft.inText(settings));
+        assertTrue(settings.contains("after-tape-48000.wav als Impulsantwort laden"), settings);
+        assertFalse(Pattern.compile("[0-9]\\.[0-9]").matcher(settings).find(), settings);
     }
 
     @Test
