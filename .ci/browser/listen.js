@@ -1,5 +1,6 @@
 // Takes a listening page through whole tests in Chromium, by keyboard alone, and checks what it keeps, reckons, saves and
-// shows. Usage: node listen.js PAGE PRACTICE [PICTURES]: a page of 5 trials for a test, and one of 5 for practice.
+// shows. Usage: node listen.js PAGE PRACTICE GERMAN [PICTURES]: a page of 5 trials for a test, one of 5 for practice, and
+// one for a test in German.
 import { mkdtempSync, readFileSync, readdirSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -9,12 +10,12 @@ import { chanceFaults, partsOf, playerFaults, switchFaults, textFaults } from '.
 import { layoutFaults } from './rules.js';
 
 const TRIALS = 5;
-const [test, practice] = process.argv.slice(2);
-if (!practice) {
-  console.error('usage: node listen.js PAGE PRACTICE [PICTURES]');
+const [test, practice, german] = process.argv.slice(2);
+if (!german) {
+  console.error('usage: node listen.js PAGE PRACTICE GERMAN [PICTURES]');
   process.exit(2);
 }
-const pictures = process.argv[4] ?? mkdtempSync(join(tmpdir(), 'offtape-listening-'));
+const pictures = process.argv[5] ?? mkdtempSync(join(tmpdir(), 'offtape-listening-'));
 const { tell, end } = makeTally();
 const report = join(dirname(fileURLToPath(import.meta.url)), '../../lab-report/src');
 const scripts = join(report, 'main/resources/offtape/report/apply/listen');
@@ -188,6 +189,38 @@ async function looks(browser, window, scheme) {
   await context.close();
 }
 
+/** A whole test in German: what the script says is said in it too, and fits. */
+async function inGerman(browser) {
+  const { context, page, troubles } = await open(browser, german, WINDOWS[0], 'light', watch);
+  const faults = [];
+  const look = async (moment) => {
+    const all = await page.evaluate(() => document.body.innerText);
+    const left = /\b(the|of|and|is|with|from|no|not|than|which|undefined)\b|%[s%]/.exec(all);
+    faults.push(...(left ? [`${moment}: "${all.slice(Math.max(0, left.index - 40), left.index + 40)}"`] : []));
+    faults.push(...(await page.evaluate(layoutFaults)), ...(await accessibilityFaults(page)));
+  };
+  await look('before');
+  await page.locator('#begin').click();
+  await page.keyboard.press('p');
+  await look('during');
+  for (let trial = 1; trial <= TRIALS; trial += 1) {
+    await answerByKeys(page, await hidden(page));
+  }
+  await look('after');
+  // by hand: one of 32 is 3.125 %, in three digits 3.13, half away from nothing
+  const score = await text(page, 'score');
+  if (!score.startsWith('5 von 5 richtig') || !/\b3,13 %/.test(score)) {
+    faults.push(`the score is "${score}"`);
+  }
+  const csv = await downloaded(page, 'save-csv');
+  if (!csv.text.startsWith('"round","counts"') || !csv.text.includes('"yes"')) {
+    faults.push(`the answers are kept as ${csv.text.slice(0, 80)}`);
+  }
+  await page.screenshot({ path: join(pictures, 'german.png'), fullPage: true });
+  tell('in German', [...faults, ...troubles]);
+  await context.close();
+}
+
 /** Nothing in the page's text may say what X is or will be. */
 function sourceFaults() {
   const source = readFileSync(test, 'utf8');
@@ -208,6 +241,7 @@ try {
   await checkParts(browser);
   await wholeTest(browser);
   await practise(browser);
+  await inGerman(browser);
   for (const scheme of SCHEMES) {
     for (const window of [WINDOWS[0], WINDOWS[2]]) {
       await looks(browser, window, scheme);

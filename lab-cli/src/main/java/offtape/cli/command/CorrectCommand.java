@@ -131,7 +131,7 @@ final class CorrectCommand implements Callable<Integer> {
         Correction correction;
         try (OutputFolder folder = OutputFolder.open(out, force, names)) {
             correction = checked(terminal, corrector, designed);
-            CorrectionFiles.write(correction, folder);
+            CorrectionFiles.write(correction, folder, common.language());
             folder.commit();
         }
         if (json) {

@@ -130,9 +130,9 @@ final class ListenCommand implements Callable<Integer> {
         return ExitCodes.DONE;
     }
 
-    private static long write(Listening listening, OutputFile page) {
+    private long write(Listening listening, OutputFile page) {
         try {
-            ListenPage.write(listening, page.path());
+            ListenPage.write(listening, page.path(), common.language());
             return Files.size(page.path());
         } catch (IOException e) {
             throw new RefusedOutputException(

@@ -136,7 +136,7 @@ final class TonesCommand implements Callable<Integer> {
                 TapeReading reading =
                         CalibrationTape.read(
                                 channels.of(sound, terminal), question, fromSeconds, to);
-                TapeFiles.write(reading, folder);
+                TapeFiles.write(reading, folder, common.language());
                 folder.commit();
                 print(reading);
                 terminal.message("Report: " + out.resolve(TapeFiles.REPORT));

@@ -9,53 +9,65 @@ import offtape.report.apply.correct.ChannelCorrection;
 import offtape.report.apply.correct.Correction;
 import offtape.report.apply.correct.NoiseChange;
 
-/** Charts over frequency of a correction: response, filter, equaliser, noise. */
-final class CorrectionCharts {
+/**
+ * Charts over frequency of a correction: response, filter, equaliser, noise.
+ *
+ * @param words of the reader
+ */
+record CorrectionCharts(Wording words) {
 
     private static final double LOWEST_HZ = 16;
     private static final double HIGHEST_HZ = 22_000;
 
-    private CorrectionCharts() {}
-
     /** Response as measured and as it is to be expected. */
-    static Chart response(Correction correction, String caption) {
+    Chart response(Correction correction, String caption) {
         List<Series> series = new ArrayList<>();
         for (ChannelCorrection c : correction.channels()) {
-            String name = Words.sentence(c.channel());
-            series.add(known(name + " before", Look.of(c.channel(), true), c, c.measuredDb()));
-            series.add(known(name + " after", Look.of(c.channel(), false), c, c.afterDb()));
+            String before = words.say("correction.curve-before", channel(c.channel()));
+            String after = words.say("correction.curve-after", channel(c.channel()));
+            series.add(known(before, Look.of(c.channel(), true), c, c.measuredDb()));
+            series.add(known(after, Look.of(c.channel(), false), c, c.afterDb()));
         }
         if (correction.target() != null) {
             ChannelCorrection c = correction.channels().get(0);
-            series.add(series("Target", Look.WHOLE, c, c.targetDb()));
+            series.add(series(words.say("correction.curve-target"), Look.WHOLE, c, c.targetDb()));
         }
         return Chart.of(
                         "correction-response",
-                        "Frequency response before and after the correction",
+                        words.say("correction.response-title"),
                         caption,
-                        Axis.audioFrequency(LOWEST_HZ, HIGHEST_HZ),
-                        levelAxis("Level, dB re 1 kHz", series, -20),
+                        Axis.audioFrequency(words, LOWEST_HZ, HIGHEST_HZ),
+                        levelAxis(words.say("correction.axis-level"), series, -20),
                         series)
-                .withSides(new Chart.Sides("Before", "After"));
+                .withSides(
+                        new Chart.Sides(
+                                words.say("correction.side-before"),
+                                words.say("correction.side-after")));
     }
 
     /** Gain of filter and equaliser. */
-    static Chart filter(Correction correction, String caption) {
+    Chart filter(Correction correction, String caption) {
         List<Series> series = new ArrayList<>();
         for (ChannelCorrection c : correction.channels()) {
-            String name = Words.sentence(c.channel());
-            series.add(series(name + " filter", Look.of(c.channel(), false), c, c.gainDb()));
-            series.add(series(name + " bands", Look.of(c.channel(), true), c, c.equaliserDb()));
+            String filter = words.say("correction.curve-filter", channel(c.channel()));
+            String bands = words.say("correction.curve-bands", channel(c.channel()));
+            series.add(series(filter, Look.of(c.channel(), false), c, c.gainDb()));
+            series.add(series(bands, Look.of(c.channel(), true), c, c.equaliserDb()));
         }
+        Chart.Rule limit =
+                new Chart.Rule(correction.mostBoostDb(), words.say("correction.rule-boost"));
         return Chart.of(
                         "correction-filter",
-                        "Gain of the filter and of the equaliser bands",
+                        words.say("correction.filter-title"),
                         caption,
-                        Axis.audioFrequency(LOWEST_HZ, HIGHEST_HZ),
-                        levelAxis("Gain, dB re 1 kHz", series, -20),
+                        Axis.audioFrequency(words, LOWEST_HZ, HIGHEST_HZ),
+                        levelAxis(words.say("correction.axis-gain"), series, -20),
                         series)
-                .withRules(List.of(new Chart.Rule(correction.mostBoostDb(), "limit of boost")))
-                .withSides(new Chart.Sides("Bands", "Filter"));
+                .withRules(List.of(limit))
+                .withSides(
+                        new Chart.Sides(
+                                words.say("correction.side-bands"),
+                                words.say("correction.side-filter")));
     }
 
     /** Known as well as the response that was measured. */
@@ -70,20 +82,19 @@ final class CorrectionCharts {
     }
 
     /** Noise in third-octave bands as it is and behind the filter. */
-    static Chart noise(List<NoiseChange> drawn, String caption) {
+    Chart noise(List<NoiseChange> drawn, String caption) {
         List<Series> series = new ArrayList<>();
         for (NoiseChange n : drawn) {
-            String name = Words.sentence(n.channel());
             series.add(
                     Series.of(
-                            name + " before tape",
+                            words.say("correction.curve-before-tape", channel(n.channel())),
                             Look.of(n.channel(), false),
                             n.frequencyHz(),
                             n.levelDb(),
                             1));
             series.add(
                     Series.of(
-                            name + " after tape",
+                            words.say("correction.curve-after-tape", channel(n.channel())),
                             Look.of(n.channel(), true),
                             n.frequencyHz(),
                             n.afterDb(),
@@ -91,12 +102,19 @@ final class CorrectionCharts {
         }
         return Chart.of(
                         "correction-noise",
-                        "Hiss in third-octave bands, either way",
+                        words.say("correction.noise-title"),
                         caption,
-                        Axis.audioFrequency(20, 20_000),
-                        levelAxis("Level in the band, dB re reference", series, -150),
+                        Axis.audioFrequency(words, 20, 20_000),
+                        levelAxis(words.say("correction.axis-noise"), series, -150),
                         series)
-                .withSides(new Chart.Sides("After tape", "Before tape"));
+                .withSides(
+                        new Chart.Sides(
+                                words.say("correction.side-after-tape"),
+                                words.say("correction.side-before-tape")));
+    }
+
+    private String channel(String name) {
+        return words.sentence(words.channel(name));
     }
 
     private static Axis levelAxis(String title, List<Series> series, double lowest) {

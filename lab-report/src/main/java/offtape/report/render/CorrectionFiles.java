@@ -7,6 +7,7 @@ import offtape.core.audio.WavEncoding;
 import offtape.core.audio.WavFormat;
 import offtape.core.audio.WavWriter;
 import offtape.core.output.OutputFolder;
+import offtape.core.text.Language;
 import offtape.report.apply.correct.Correction;
 import offtape.report.apply.correct.FilterFile;
 import offtape.report.result.ResultsJson;
@@ -41,11 +42,16 @@ public final class CorrectionFiles {
         return names.toArray(String[]::new);
     }
 
-    /** Writes all files; the folder's owner commits them. */
-    public static void write(Correction correction, OutputFolder folder) {
+    /**
+     * Writes all files; the folder's owner commits them.
+     *
+     * @param language of what people read: the page and the settings
+     */
+    public static void write(Correction correction, OutputFolder folder, Language language) {
+        Wording words = Wording.in(language);
         put(folder, FIGURES, ResultsJson.write(correction));
-        put(folder, PAGE, CorrectionPage.of(correction));
-        put(folder, SETTINGS, SettingsText.of(correction));
+        put(folder, PAGE, new CorrectionPage(words).of(correction));
+        put(folder, SETTINGS, SettingsText.of(words, correction));
         put(folder, CURVES, CorrectionCsv.curves(correction));
         put(folder, NOISE, CorrectionCsv.noise(correction));
         put(folder, HEADROOM, CorrectionCsv.headroom(correction));

@@ -7,189 +7,191 @@ import offtape.core.filter.EqualiserBand;
 import offtape.report.apply.correct.ChannelCorrection;
 import offtape.report.apply.correct.Correction;
 import offtape.report.apply.correct.FilterFile;
-import offtape.report.apply.correct.Stretch;
 import offtape.report.apply.correct.Verification;
 
-/** The filter, what it achieves, and the same on an equaliser. */
-final class CorrectionFilterSection {
-
-    private CorrectionFilterSection() {}
+/**
+ * The filter, what it achieves, and the same on an equaliser.
+ *
+ * @param words of the reader
+ */
+record CorrectionFilterSection(Wording words) {
 
     /** Response before and after. */
-    static Section response(Correction c) {
-        String caption = c.channels().stream().map(CorrectionFilterSection::met).collect(joined());
-        Markup body =
-                Section.paragraph(
-                        "The return as it was measured, and as it is to be expected once the filter"
-                                + " is in the way.");
-        Chart chart = CorrectionCharts.response(c, caption);
-        body.add(Section.figure(caption, List.of(chart)));
-        body.add(ChartTable.of(chart).folded());
+    Section response(Correction c) {
+        String caption = c.channels().stream().map(this::met).collect(Collectors.joining(" "));
+        Markup body = Section.paragraph(words, words.say("correction.response"));
+        Chart chart = new CorrectionCharts(words).response(c, caption);
+        body.add(Section.figure(words, caption, List.of(chart)));
+        body.add(ChartTable.of(words, chart).folded(words));
         body.add(reach(c).open());
         if (c.verification() != null) {
             body.add(tried(c.verification()).open());
         }
-        return new Section("response", "Response before and after", body);
+        return new Section("response", words.say("correction.response-heading"), body);
     }
 
-    static String met(ChannelCorrection c) {
-        return Words.sentence(c.channel())
-                + " keeps within 0.5 dB of the target from "
-                + Numbers.frequency(c.metFromHz())
-                + " to "
-                + Numbers.frequency(c.metToHz())
-                + ".";
+    private String met(ChannelCorrection c) {
+        return words.say(
+                "correction.met",
+                channel(c.channel()),
+                words.frequency(c.metFromHz()),
+                words.frequency(c.metToHz()));
     }
 
-    private static java.util.stream.Collector<CharSequence, ?, String> joined() {
-        return Collectors.joining(" ");
-    }
-
-    private static DataTable reach(Correction c) {
+    private DataTable reach(Correction c) {
         return new DataTable(
-                "How far the correction reaches",
+                words.say("correction.reach"),
                 List.of(
-                        "Channel",
-                        "Within 0.5 dB of the target",
-                        "Held back by more than 0.5 dB",
-                        "Most boost"),
+                        words.say("correction.channel"),
+                        words.say("correction.reach-within"),
+                        words.say("correction.reach-held-back"),
+                        words.say("correction.reach-most-boost")),
                 c.channels().stream()
                         .map(
                                 x ->
                                         List.of(
-                                                Words.sentence(x.channel()),
-                                                Numbers.frequency(x.metFromHz())
-                                                        + " to "
-                                                        + Numbers.frequency(x.metToHz()),
+                                                channel(x.channel()),
+                                                band(x.metFromHz(), x.metToHz()),
                                                 limited(x),
-                                                Numbers.level(x.mostGainDb())
-                                                        + " at "
-                                                        + Numbers.frequency(x.mostGainHz())))
+                                                words.say(
+                                                        "correction.at",
+                                                        words.level(x.mostGainDb()),
+                                                        words.frequency(x.mostGainHz()))))
                         .toList());
     }
 
-    static String limited(ChannelCorrection c) {
+    private String limited(ChannelCorrection c) {
         if (c.limited().isEmpty()) {
             return DataTable.NOTHING;
         }
-        List<String> parts = new ArrayList<>();
-        for (Stretch s : c.limited()) {
-            parts.add(Numbers.frequency(s.fromHz()) + " to " + Numbers.frequency(s.toHz()));
-        }
-        return Words.list(parts);
+        return words.list(c.limited().stream().map(s -> band(s.fromHz(), s.toHz())).toList());
     }
 
-    private static DataTable tried(Verification v) {
+    private DataTable tried(Verification v) {
         return new DataTable(
-                "Tried on the simulated machine " + v.machine(),
+                words.say("correction.tried", v.machine()),
                 List.of(
-                        "Channel",
-                        "Band",
-                        "Off target, at most",
-                        "rms",
-                        "Filter after the tape, at most",
-                        "More hiss after the tape, A: said",
-                        "measured"),
+                        words.say("correction.channel"),
+                        words.say("correction.tried-band"),
+                        words.say("correction.tried-worst"),
+                        words.say("correction.tried-rms"),
+                        words.say("correction.tried-after-tape"),
+                        words.say("correction.tried-hiss-said"),
+                        words.say("correction.tried-hiss-measured")),
                 v.channels().stream()
                         .map(
                                 x ->
                                         List.of(
-                                                Words.sentence(x.channel()),
-                                                Numbers.frequency(x.fromHz())
-                                                        + " to "
-                                                        + Numbers.frequency(x.toHz()),
+                                                channel(x.channel()),
+                                                band(x.fromHz(), x.toHz()),
                                                 db(x.worstDb()),
                                                 db(x.rmsDb()),
                                                 db(x.worstAfterTapeDb()),
-                                                Numbers.full(x.noisePredicted(), true),
-                                                Numbers.full(x.noiseMeasured(), true)))
+                                                words.full(x.noisePredicted(), true),
+                                                words.full(x.noiseMeasured(), true)))
                         .toList());
     }
 
-    private static String db(double value) {
-        return Numbers.withUnit(Numbers.decimal(value, 2), "dB");
-    }
-
     /** The filter and the equaliser. */
-    static Section filter(Correction c) {
-        String caption =
-                "The filter's gain, unity at 1 kHz, and that of the equaliser bands which come"
-                        + " nearest to it.";
-        Markup body =
-                Section.paragraph(
-                        "A filter of minimum phase: it adds no delay. The same file serves either"
-                                + " way, before the tape or after it; use one.");
-        Chart chart = CorrectionCharts.filter(c, caption);
-        body.add(Section.figure(caption, List.of(chart)));
-        body.add(ChartTable.of(chart).folded());
+    Section filter(Correction c) {
+        String caption = words.say("correction.filter-caption");
+        Markup body = Section.paragraph(words, words.say("correction.filter"));
+        Chart chart = new CorrectionCharts(words).filter(c, caption);
+        body.add(Section.figure(words, caption, List.of(chart)));
+        body.add(ChartTable.of(words, chart).folded(words));
         body.add(files(c).open());
         body.add(bands(c).open());
-        body.add(
-                Section.paragraph(
-                        "Q of a peak is its frequency over the width at half of its gain in dB; a"
-                                + " shelf has half of its gain at its frequency and a Q of 0.71. An"
-                                + " equaliser whose numbers mean something else, or which bends near"
-                                + " half the sample rate, comes out a little differently."));
-        return new Section("filter", "Filter and equaliser", body);
+        body.add(Section.paragraph(words, words.say("correction.filter-q")));
+        return new Section("filter", words.say("correction.filter-heading"), body);
     }
 
-    private static DataTable files(Correction c) {
+    private DataTable files(Correction c) {
         List<List<String>> rows = new ArrayList<>();
         for (FilterFile f : c.filters()) {
             for (FilterFile.Channel x : f.channels()) {
                 rows.add(
                         List.of(
-                                f.sampleRateHz() + " Hz, " + x.channel(),
+                                words.say(
+                                        "correction.file-row",
+                                        f.sampleRateHz(),
+                                        words.channel(x.channel())),
                                 Integer.toString(f.taps()),
-                                db(x.error().worstDb())
-                                        + " at "
-                                        + Numbers.frequency(x.error().worstHz()),
+                                words.say(
+                                        "correction.at",
+                                        db(x.error().worstDb()),
+                                        words.frequency(x.error().worstHz())),
                                 db(x.peakGainDb()),
                                 db(x.boundDb())));
             }
         }
         return new DataTable(
-                "The filter files, as written",
+                words.say("correction.files"),
                 List.of(
-                        "Rate, channel",
-                        "Samples",
-                        "Off the wanted gain, at most",
-                        "Programme lower by, steady tones",
-                        "Any sound"),
+                        words.say("correction.files-rate"),
+                        words.say("correction.files-samples"),
+                        words.say("correction.files-error"),
+                        words.say("correction.files-steady"),
+                        words.say("correction.files-any")),
                 rows);
     }
 
-    private static DataTable bands(Correction c) {
+    private DataTable bands(Correction c) {
         List<List<String>> rows = new ArrayList<>();
         for (ChannelCorrection x : c.channels()) {
-            String name = Words.sentence(x.channel());
+            String name = channel(x.channel());
             for (EqualiserBand b : x.equaliser().bands()) {
                 rows.add(
                         List.of(
-                                name + ", " + b.kind().words(),
-                                Numbers.frequency(b.frequencyHz()),
-                                Numbers.level(b.gainDb()),
-                                Numbers.significant(b.q(), 2)));
+                                words.say("correction.bands-row", name, kind(words, b)),
+                                words.frequency(b.frequencyHz()),
+                                words.level(b.gainDb()),
+                                words.significant(b.q(), 2)));
             }
             rows.add(
                     List.of(
-                            name + ", level",
+                            words.say("correction.bands-level", name),
                             DataTable.NOTHING,
-                            Numbers.level(x.equaliser().trimDb()),
+                            words.level(x.equaliser().trimDb()),
                             DataTable.NOTHING));
             rows.add(
                     List.of(
-                            name + ", off the filter by",
-                            Numbers.frequency(x.equaliser().fromHz())
-                                    + " to "
-                                    + Numbers.frequency(x.equaliser().toHz()),
-                            db(x.equaliser().worstDb())
-                                    + " at most, "
-                                    + db(x.equaliser().rmsDb())
-                                    + " rms",
+                            words.say("correction.bands-off", name),
+                            band(x.equaliser().fromHz(), x.equaliser().toHz()),
+                            words.say(
+                                    "correction.bands-off-by",
+                                    db(x.equaliser().worstDb()),
+                                    db(x.equaliser().rmsDb())),
                             DataTable.NOTHING));
         }
         return new DataTable(
-                "Equaliser bands", List.of("Channel, band", "Frequency", "Gain", "Q"), rows);
+                words.say("correction.bands"),
+                List.of(
+                        words.say("correction.bands-channel"),
+                        words.say("correction.bands-frequency"),
+                        words.say("correction.bands-gain"),
+                        words.say("correction.bands-q")),
+                rows);
+    }
+
+    /** What kind of band it is: {@code low shelf}. */
+    static String kind(Wording words, EqualiserBand band) {
+        return words.say(
+                switch (band.kind()) {
+                    case LOW_SHELF -> "correction.kind-low-shelf";
+                    case PEAK -> "correction.kind-peak";
+                    case HIGH_SHELF -> "correction.kind-high-shelf";
+                });
+    }
+
+    private String channel(String name) {
+        return words.sentence(words.channel(name));
+    }
+
+    private String band(double fromHz, double toHz) {
+        return words.say("correction.from-to", words.frequency(fromHz), words.frequency(toHz));
+    }
+
+    private String db(double value) {
+        return words.number(Numbers.withUnit(Numbers.decimal(value, 2), "dB"));
     }
 }

@@ -12,58 +12,47 @@ import offtape.report.apply.correct.FilterFile;
 import offtape.report.apply.correct.Headroom;
 import offtape.report.apply.correct.NoiseChange;
 
-/** What the page of a correction tells first: what is reached, and what to do in which order. */
-final class CorrectionOpening {
+/**
+ * What the page of a correction tells first: what is reached, and what to do in which order.
+ *
+ * @param words of the reader
+ */
+record CorrectionOpening(Wording words) {
 
-    private CorrectionOpening() {}
-
-    static Markup of(Correction c) {
+    Markup of(Correction c) {
         Markup out = new Markup();
-        out.element("p", Words.unbroken(reached(c)), "class", "findings").line();
+        out.element("p", words.unbroken(reached(c)), "class", "findings").line();
         out.open("ol", "class", "findings").line();
-        steps(c).forEach(s -> out.element("li", Words.unbroken(s)).line());
+        steps(c).forEach(s -> out.element("li", words.unbroken(s)).line());
         out.close("ol").line();
-        Stream.concat(otherWay(c).stream(), c.notes().stream())
-                .forEach(s -> out.element("p", Words.unbroken(s)).line());
+        Stream.concat(otherWay(c).stream(), c.notes().stream().map(words::told))
+                .forEach(s -> out.element("p", words.unbroken(s)).line());
         return out;
     }
 
     /** The band that all channels reach. */
-    private static String reached(Correction c) {
+    private String reached(Correction c) {
         double from =
                 c.channels().stream().mapToDouble(ChannelCorrection::metFromHz).max().orElse(0);
         double to = c.channels().stream().mapToDouble(ChannelCorrection::metToHz).min().orElse(0);
-        String who = c.channels().size() > 1 ? ", on both channels." : ".";
-        return "With a filter ahead of the tape the return keeps within 0.5 dB of the target from "
-                + Numbers.frequency(from)
-                + " to "
-                + Numbers.frequency(to)
-                + who;
+        return words.say(
+                c.channels().size() > 1 ? "correction.reached-both" : "correction.reached",
+                words.frequency(from),
+                words.frequency(to));
     }
 
-    private static List<String> steps(Correction c) {
+    private List<String> steps(Correction c) {
         List<String> steps = new ArrayList<>();
+        steps.add(words.say("correction.step-lower", words.decimal(c.lowerByDb(), 1)));
         steps.add(
-                "Turn the programme down by "
-                        + Numbers.decimal(c.lowerByDb(), 1)
-                        + " dB, so that boosted tones stay within full scale.");
-        steps.add(
-                "Pass it through "
-                        + Words.list(c.filters().stream().map(FilterFile::beforeTape).toList())
-                        + (c.filters().size() > 1 ? ", whichever is of its sample rate," : "")
-                        + " or through the equaliser bands below.");
-        c.levels()
-                .forEach(
-                        o ->
-                                steps.add(
-                                        "Set the record level: "
-                                                + CorrectionLevelSection.sweetSpot(o)));
-        highs(c).ifPresent(
-                        db ->
-                                steps.add(
-                                        "Keep the programme's highs below "
-                                                + Numbers.level(db)
-                                                + " re reference, or the tape compresses them."));
+                words.say(
+                        c.filters().size() > 1
+                                ? "correction.step-one-of-filters"
+                                : "correction.step-filter",
+                        words.list(c.filters().stream().map(FilterFile::beforeTape).toList())));
+        CorrectionLevelSection levels = new CorrectionLevelSection(words);
+        c.levels().forEach(o -> steps.add(words.say("correction.step-level", levels.sweetSpot(o))));
+        highs(c).ifPresent(db -> steps.add(words.say("correction.step-highs", words.level(db))));
         return steps;
     }
 
@@ -75,17 +64,12 @@ final class CorrectionOpening {
                 .min(Comparator.naturalOrder());
     }
 
-    private static Optional<String> otherWay(Correction c) {
+    private Optional<String> otherWay(Correction c) {
         return c.noise().stream()
                 .map(NoiseChange::aWeighted)
                 .filter(Quantity::isKnown)
                 .map(Quantity::value)
                 .max(Comparator.naturalOrder())
-                .map(
-                        db ->
-                                "Or leave the programme as it is and put the same filter behind the"
-                                        + " tape, never both: the hiss then changes by up to "
-                                        + Numbers.level(db)
-                                        + " (A-weighted).");
+                .map(db -> words.say("correction.other-way", words.level(db)));
     }
 }

@@ -3,33 +3,42 @@ package offtape.report.render;
 import java.util.List;
 import offtape.report.apply.correct.Correction;
 
-/** What to do before recording on a machine, as a page. */
-final class CorrectionPage {
-
-    private CorrectionPage() {}
+/**
+ * What to do before recording on a machine, as a page.
+ *
+ * @param words of the reader
+ */
+record CorrectionPage(Wording words) {
 
     /** The page. */
-    static String of(Correction c) {
-        String title = "Before recording on " + Words.machine(c.session());
+    String of(Correction c) {
+        String title = words.say("correction.title", words.machine(c.session()));
         Markup opening =
                 new Markup()
                         .open("header")
                         .line()
-                        .element("p", "Correction", "class", "sheet")
+                        .element("p", words.say("correction.sheet"), "class", "sheet")
                         .line()
                         .element("h1", title)
                         .line()
-                        .element("p", Words.description(c.session()), "class", "identity")
+                        .element("p", words.description(c.session()), "class", "identity")
                         .line();
-        opening.add(CorrectionOpening.of(c));
+        opening.add(new CorrectionOpening(words).of(c));
         opening.close("header").line();
+        CorrectionFilterSection filter = new CorrectionFilterSection(words);
+        CorrectionTapeSection tape = new CorrectionTapeSection(words);
         List<Section> sections =
                 List.of(
-                        CorrectionFilterSection.response(c),
-                        CorrectionFilterSection.filter(c),
-                        CorrectionTapeSection.noise(c),
-                        CorrectionTapeSection.headroom(c),
-                        CorrectionLevelSection.of(c));
-        return Page.of(title + " – Offtape report", opening, sections, List.of(c.session()));
+                        filter.response(c),
+                        filter.filter(c),
+                        tape.noise(c),
+                        tape.headroom(c),
+                        new CorrectionLevelSection(words).of(c));
+        return Page.of(
+                words,
+                words.say("correction.page-title", title),
+                opening,
+                sections,
+                List.of(c.session()));
     }
 }

@@ -9,98 +9,91 @@ import offtape.report.apply.correct.Headroom;
 import offtape.report.apply.correct.MusicCheck;
 import offtape.report.apply.correct.NoiseChange;
 
-/** What either way costs: hiss after the tape, headroom before it. */
-final class CorrectionTapeSection {
+/**
+ * What either way costs: hiss after the tape, headroom before it.
+ *
+ * @param words of the reader
+ */
+record CorrectionTapeSection(Wording words) {
 
     private static final double LOWEST_DB = -20;
     private static final double HIGHEST_DB = 6;
 
-    private CorrectionTapeSection() {}
-
     /** Hiss either way. */
-    static Section noise(Correction c) {
-        Markup body =
-                Section.paragraph(
-                        "For the same response at the end, highs lifted before the tape leave less"
-                                + " hiss than highs lifted after it (common practice, no source)."
-                                + " Before the tape the hiss stays as it is; after it the filter"
-                                + " lifts the hiss as well.");
+    Section noise(Correction c) {
+        Markup body = Section.paragraph(words, words.say("correction.noise"));
         List<NoiseChange> drawn =
                 c.noise().stream().filter(n -> n.frequencyHz().length > 0).toList();
         if (!drawn.isEmpty()) {
-            String caption =
-                    "Heavier lines: the hiss as it is, which the way before the tape leaves. Finer ones: behind"
-                            + " the filter after the tape.";
-            Chart chart = CorrectionCharts.noise(drawn, caption);
-            body.add(Section.figure(caption, List.of(chart)));
-            body.add(ChartTable.of(chart).folded());
+            String caption = words.say("correction.noise-caption");
+            Chart chart = new CorrectionCharts(words).noise(drawn, caption);
+            body.add(Section.figure(words, caption, List.of(chart)));
+            body.add(ChartTable.of(words, chart).folded(words));
         }
         body.add(
                 new DataTable(
-                                "Change of the hiss by the filter after the tape",
+                                words.say("correction.noise-table"),
                                 List.of(
-                                        "Channel",
-                                        "Unweighted",
-                                        "A-weighted",
-                                        "Curve of BS.468, rms",
-                                        "A-weighted, before and after"),
-                                c.noise().stream().map(CorrectionTapeSection::row).toList())
+                                        words.say("correction.channel"),
+                                        words.say("correction.noise-unweighted"),
+                                        words.say("correction.noise-a"),
+                                        words.say("correction.noise-468"),
+                                        words.say("correction.noise-a-both")),
+                                c.noise().stream().map(this::row).toList())
                         .open());
-        body.add(
-                Section.paragraph(
-                        "If the boosted highs force the whole programme down before the tape, that"
-                                + " many decibels of the advantage are gone."));
-        return new Section("noise", "Before or after the tape: hiss", body);
+        body.add(Section.paragraph(words, words.say("correction.noise-mind")));
+        return new Section("noise", words.say("correction.noise-heading"), body);
     }
 
-    private static List<String> row(NoiseChange n) {
+    private List<String> row(NoiseChange n) {
         boolean known = n.aWeighted().isKnown() && n.aWeightedAfter().isKnown();
         return List.of(
-                Words.sentence(n.channel()),
-                Numbers.full(n.unweighted(), true),
-                Numbers.full(n.aWeighted(), true),
-                Numbers.full(n.itu468(), true),
+                channel(n.channel()),
+                words.full(n.unweighted(), true),
+                words.full(n.aWeighted(), true),
+                words.full(n.itu468(), true),
                 known
-                        ? Numbers.level(n.aWeightedAfter().value() - n.aWeighted().value())
-                                + " to "
-                                + Numbers.level(n.aWeightedAfter().value())
+                        ? words.say(
+                                "correction.from-to",
+                                words.level(n.aWeightedAfter().value() - n.aWeighted().value()),
+                                words.level(n.aWeightedAfter().value()))
                         : DataTable.NOTHING);
     }
 
     /** Headroom of the highs. */
-    static Section headroom(Correction c) {
-        Markup body =
-                Section.paragraph(
-                        "A boost before the tape drives the highs harder into it, and tape takes"
-                                + " less of highs than of the middle.");
+    Section headroom(Correction c) {
+        Markup body = Section.paragraph(words, words.say("correction.headroom"));
         for (Headroom h : c.headroom()) {
             if (!h.rows().isEmpty()) {
                 String caption = caption(h);
-                body.add(Section.figure(caption, List.of(chart(h, caption))));
-                body.add(table(h).folded());
+                body.add(Section.figure(words, caption, List.of(chart(h, caption))));
+                body.add(table(h).folded(words));
             }
         }
         body.add(limits(c).open());
         if (c.music() != null) {
             body.add(music(c.music()));
         }
-        return new Section("headroom", "Headroom of the highs", body);
+        return new Section("headroom", words.say("correction.headroom-heading"), body);
     }
 
-    private static String caption(Headroom h) {
-        String start = Words.sentence(h.channel()) + ": with " + Numbers.level(h.boostDb());
+    private String caption(Headroom h) {
+        String boost = words.level(h.boostDb());
         return h.highsBelow().isKnown()
-                ? start
-                        + " at "
-                        + Numbers.frequency(h.frequencyHz())
-                        + ", the highs of the programme lose less than 1 dB as long as they stay"
-                        + " below "
-                        + Numbers.level(h.highsBelow().value())
-                        + " re reference."
-                : start + ": " + h.highsBelow().reason();
+                ? words.say(
+                        "correction.headroom-caption",
+                        channel(h.channel()),
+                        boost,
+                        words.frequency(h.frequencyHz()),
+                        words.level(h.highsBelow().value()))
+                : words.say(
+                        "correction.headroom-caption-unknown",
+                        channel(h.channel()),
+                        boost,
+                        words.told(h.highsBelow().reason()));
     }
 
-    private static Chart chart(Headroom h, String caption) {
+    private Chart chart(Headroom h, String caption) {
         List<Series> series = new ArrayList<>();
         for (double boost : List.of(0.0, 6.0, 12.0)) {
             if (Math.abs(boost - h.boostDb()) > 1) {
@@ -110,35 +103,35 @@ final class CorrectionTapeSection {
         series.add(series(h, h.boostDb(), Look.of(h.channel(), false)));
         return Chart.of(
                         "correction-headroom-" + h.channel(),
-                        "Compression of "
-                                + Numbers.frequency(h.frequencyHz())
-                                + " over level and boost, "
-                                + h.channel(),
+                        words.say(
+                                "correction.headroom-title",
+                                words.frequency(h.frequencyHz()),
+                                words.channel(h.channel())),
                         caption,
                         Axis.linear(
-                                "Level in the programme, dB re reference", LOWEST_DB, HIGHEST_DB),
-                        Axis.linear("Compression, dB", 0, 12),
+                                words.say("correction.headroom-axis-level"), LOWEST_DB, HIGHEST_DB),
+                        Axis.linear(words.say("correction.headroom-axis-compression"), 0, 12),
                         series)
                 .withRules(List.of(new Chart.Rule(1, "1 dB")));
     }
 
-    private static Series series(Headroom h, double boost, Look look) {
+    private Series series(Headroom h, double boost, Look look) {
         List<Headroom.Row> rows =
                 h.rows().stream()
                         .filter(r -> r.boostDb() == boost && r.compressionDb() != null)
                         .toList();
         return Series.of(
-                boost == 0 ? "no boost" : Numbers.level(boost),
+                boost == 0 ? words.say("correction.headroom-no-boost") : words.level(boost),
                 look,
                 rows.stream().mapToDouble(Headroom.Row::programmeLevelDb).toArray(),
                 rows.stream().mapToDouble(Headroom.Row::compressionDb).toArray(),
                 1);
     }
 
-    private static DataTable table(Headroom h) {
+    private DataTable table(Headroom h) {
         List<Double> boosts = h.rows().stream().map(Headroom.Row::boostDb).distinct().toList();
-        List<String> heads = new ArrayList<>(List.of("Level, dB re reference"));
-        boosts.forEach(b -> heads.add("boost " + Numbers.signed(b, 1) + " dB"));
+        List<String> heads = new ArrayList<>(List.of(words.say("correction.headroom-level")));
+        boosts.forEach(b -> heads.add(words.say("correction.headroom-boost", words.signed(b, 1))));
         List<List<String>> rows =
                 h.rows().stream()
                         .map(Headroom.Row::programmeLevelDb)
@@ -146,7 +139,7 @@ final class CorrectionTapeSection {
                         .map(
                                 level -> {
                                     List<String> row = new ArrayList<>();
-                                    row.add(Numbers.signed(level, 0));
+                                    row.add(words.signed(level, 0));
                                     h.rows().stream()
                                             .filter(r -> r.programmeLevelDb() == level)
                                             .forEach(r -> row.add(cell(r.compressionDb())));
@@ -154,76 +147,87 @@ final class CorrectionTapeSection {
                                 })
                         .toList();
         return new DataTable(
-                "Compression in dB of "
-                        + Numbers.frequency(h.frequencyHz())
-                        + " over level and boost, "
-                        + h.channel()
-                        + "; nothing where the ladder ends",
+                words.say(
+                        "correction.headroom-table",
+                        words.frequency(h.frequencyHz()),
+                        words.channel(h.channel())),
                 heads,
                 rows);
     }
 
-    private static String cell(Double db) {
-        return db == null ? DataTable.NOTHING : Numbers.decimal(db, 1);
+    private String cell(Double db) {
+        return db == null ? DataTable.NOTHING : words.decimal(db, 1);
     }
 
-    private static DataTable limits(Correction c) {
+    private DataTable limits(Correction c) {
         List<List<String>> rows = new ArrayList<>();
         for (Headroom h : c.headroom()) {
-            String name = Words.sentence(h.channel()) + ", ";
-            String at = Numbers.frequency(h.frequencyHz());
-            add(rows, name + at + " compressed by 1 dB at", h.oneDbLevel());
-            add(rows, name + "so with the boost the highs stay below", h.highsBelow());
-            add(rows, name + "as a sine's peak, dBFS", h.highsBelowDbfs());
-            add(rows, name + "saturation output level", h.saturationOutputLevel());
-            add(rows, name + "the middle compressed by 1 dB at", h.middleOneDbLevel());
+            String name = channel(h.channel());
+            String at = words.frequency(h.frequencyHz());
+            rows.add(row(words.say("correction.limit-highs-one-db", name, at), h.oneDbLevel()));
+            rows.add(row(words.say("correction.limit-highs-below", name), h.highsBelow()));
+            rows.add(row(words.say("correction.limit-sine-peak", name), h.highsBelowDbfs()));
+            rows.add(
+                    row(words.say("correction.limit-saturation", name), h.saturationOutputLevel()));
+            rows.add(row(words.say("correction.limit-middle-one-db", name), h.middleOneDbLevel()));
             if (h.loudSweepLevelDb() != null) {
-                String level = Numbers.level(h.loudSweepLevelDb());
-                add(rows, name + "loss at 10 kHz of a sweep at " + level, h.lossAt10kHz());
-                add(rows, name + "that loss reaches 1 dB from", h.oneDbLossFrom());
+                String level = words.level(h.loudSweepLevelDb());
+                rows.add(row(words.say("correction.limit-loss", name, level), h.lossAt10kHz()));
+                rows.add(row(words.say("correction.limit-loss-from", name), h.oneDbLossFrom()));
             }
         }
         return new DataTable(
-                "What the tape takes, dB re reference", List.of("Figure", "Value"), rows);
+                words.say("correction.limits"),
+                List.of(
+                        words.say("correction.limits-figure"),
+                        words.say("correction.limits-value")),
+                rows);
     }
 
-    private static void add(List<List<String>> rows, String what, Quantity figure) {
-        rows.add(List.of(what, Numbers.full(figure, false)));
+    private List<String> row(String what, Quantity figure) {
+        return List.of(what, words.full(figure, false));
     }
 
-    private static Markup music(MusicCheck m) {
+    private Markup music(MusicCheck m) {
         Markup out =
                 Section.paragraph(
-                        m.file()
-                                + " peaks at "
-                                + Numbers.signed(m.peakDbfs(), 1)
-                                + " dBFS, behind the filter at "
-                                + Numbers.signed(m.filteredPeakDbfs(), 1)
-                                + " dBFS. So that no band is compressed by more than 1 dB it has to"
-                                + " be lower by: "
-                                + Numbers.full(m.lowerForTape(), false)
-                                + ".");
-        m.channels().forEach(x -> out.add(music(x).folded()));
+                        words,
+                        words.say(
+                                "correction.music",
+                                m.file(),
+                                words.signed(m.peakDbfs(), 1),
+                                words.signed(m.filteredPeakDbfs(), 1),
+                                words.full(m.lowerForTape(), false)));
+        m.channels().forEach(x -> out.add(music(x).folded(words)));
         return out;
     }
 
-    private static DataTable music(MusicCheck.Channel x) {
+    private DataTable music(MusicCheck.Channel x) {
         return new DataTable(
-                "Loudest tenth of a second in each band, " + x.channel(),
-                List.of("Band, Hz", "Level, dB", "Boosted, dB", "Limit, dB", "Over by, dB"),
+                words.say("correction.music-table", words.channel(x.channel())),
+                List.of(
+                        words.say("correction.music-band"),
+                        words.say("correction.music-level"),
+                        words.say("correction.music-boosted"),
+                        words.say("correction.music-limit"),
+                        words.say("correction.music-over")),
                 IntStream.range(0, x.frequencyHz().length)
                         .mapToObj(
                                 i ->
                                         List.of(
-                                                Numbers.significant(x.frequencyHz()[i], 3),
-                                                Numbers.signed(x.levelDb()[i], 1),
-                                                Numbers.signed(x.boostedDb()[i], 1),
+                                                words.significant(x.frequencyHz()[i], 3),
+                                                words.signed(x.levelDb()[i], 1),
+                                                words.signed(x.boostedDb()[i], 1),
                                                 x.limitDb() == null
                                                         ? DataTable.NOTHING
-                                                        : Numbers.signed(x.limitDb()[i], 1),
+                                                        : words.signed(x.limitDb()[i], 1),
                                                 x.overDb() == null || x.overDb()[i] == 0
                                                         ? DataTable.NOTHING
-                                                        : Numbers.decimal(x.overDb()[i], 1)))
+                                                        : words.decimal(x.overDb()[i], 1)))
                         .toList());
+    }
+
+    private String channel(String name) {
+        return words.sentence(words.channel(name));
     }
 }

@@ -2,6 +2,7 @@ package offtape.report.render;
 
 import java.nio.charset.StandardCharsets;
 import offtape.core.output.OutputFolder;
+import offtape.core.text.Language;
 import offtape.report.result.ResultsJson;
 import offtape.report.result.TapeReading;
 
@@ -24,10 +25,14 @@ public final class TapeFiles {
         return new String[] {FIGURES, REPORT, TONES, RESPONSE};
     }
 
-    /** Writes all files; the folder's owner commits them. */
-    public static void write(TapeReading reading, OutputFolder folder) {
+    /**
+     * Writes all files; the folder's owner commits them.
+     *
+     * @param language of the report
+     */
+    public static void write(TapeReading reading, OutputFolder folder, Language language) {
         put(folder, FIGURES, ResultsJson.write(reading));
-        put(folder, REPORT, TapePage.of(reading));
+        put(folder, REPORT, TapePage.of(Wording.in(language), reading));
         put(folder, TONES, TapeTables.tonesCsv(reading));
         put(folder, RESPONSE, TapeTables.responseCsv(reading));
     }

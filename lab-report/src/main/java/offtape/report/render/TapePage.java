@@ -12,23 +12,26 @@ import offtape.report.result.TapeResponse;
 /** The report on a calibration tape as an HTML page. */
 final class TapePage {
 
+    private final Wording words;
     private final TapeReading reading;
 
-    private TapePage(TapeReading reading) {
+    private TapePage(Wording words, TapeReading reading) {
+        this.words = words;
         this.reading = reading;
     }
 
-    static String of(TapeReading reading) {
-        return new TapePage(reading).page();
+    static String of(Wording words, TapeReading reading) {
+        return new TapePage(words, reading).page();
     }
 
     private String page() {
-        String title = reading.tape() == null ? "Calibration tape" : reading.tape();
+        String title = reading.tape() == null ? words.say("tape.unnamed") : reading.tape();
+        TapeTables tables = new TapeTables(words);
         Markup opening =
                 new Markup()
                         .open("header")
                         .line()
-                        .element("p", "The tones of a calibration tape", "class", "sheet")
+                        .element("p", words.say("tape.sheet"), "class", "sheet")
                         .line()
                         .element("h1", title)
                         .line()
@@ -39,129 +42,142 @@ final class TapePage {
                         .line()
                         .add(figures().open());
         List<Section> sections = new ArrayList<>();
-        sections.add(response());
-        sections.add(new Section("tones", "The tones", TapeTables.tones(reading).open()));
+        sections.add(response(tables));
+        sections.add(
+                new Section(
+                        "tones", words.say("tape.tones-heading"), tables.tones(reading).open()));
         sections.add(notes());
-        return Page.of(title + " – Offtape", opening, sections, List.of());
+        return Page.of(words, words.say("tape.page-title", title), opening, sections, List.of());
     }
 
     private String identity() {
         String speed =
                 reading.tapeSpeedMmPerS() == null
-                        ? "tape speed not stated"
-                        : Numbers.significant(reading.tapeSpeedMmPerS() / 10, 4) + " cm/s";
-        return Words.unbroken(
-                "Read from "
-                        + reading.recording()
-                        + ", "
-                        + speed
-                        + constants("tape recorded to", reading.tapeEqualisation())
-                        + constants("machine set to", reading.machineEqualisation())
-                        + ".");
+                        ? words.say("page.tape-speed-unknown")
+                        : words.say(
+                                "tape.speed", words.significant(reading.tapeSpeedMmPerS() / 10, 4));
+        List<String> parts =
+                new ArrayList<>(List.of(words.say("tape.read-from", reading.recording(), speed)));
+        if (reading.tapeEqualisation() != null) {
+            parts.add(words.say("tape.recorded-to", constants(reading.tapeEqualisation())));
+        }
+        if (reading.machineEqualisation() != null) {
+            parts.add(words.say("tape.machine-set-to", constants(reading.machineEqualisation())));
+        }
+        return words.unbroken(String.join("; ", parts) + ".");
     }
 
-    private static String constants(String what, String constants) {
-        return constants == null ? "" : "; " + what + " " + TimeConstants.parse(constants).words();
+    private String constants(String constants) {
+        return words.told(TimeConstants.parse(constants).words());
     }
 
     private String finding() {
-        return Words.unbroken(
-                reading.tones().size()
-                        + (reading.tones().size() == 1 ? " steady tone was" : " steady tones were")
-                        + " found; "
-                        + reading.series().matched()
-                        + " of them "
-                        + (reading.series().matched() == 1 ? "belongs" : "belong")
-                        + " to "
-                        + reading.series().name()
-                        + ". Levels are against tone "
-                        + reading.reference().tone()
-                        + " ("
-                        + Numbers.significant(reading.reference().frequencyHz(), 5)
-                        + " Hz). "
-                        + reading.reference().because());
+        int found = reading.tones().size();
+        int matched = reading.series().matched();
+        return words.unbroken(
+                words.say(found == 1 ? "tape.found-one" : "tape.found", found)
+                        + " "
+                        + words.say(
+                                matched == 1 ? "tape.matched-one" : "tape.matched",
+                                matched,
+                                words.told(reading.series().name()))
+                        + " "
+                        + words.say(
+                                "tape.reference",
+                                reading.reference().tone(),
+                                words.significant(reading.reference().frequencyHz(), 5))
+                        + " "
+                        + words.told(reading.reference().because()));
     }
 
     private DataTable figures() {
         List<List<String>> rows = new ArrayList<>();
         rows.add(
                 row(
-                        "Speed deviation",
+                        "tape.figure-deviation",
                         true,
                         reading.speedDeviation(),
-                        reading.speedFrom() == null ? DataTable.NOTHING : reading.speedFrom()));
+                        reading.speedFrom() == null
+                                ? DataTable.NOTHING
+                                : words.told(reading.speedFrom())));
         if (reading.speed() != null) {
             rows.add(
                     row(
-                            "Wow and flutter, weighted peak",
+                            "tape.figure-wow",
                             false,
                             reading.speed().weightedPeak(),
-                            "Tone " + reading.speedTone() + "."));
+                            words.say("tape.from-tone", reading.speedTone())));
         }
         if (reading.channels() > 1) {
             rows.add(
                     row(
-                            "Right channel re left",
+                            "tape.figure-difference",
                             true,
                             reading.channelDifference(),
-                            "Level of the reference tone."));
+                            words.say("tape.from-reference")));
             rows.add(
                     row(
-                            "Right channel late by",
+                            "tape.figure-delay",
                             true,
                             reading.interchannelDelay(),
-                            "All tones together."));
+                            words.say("tape.from-all")));
             rows.add(
                     row(
-                            "Azimuth",
+                            "tape.figure-azimuth",
                             true,
                             reading.azimuth(),
-                            "From that delay, positive if the right channel is late."));
+                            words.say("tape.from-delay")));
         }
-        return new DataTable("Headline figures", List.of("Figure", "Value", "Read from"), rows);
+        return new DataTable(
+                words.say("tape.figures"),
+                List.of(
+                        words.say("tape.figures-figure"),
+                        words.say("tape.figures-value"),
+                        words.say("tape.figures-from")),
+                rows);
     }
 
-    private static List<String> row(String what, boolean signed, Quantity figure, String from) {
-        return List.of(what, Numbers.full(figure, signed), from);
+    private List<String> row(String key, boolean signed, Quantity figure, String from) {
+        return List.of(words.say(key), words.full(figure, signed), from);
     }
 
-    private Section response() {
+    private Section response(TapeTables tables) {
         Markup body = new Markup();
         if (reading.response().isEmpty()) {
-            body.add(
-                    Section.paragraph("The recording tells no response. The notes below say why."));
+            body.add(Section.paragraph(words, words.say("tape.no-response")));
         } else {
-            body.add(Section.figure(caption(), List.of(chart())));
-            body.add(TapeTables.response(reading).folded());
+            body.add(Section.figure(words, caption(), List.of(chart())));
+            body.add(tables.response(reading).folded(words));
         }
-        return new Section("response", "Replay response", body);
+        return new Section("response", words.say("tape.response-heading"), body);
     }
 
     private String caption() {
-        return "Level of each tone against tone "
-                + reading.responseZero().tone()
-                + " ("
-                + Numbers.significant(reading.responseZero().frequencyHz(), 5)
-                + " Hz). "
-                + reading.responseZero().because()
-                + " Between the tones nothing was measured; the lines only lead the eye.";
+        return words.say(
+                        "tape.caption-zero",
+                        reading.responseZero().tone(),
+                        words.significant(reading.responseZero().frequencyHz(), 5))
+                + " "
+                + words.told(reading.responseZero().because())
+                + " "
+                + words.say("tape.caption-between");
     }
 
     private Chart chart() {
         List<Series> series = new ArrayList<>();
         for (TapeResponse r : reading.response()) {
-            String who = Words.sentence(r.channel());
+            String who = words.sentence(words.channel(r.channel()));
             boolean isCorrected = r.correctedDb() != null;
             series.add(
                     series(
-                            isCorrected ? who + " as read" : who,
+                            isCorrected ? words.say("tape.curve-as-read", who) : who,
                             Look.of(r.channel(), isCorrected),
                             r,
                             r.asReadDb()));
             if (isCorrected) {
                 series.add(
                         series(
-                                who + " corrected",
+                                words.say("tape.curve-corrected", who),
                                 Look.of(r.channel(), false),
                                 r,
                                 r.correctedDb()));
@@ -171,11 +187,11 @@ final class TapePage {
         double high = levels().max().orElse(0);
         return Chart.of(
                 "tape-response",
-                "Replay response from the tones",
+                words.say("tape.response-title"),
                 caption(),
-                Axis.audioFrequency(20, 22_000),
+                Axis.audioFrequency(words, 20, 22_000),
                 Axis.linear(
-                        "Level, dB",
+                        words.say("tape.axis-level"),
                         Math.max(-40, Math.min(-5, 5 * Math.floor((low - 1) / 5))),
                         Math.min(20, Math.max(5, 5 * Math.ceil((high + 1) / 5)))),
                 series);
@@ -200,12 +216,12 @@ final class TapePage {
     private Section notes() {
         Markup body = new Markup();
         if (reading.notes().isEmpty()) {
-            body.add(Section.paragraph("Nothing in the recording calls for a remark."));
+            body.add(Section.paragraph(words, words.say("tape.no-notes")));
         } else {
             body.open("ul").line();
-            reading.notes().forEach(n -> body.element("li", Words.unbroken(n)).line());
+            reading.notes().forEach(n -> body.element("li", words.unbroken(words.told(n))).line());
             body.close("ul").line();
         }
-        return new Section("notes", "Notes", body);
+        return new Section("notes", words.say("tape.notes-heading"), body);
     }
 }

@@ -8,10 +8,12 @@ import offtape.report.result.TapeResponse;
 import offtape.report.result.TapeTone;
 import offtape.report.result.ToneLevel;
 
-/** The tones of a tape and their response as tables. */
-final class TapeTables {
-
-    private TapeTables() {}
+/**
+ * The tones of a tape and their response as tables.
+ *
+ * @param words of the reader of a page; what programs read is English
+ */
+record TapeTables(Wording words) {
 
     static String tonesCsv(TapeReading reading) {
         CsvTable table =
@@ -79,30 +81,32 @@ final class TapeTables {
         return table.toString();
     }
 
-    static DataTable tones(TapeReading reading) {
+    DataTable tones(TapeReading reading) {
         List<String> heads =
                 new ArrayList<>(
-                        List.of("Tone", "From, s", "To, s", "Nominal, Hz", "Heard, Hz", "Off, %"));
-        reading.tones()
-                .get(0)
-                .levels()
-                .forEach(l -> heads.add(Words.sentence(l.channel()) + ", dBFS"));
-        reading.tones()
-                .get(0)
-                .levels()
-                .forEach(l -> heads.add(Words.sentence(l.channel()) + ", dB re reference"));
-        heads.addAll(List.of("Right re left, dB", "Right late, µs"));
+                        List.of(
+                                words.say("tape.tones-tone"),
+                                words.say("tape.tones-from"),
+                                words.say("tape.tones-to"),
+                                words.say("tape.tones-nominal"),
+                                words.say("tape.tones-heard"),
+                                words.say("tape.tones-off")));
+        List<String> channels =
+                reading.tones().get(0).levels().stream().map(l -> channel(l.channel())).toList();
+        channels.forEach(c -> heads.add(words.say("tape.tones-level", c)));
+        channels.forEach(c -> heads.add(words.say("tape.tones-relative", c)));
+        heads.addAll(List.of(words.say("tape.tones-difference"), words.say("tape.tones-delay")));
         List<List<String>> rows = new ArrayList<>();
         for (TapeTone t : reading.tones()) {
             List<String> row = new ArrayList<>();
             row.add(Integer.toString(t.number()));
-            row.add(Numbers.decimal(t.fromSeconds(), 1));
-            row.add(Numbers.decimal(t.toSeconds(), 1));
+            row.add(words.decimal(t.fromSeconds(), 1));
+            row.add(words.decimal(t.toSeconds(), 1));
             row.add(
                     t.nominalHz() == null
                             ? DataTable.NOTHING
-                            : Numbers.significant(t.nominalHz(), 6));
-            row.add(Numbers.decimal(t.frequency().value(), 2));
+                            : words.significant(t.nominalHz(), 6));
+            row.add(words.decimal(t.frequency().value(), 2));
             row.add(cell(t.deviation(), 3, true));
             t.levels().forEach(l -> row.add(cell(l.level(), 2, false)));
             t.levels().forEach(l -> row.add(cell(l.relativeLevel(), 2, true)));
@@ -110,36 +114,44 @@ final class TapeTables {
             row.add(cell(t.interchannelDelay(), 2, true));
             rows.add(row);
         }
-        return new DataTable("Every tone, in the order of the recording", heads, rows)
-                .withoutEmptyColumns();
+        return new DataTable(words.say("tape.tones"), heads, rows).withoutEmptyColumns();
     }
 
-    static DataTable response(TapeReading reading) {
+    DataTable response(TapeReading reading) {
         List<List<String>> rows = new ArrayList<>();
         for (TapeResponse r : reading.response()) {
             for (int i = 0; i < r.frequencyHz().length; i++) {
                 rows.add(
                         List.of(
-                                Words.sentence(r.channel()),
-                                Numbers.significant(r.frequencyHz()[i], 6),
-                                Numbers.signed(r.asReadDb()[i], 2),
-                                Numbers.decimal(r.uncertaintyDb()[i], 2),
+                                channel(r.channel()),
+                                words.significant(r.frequencyHz()[i], 6),
+                                words.signed(r.asReadDb()[i], 2),
+                                words.decimal(r.uncertaintyDb()[i], 2),
                                 r.correctedDb() == null
                                         ? DataTable.NOTHING
-                                        : Numbers.signed(r.correctedDb()[i], 2)));
+                                        : words.signed(r.correctedDb()[i], 2)));
             }
         }
         return new DataTable(
-                        "response",
-                        List.of("Channel", "Frequency, Hz", "As read, dB", "± dB", "Corrected, dB"),
+                        words.say("tape.response"),
+                        List.of(
+                                words.say("tape.response-channel"),
+                                words.say("tape.response-frequency"),
+                                words.say("tape.response-as-read"),
+                                words.say("tape.response-uncertainty"),
+                                words.say("tape.response-corrected")),
                         rows)
                 .withoutEmptyColumns();
     }
 
-    private static String cell(Quantity q, int decimals, boolean signed) {
+    private String channel(String name) {
+        return words.sentence(words.channel(name));
+    }
+
+    private String cell(Quantity q, int decimals, boolean signed) {
         if (!q.isKnown()) {
             return DataTable.NOTHING;
         }
-        return signed ? Numbers.signed(q.value(), decimals) : Numbers.decimal(q.value(), decimals);
+        return signed ? words.signed(q.value(), decimals) : words.decimal(q.value(), decimals);
     }
 }

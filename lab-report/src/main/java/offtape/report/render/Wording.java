@@ -21,7 +21,7 @@ final class Wording {
 
     /** The bundles beside this class; a key begins with the name of its bundle. */
     static final List<String> BUNDLES =
-            List.of("page", "response", "loss", "distortion", "noise", "channels");
+            List.of("page", "channels", "correction", "distortion", "loss", "noise", "response", "tape");
 
     private static final Pattern UNIT_AFTER_NUMBER =
             Pattern.compile("([0-9]) (dB|k?Hz|%|ms|s|cm/s|in/s)(?![A-Za-z])");

@@ -13,11 +13,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
 import offtape.core.audio.MemoryAudio;
 import offtape.core.output.OutputFolder;
+import offtape.core.text.Language;
 import offtape.reference.Schemas;
 import offtape.report.apply.correct.Correction;
 import offtape.report.apply.correct.CorrectionWish;
@@ -99,7 +101,7 @@ class CorrectionPageTest {
 
     @Test
     void thePageIsWellFormedAndLoadsNothing() throws Exception {
-        String page = CorrectionPage.of(correction);
+        String page = new CorrectionPage(Wording.in(Language.ENGLISH)).of(correction);
         String xml = page.substring(page.indexOf("<html"));
         DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
@@ -114,7 +116,7 @@ class CorrectionPageTest {
 
     @Test
     void settingsSayBothWays() {
-        String text = SettingsText.of(correction);
+        String text = SettingsText.of(Wording.in(Language.ENGLISH), correction);
         assertTrue(text.contains("1. Before the tape"), text);
         assertTrue(text.contains("load after-tape-48000.wav"), text);
         assertTrue(text.contains("% third harmonic"), text);
@@ -122,11 +124,25 @@ class CorrectionPageTest {
     }
 
     @Test
+    void inGermanNothingIsLeftInEnglish() {
+        Wording german = Wording.in(Language.GERMAN);
+        // a user's name for a tape is nobody's to translate
+        String tape = correction.session().tape();
+        String page = new CorrectionPage(german).of(correction).replace(tape, "Band 1");
+        assertEquals(List.of(), EnglishLeft.in(page));
+        assertTrue(page.contains("Vor der Aufnahme auf Deck &lt;A&gt;"));
+        String settings = SettingsText.of(german, correction).replace(tape, "Band 1");
+        assertEquals(List.of(), EnglishLeft.inText(settings));
+        assertTrue(settings.contains("after-tape-48000.wav als Impulsantwort laden"), settings);
+        assertFalse(Pattern.compile("[0-9]\\.[0-9]").matcher(settings).find(), settings);
+    }
+
+    @Test
     void allFilesAreWrittenAndTheFiltersAreSound() throws Exception {
         Path out = folder.resolve("out");
         String[] names = CorrectionFiles.names(correction);
         try (OutputFolder target = OutputFolder.open(out, false, names)) {
-            CorrectionFiles.write(correction, target);
+            CorrectionFiles.write(correction, target, Language.ENGLISH);
             target.commit();
         }
         for (String name : names) {

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import offtape.core.audio.AudioSource;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.machine.spec.MachineSpec;
 import offtape.core.programme.Programme;
+import offtape.core.text.Sentences;
 import offtape.core.transport.CaptureMode;
 import offtape.core.unit.Quantity;
 import offtape.report.apply.level.LevelReading;
@@ -20,6 +20,8 @@ import offtape.report.result.Results;
 
 /** From the results of a session to what to do before recording on its machine. */
 public final class Corrector {
+
+    private static final Sentences SAID = Sentences.near(Corrector.class);
 
     private static final List<String> CHANNELS = List.of("left", "right");
     private static final int USUAL_RATE_HZ = 48_000;
@@ -49,10 +51,7 @@ public final class Corrector {
         this.place = place;
         this.wish = wish;
         if (CaptureMode.LOOPBACK.key().equals(results.session().mode())) {
-            throw new UnusableInputException(
-                    place
-                            + " is a loopback session: there is no machine in it, and an interface"
-                            + " needs no correction. Give the session of a machine.");
+            throw new UnusableInputException(SAID.say("session.loopback", place));
         }
         target = wish.target() == null ? TargetCurve.flat() : TargetCurve.read(wish.target());
         limit = new BoostLimit(wish.mostBoostDb(), wish.mostCutDb());
@@ -71,16 +70,10 @@ public final class Corrector {
                     .ifPresent(found::add);
         }
         if (found.isEmpty()) {
-            throw new UnusableInputException(
-                    place
-                            + " holds no frequency response around 1 kHz. Measure the machine with a programme"
-                            + " that has a sweep; \"offtape prepare\" writes one.");
+            throw new UnusableInputException(SAID.say("session.no-response", place));
         }
         if (found.size() == 1) {
-            notes.add(
-                    "The session tells the response of the "
-                            + found.get(0).channel()
-                            + " channel only; the filter has one channel and is made for that one.");
+            notes.add(SAID.say("note.one-channel", found.get(0).channel()));
         }
         return found;
     }
@@ -99,13 +92,7 @@ public final class Corrector {
             double last = r.frequencyHz()[r.frequencyHz().length - 1];
             if (target.firstHz() >= last || target.lastHz() <= first) {
                 throw new UnusableInputException(
-                        String.format(
-                                Locale.ROOT,
-                                "%s lies wholly outside what was measured, %.0f Hz to %.0f Hz. Give"
-                                        + " a target within.",
-                                wish.target(),
-                                first,
-                                last));
+                        SAID.say("target.outside", wish.target(), first, last));
             }
         }
     }
@@ -127,20 +114,11 @@ public final class Corrector {
             noteEnds();
         }
         if (CaptureMode.REFERENCE_TAPE.key().equals(results.session().mode())) {
-            notes.add(
-                    "The session is of a tape that was recorded elsewhere. Before the tape, the"
-                            + " filter holds for recordings made as that one was; after it, for such"
-                            + " tapes replayed on this machine.");
+            notes.add(SAID.say("note.reference-tape"));
         }
         Quantity deviation = results.speed() == null ? null : results.speed().deviation();
         if (deviation != null && deviation.isKnown() && Math.abs(deviation.value()) > 1) {
-            notes.add(
-                    String.format(
-                            Locale.ROOT,
-                            "The tape ran %+.1f %% off its speed. The filter is laid over the"
-                                    + " frequencies of the programme; after the tape it belongs"
-                                    + " behind the correction of speed.",
-                            deviation.value()));
+            notes.add(SAID.say("note.off-speed", deviation.value()));
         }
     }
 
@@ -148,9 +126,7 @@ public final class Corrector {
         Response r = responses.get(0);
         double last = r.frequencyHz()[r.frequencyHz().length - 1];
         if (target.firstHz() < r.frequencyHz()[0] || target.lastHz() > last) {
-            notes.add(
-                    "The target reaches beyond what was measured; there nothing is corrected, and"
-                            + " the filter fades out.");
+            notes.add(SAID.say("note.target-beyond"));
         }
     }
 
@@ -209,7 +185,7 @@ public final class Corrector {
 
     private Quantity channelsDiffer() {
         if (responses.size() < 2) {
-            return Quantity.unknown("The session tells the response of one channel only.");
+            return Quantity.unknown(SAID.say("session.one-channel"));
         }
         MeasuredCurve left = MeasuredCurve.of(responses.get(0));
         Curve right = MeasuredCurve.of(responses.get(1)).curve();
@@ -236,15 +212,10 @@ public final class Corrector {
     public MusicCheck music(AudioSource music) {
         Double reference = results.session().referenceDbfs();
         if (reference == null) {
-            throw new UnusableInputException(
-                    place
-                            + " does not tell its programme's reference level, so "
-                            + music.name()
-                            + " cannot be held against it. Measure the recording again with this"
-                            + " release.");
+            throw new UnusableInputException(SAID.say("music.no-reference", place, music.name()));
         }
         if (music.frames() < 1) {
-            throw new UnusableInputException(music.name() + " holds no sound.");
+            throw new UnusableInputException(SAID.say("music.no-sound", music.name()));
         }
         return MusicReading.of(results, gains, music, reference);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.apply.level.Compression;
 import offtape.report.result.LevelDependence;
@@ -12,6 +13,8 @@ import offtape.report.result.Results;
 
 /** Reads off a session what boosted highs meet on its tape. */
 final class HeadroomCheck {
+
+    private static final Sentences SAID = Sentences.near(HeadroomCheck.class);
 
     private static final double[] LEVELS_DB = {
         -20, -18, -16, -14, -12, -10, -8, -6, -4, -2, 0, 2, 4, 6
@@ -27,15 +30,12 @@ final class HeadroomCheck {
         Compression middle = Compression.ofMiddle(results.distortion(), channel);
         double hz = highs == null ? USUAL_HZ : highs.ladder().frequencyHz();
         double boost = Dial.level(gain.at(hz));
-        Quantity none =
-                Quantity.unknown(
-                        "The session holds no ladder of high tones (10 kHz) on this channel. Measure"
-                                + " with a programme that has one.");
+        Quantity none = Quantity.unknown(SAID.say("headroom.no-high-ladder"));
         Quantity oneDb = highs == null ? none : highs.ladder().levelAtCompressionOneDb();
         Quantity below = moved(oneDb, -gain.at(hz));
         Double reference = results.session().referenceDbfs();
         LevelDependence loud = loudest(results, channel);
-        Quantity quiet = Quantity.unknown("The session holds no second, louder sweep.");
+        Quantity quiet = Quantity.unknown(SAID.say("headroom.no-loud-sweep"));
         return new Headroom(
                 channel,
                 hz,
@@ -45,7 +45,7 @@ final class HeadroomCheck {
                 reference == null ? noReference() : moved(below, reference),
                 highs == null ? none : highs.ladder().saturationOutputLevel(),
                 middle == null
-                        ? Quantity.unknown("The session holds no ladder of tones near 1 kHz.")
+                        ? Quantity.unknown(SAID.say("headroom.no-middle-ladder"))
                         : middle.ladder().levelAtCompressionOneDb(),
                 loud == null ? null : loudestLevel(results, channel),
                 loud == null ? quiet : loud.lossAt10kHz(),
@@ -54,7 +54,7 @@ final class HeadroomCheck {
     }
 
     static Quantity noReference() {
-        return Quantity.unknown("The session does not tell its programme's reference level.");
+        return Quantity.unknown(SAID.say("session.no-reference"));
     }
 
     static Quantity moved(Quantity level, double db) {

@@ -22,6 +22,7 @@ import offtape.core.machine.SimulatedMachine;
 import offtape.core.machine.spec.MachineSpec;
 import offtape.core.output.OwnersOnly;
 import offtape.core.programme.Programme;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.measure.Measurement;
@@ -33,6 +34,8 @@ import offtape.report.result.Session;
 
 /** Tries a correction on a simulated machine. */
 final class MachineTrial {
+
+    private static final Sentences SAID = Sentences.near(MachineTrial.class);
 
     private static final String RETURN = "return.wav";
     private static final double FROM_HZ = 40;
@@ -98,8 +101,7 @@ final class MachineTrial {
                         List.of());
             }
         } catch (IOException e) {
-            throw new RefusedOutputException(
-                    "The return of the simulated machine cannot be kept for the moment.", e);
+            throw new RefusedOutputException(SAID.say("trial.not-kept"), e);
         } finally {
             delete(folder);
         }
@@ -112,7 +114,7 @@ final class MachineTrial {
                 Files.deleteIfExists(folder);
             }
         } catch (IOException e) {
-            throw new RefusedOutputException(folder + " cannot be removed.", e);
+            throw new RefusedOutputException(SAID.say("trial.not-removed", folder), e);
         }
     }
 
@@ -186,13 +188,7 @@ final class MachineTrial {
         return results.response().stream()
                 .filter(r -> r.channel().equals(channel) && r.frequencyHz().length > 0)
                 .min(Comparator.comparingDouble(Response::levelDb))
-                .orElseThrow(
-                        () ->
-                                new UnusableInputException(
-                                        "The simulated machine returns no sweep on the "
-                                                + channel
-                                                + " channel, so the correction cannot be tried on"
-                                                + " it."));
+                .orElseThrow(() -> new UnusableInputException(SAID.say("trial.no-sweep", channel)));
     }
 
     private static Noise noise(Results results, ChannelCorrection c) {

@@ -6,12 +6,15 @@ import java.util.List;
 import java.util.Map;
 import offtape.core.audio.AudioSource;
 import offtape.core.filter.ConvolvedSound;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Results;
 
 /** Holds a programme against the tape's headroom. */
 final class MusicReading {
+
+    private static final Sentences SAID = Sentences.near(MusicReading.class);
 
     private static final int STRETCH = 1 << 16;
     private static final double SILENT = 1e-10;
@@ -92,8 +95,7 @@ final class MusicReading {
 
     private static Quantity lowerForTape(List<MusicCheck.Channel> channels) {
         if (channels.stream().anyMatch(c -> c.overDb() == null)) {
-            return Quantity.unknown(
-                    "No ladder of the session tells where this tape compresses by 1 dB.");
+            return Quantity.unknown(SAID.say("music.no-ladder"));
         }
         double most =
                 channels.stream().flatMapToDouble(c -> Arrays.stream(c.overDb())).max().orElse(0);

@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import offtape.core.standard.Iec61260;
 import offtape.core.standard.Iec61672;
 import offtape.core.standard.ItuBs468;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Noise;
@@ -16,6 +17,8 @@ import offtape.report.result.Noise;
  * band's end and the figure's own.
  */
 final class NoiseBehindFilter {
+
+    private static final Sentences SAID = Sentences.near(NoiseBehindFilter.class);
 
     private static final int POINTS = 8;
 
@@ -68,7 +71,7 @@ final class NoiseBehindFilter {
 
     private static String reason(Noise noise) {
         return noise == null || noise.unweighted().isKnown()
-                ? "The session tells no spectrum of the noise on this channel."
+                ? SAID.say("session.no-noise-spectrum")
                 : noise.unweighted().reason();
     }
 

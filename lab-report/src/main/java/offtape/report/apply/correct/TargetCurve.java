@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import offtape.core.fault.BoundedText;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /**
  * The response that is wanted, dB re 1 kHz, from a table of frequency and level that people write:
@@ -16,6 +17,8 @@ import offtape.core.fault.UnusableInputException;
  * over. Between its points it is straight over the logarithm of frequency, beyond them level.
  */
 final class TargetCurve {
+
+    private static final Sentences SAID = Sentences.near(TargetCurve.class);
 
     private static final Pattern NUMBER =
             Pattern.compile("[-+]?[0-9]+(\\.[0-9]+)?([eE][-+]?[0-9]+)?");
@@ -51,17 +54,13 @@ final class TargetCurve {
         try {
             return BoundedText.read(file, MOST_BYTES)
                     .orElseThrow(
-                            () ->
-                                    new UnusableInputException(
-                                            file
-                                                    + " is larger than a target curve can be (1 MiB)."))
+                            () -> new UnusableInputException(SAID.say("target.too-large", file)))
                     .lines()
                     .toList();
         } catch (CharacterCodingException e) {
-            throw new UnusableInputException(file + " is not text in UTF-8.", e);
+            throw new UnusableInputException(SAID.say("target.not-utf8", file), e);
         } catch (IOException e) {
-            throw new UnusableInputException(
-                    file + " cannot be read. Check that it is there and may be read.", e);
+            throw new UnusableInputException(SAID.say("target.unreadable", file), e);
         }
     }
 
@@ -82,11 +81,7 @@ final class TargetCurve {
         }
         if (rows.size() < 2) {
             throw new UnusableInputException(
-                    file
-                            + " holds "
-                            + (rows.isEmpty() ? "no point" : "one point")
-                            + "; a target curve has two at least, a frequency in hertz and a level"
-                            + " in dB on each line, such as 100, -1.5.");
+                    SAID.say(rows.isEmpty() ? "target.no-point" : "target.one-point", file));
         }
         return new Curve(
                         rows.stream().mapToDouble(r -> r[0]).toArray(),
@@ -104,38 +99,31 @@ final class TargetCurve {
 
     private void add(int line, String... cells) {
         if (cells.length != 2 || !isNumber(cells[0]) || !isNumber(cells[1])) {
-            throw refusal(
-                    line,
-                    "is not a frequency and a level",
-                    "Write two numbers with a decimal point and a comma between, such as 100, -1.5.");
+            throw refusal("target.no-pair", line);
         }
         double hz = Double.parseDouble(cells[0].strip());
         double db = Double.parseDouble(cells[1].strip());
         if (!(hz >= LOWEST_HZ && hz <= HIGHEST_HZ)) {
-            throw refusal(
-                    line,
-                    "has a frequency outside 1 Hz to 200 kHz",
-                    "The first column is the frequency in hertz.");
+            throw refusal("target.frequency-range", line);
         }
         if (!(Math.abs(db) <= MOST_DB)) {
-            throw refusal(
-                    line,
-                    String.format(Locale.ROOT, "wants %.4g dB", db),
-                    "No more than 40 dB up or down can be meant.");
+            throw new UnusableInputException(
+                    SAID.say(
+                            "target.level-range",
+                            file,
+                            line,
+                            String.format(Locale.ROOT, "%.4g", db)));
         }
         if (!rows.isEmpty() && hz <= rows.get(rows.size() - 1)[0]) {
-            throw refusal(
-                    line,
-                    "has a frequency that is not above the one before",
-                    "Sort the lines by rising frequency, each once.");
+            throw refusal("target.not-rising", line);
         }
         if (rows.size() == MOST_ROWS) {
-            throw refusal(line, "is one too many", "A target curve has up to 10000 points.");
+            throw refusal("target.too-many", line);
         }
         rows.add(new double[] {hz, db});
     }
 
-    private UnusableInputException refusal(int line, String what, String remedy) {
-        return new UnusableInputException(file + ": line " + line + " " + what + ". " + remedy);
+    private UnusableInputException refusal(String key, int line) {
+        return new UnusableInputException(SAID.say(key, file, line));
     }
 }

@@ -2,13 +2,15 @@ package offtape.report.apply.level;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Locale;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Distortion;
 import offtape.report.result.FittedCurve;
 
 /** Figures between the steps of a ladder, off its smooth curves. */
 final class LadderCurves {
+
+    private static final Sentences SAID = Sentences.near(LadderCurves.class);
 
     /** K3 rises by some 2 dB per dB; less than this would give a level no bound. */
     private static final double LEAST_SLOPE = 0.3;
@@ -34,8 +36,7 @@ final class LadderCurves {
         FittedCurve k3 = ladder.k3Curve();
         if (k3 == null || k3.value().length < 2) {
             Quantity other = ladder.levelAtK3OnePercent();
-            return Quantity.unknown(
-                    other.isKnown() ? "Too few steps of the ladder tell K3." : other.reason());
+            return Quantity.unknown(other.isKnown() ? SAID.say("few-steps-k3") : other.reason());
         }
         for (int i = 1; i < k3.value().length; i++) {
             if (k3.value()[i - 1] <= percent && k3.value()[i] >= percent) {
@@ -61,14 +62,10 @@ final class LadderCurves {
         int last = k3.value().length - 1;
         boolean below = k3.value()[0] < percent;
         return Quantity.unknown(
-                String.format(
-                        Locale.ROOT,
-                        "K3 %s %s %% %s %+.0f dB, the %s level of the ladder that tells it.",
-                        below ? "stays under" : "is above",
+                SAID.say(
+                        below ? "k3-stays-under" : "k3-is-above",
                         plain(percent),
-                        below ? "up to" : "already at",
-                        k3.recordLevelDb()[below ? last : 0],
-                        below ? "highest" : "lowest"));
+                        k3.recordLevelDb()[below ? last : 0]));
     }
 
     private static String plain(double percent) {
@@ -86,7 +83,7 @@ final class LadderCurves {
         FittedCurve replay = ladder.replayCurve();
         Double level = replay == null ? null : at(replay, replay.value(), record.value());
         return level == null
-                ? Quantity.unknown("Too few steps of the ladder tell the replay level there.")
+                ? Quantity.unknown(SAID.say("few-steps-replay"))
                 : Quantity.known(
                         level,
                         "dB",

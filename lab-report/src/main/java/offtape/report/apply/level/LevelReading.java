@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Distortion;
 import offtape.report.result.FittedCurve;
@@ -16,12 +17,10 @@ import offtape.report.result.Session;
 /** Reads off a session how hot its machine can be recorded. */
 public final class LevelReading {
 
+    private static final Sentences SAID = Sentences.near(LevelReading.class);
+
     /** Values of K3 that are always told, percent. */
     private static final double[] USUAL_PERCENT = {0.5, 1, 3};
-
-    private static final String NO_LADDER =
-            "The session holds no ladder of tones near 1 kHz on this channel. Measure with a"
-                    + " programme that has one.";
 
     private final Results results;
     private final Double referenceDbfs;
@@ -70,9 +69,9 @@ public final class LevelReading {
                         .filter(n -> n.channel().equals(channel))
                         .map(Noise::aWeighted)
                         .findFirst()
-                        .orElse(Quantity.unknown("The session tells no noise on this channel."));
+                        .orElse(Quantity.unknown(SAID.say("no-noise")));
         if (ladder == null) {
-            Quantity none = Quantity.unknown(NO_LADDER);
+            Quantity none = noLadder();
             List<LevelAtK3> nothing =
                     percents.stream().map(p -> new LevelAtK3(p, none, none, none, none)).toList();
             return new ChannelLevels(
@@ -98,6 +97,10 @@ public final class LevelReading {
                 ladder.k3Curve() == null ? new double[0] : ladder.k3Curve().recordLevelDb(),
                 k3(ladder),
                 range(ladder, noise));
+    }
+
+    private static Quantity noLadder() {
+        return Quantity.unknown(SAID.say("no-ladder"));
     }
 
     private Distortion ladder(String channel) {
@@ -126,7 +129,7 @@ public final class LevelReading {
             return level;
         }
         return referenceDbfs == null
-                ? Quantity.unknown("The session does not tell its programme's reference level.")
+                ? Quantity.unknown(SAID.say("no-reference"))
                 : Quantity.known(level.value() + referenceDbfs, "dB", level.uncertainty());
     }
 
@@ -183,8 +186,7 @@ public final class LevelReading {
                         .min(Comparator.comparingDouble(c -> level.apply(c).value()))
                         .orElse(null);
         if (first == null) {
-            Quantity none =
-                    channels.isEmpty() ? Quantity.unknown(NO_LADDER) : level.apply(channels.get(0));
+            Quantity none = channels.isEmpty() ? noLadder() : level.apply(channels.get(0));
             return new PairLevel(what, value, none, none, null);
         }
         Quantity at = level.apply(first);

@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import offtape.core.audio.AudioSource;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.standard.ItuBs1770;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 
 /**
@@ -14,6 +15,8 @@ import offtape.core.unit.Decibels;
  * @param loudnessLufs integrated loudness of the part
  */
 record HeardSound(String name, double[][] samples, double loudnessLufs) {
+
+    private static final Sentences SAID = Sentences.near(HeardSound.class);
 
     /** So many samples in a row at the extreme value are a waveform that was cut off. */
     private static final int FLAT_RUN = 4;
@@ -31,11 +34,7 @@ record HeardSound(String name, double[][] samples, double loudnessLufs) {
         meter.add(samples);
         OptionalDouble loudness = meter.integratedLufs();
         if (loudness.isEmpty()) {
-            throw new UnusableInputException(
-                    sound.name()
-                            + " is silent, or all but silent, in the part to listen to, so it has no"
-                            + " loudness. Choose another part with --from and --length, or check that"
-                            + " the file is the right one.");
+            throw new UnusableInputException(SAID.say("part.silent", sound.name()));
         }
         return new HeardSound(sound.name(), samples, loudness.getAsDouble());
     }

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.Base64;
 import java.util.List;
 import java.util.stream.Collectors;
+import offtape.core.text.Language;
 import offtape.report.render.PagePolicy;
 import offtape.report.result.ResultsJson;
 
@@ -47,11 +48,14 @@ public final class ListenPage {
      *
      * @param listening what it holds
      * @param file where to; its disk may refuse, which the caller words
+     * @param language of the page; the answers that it saves are English in all of them
      */
-    public static void write(Listening listening, Path file) throws IOException {
+    public static void write(Listening listening, Path file, Language language) throws IOException {
+        ListenTexts texts = new ListenTexts(language);
         try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
-            String script = script();
-            text(out, head(script) + resource("page.html"));
+            String script = script(texts);
+            text(out, head(texts, script));
+            text(out, texts.framed(resource("page.html"), listening.facts()));
             text(out, data("facts-json", "application/json", safe(listening.facts())));
             sound(out, "sound-A", listening.a());
             sound(out, "sound-B", listening.b());
@@ -59,15 +63,19 @@ public final class ListenPage {
         }
     }
 
-    private static String head(String script) {
+    private static String head(ListenTexts texts, String script) {
         String style = "\n" + resource("page.css");
-        return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+        return "<!DOCTYPE html>\n<html lang=\""
+                + texts.code()
+                + "\">\n<head>\n<meta charset=\"utf-8\">\n"
                 + "<meta http-equiv=\"Content-Security-Policy\" content=\""
                 + policy(script, style)
                 + "\">\n"
                 + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
                 + "<meta name=\"color-scheme\" content=\"light dark\">\n"
-                + "<title>Blind listening: A against B</title>\n<style>"
+                + "<title>"
+                + texts.title()
+                + "</title>\n<style>"
                 + style
                 + "</style>\n</head>\n";
     }
@@ -77,10 +85,11 @@ public final class ListenPage {
                 "script-src " + PagePolicy.source(script), "style-src " + PagePolicy.source(style));
     }
 
-    private static String script() {
+    private static String script(ListenTexts texts) {
+        String start = "(() => {\n'use strict';\nconst TEXTS = " + texts.scriptTexts() + ";\n";
         return SCRIPTS.stream()
                 .map(ListenPage::resource)
-                .collect(Collectors.joining("\n", "(() => {\n'use strict';\n", "})();\n"));
+                .collect(Collectors.joining("\n", start, "})();\n"));
     }
 
     // names are what users make them: nothing in them may end the element

@@ -1,9 +1,9 @@
 package offtape.report.apply.listen;
 
-import java.util.Locale;
 import offtape.core.audio.AudioSource;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.standard.ItuBs1770;
+import offtape.core.text.Sentences;
 
 /**
  * The part of A that is listened to.
@@ -12,6 +12,8 @@ import offtape.core.standard.ItuBs1770;
  * @param frames its length
  */
 record Part(long fromFrame, int frames) {
+
+    private static final Sentences SAID = Sentences.near(Part.class);
 
     /** A page above this is refused: browsers take long to open it. */
     static final long MOST_PAGE_BYTES = 100_000_000;
@@ -32,10 +34,8 @@ record Part(long fromFrame, int frames) {
         long common = pair.endFrame() - pair.firstFrame();
         if (common < ListenChoice.SHORTEST_SECONDS * rate) {
             throw new UnusableInputException(
-                    String.format(
-                            Locale.ROOT,
-                            "%s and %s sound together for %.2f s only, and 0.4 s are needed. Name"
-                                    + " files that hold the same music.",
+                    SAID.say(
+                            "part.short",
                             pair.a().name(),
                             pair.b().name(),
                             Math.max(0, common) / (double) rate));
@@ -61,12 +61,7 @@ record Part(long fromFrame, int frames) {
 
     private static UnusableInputException tooLarge(double wished, double mostSeconds) {
         return new UnusableInputException(
-                String.format(
-                        Locale.ROOT,
-                        "A page with %.0f s of this sound would be larger than 100 MB. Give --length"
-                                + " %.0f or less.",
-                        wished,
-                        Math.floor(mostSeconds)));
+                SAID.say("part.too-large", wished, Math.floor(mostSeconds)));
     }
 
     private static Part from(AlignedPair pair, double seconds, int length) {
@@ -75,10 +70,8 @@ record Part(long fromFrame, int frames) {
         long left = pair.endFrame() - from;
         if (from < pair.firstFrame() || left < ListenChoice.SHORTEST_SECONDS * rate) {
             throw new UnusableInputException(
-                    String.format(
-                            Locale.ROOT,
-                            "At %.2f s %s and %s do not sound together; they do from %.2f to %.2f s."
-                                    + " Give a --from within these.",
+                    SAID.say(
+                            "part.apart",
                             seconds,
                             pair.a().name(),
                             pair.b().name(),

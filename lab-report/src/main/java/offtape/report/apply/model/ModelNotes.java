@@ -3,11 +3,14 @@ package offtape.report.apply.model;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import offtape.core.text.Sentences;
 import offtape.core.transport.CaptureMode;
 import offtape.report.result.Results;
 
 /** What a user should know of a model: what it lacks, and what of it is not the machine's. */
 final class ModelNotes {
+
+    private static final Sentences SAID = Sentences.near(ModelNotes.class);
 
     private final Results results;
     private final Set<ModelPart> known;
@@ -31,39 +34,33 @@ final class ModelNotes {
             }
         }
         if (known.contains(ModelPart.RESPONSE) && !phaseTold) {
-            notes.add(
-                    "The phase of the highs is a guess: the session holds no harmonics that tell it"
-                            + " (a clean path, or measured by an earlier release).");
+            notes.add(SAID.say("phase-guessed"));
         }
         if (results.session().referenceDbfs() == null) {
-            notes.add(
-                    "The session does not say its programme's reference level: −18 dBFS is taken."
-                            + " Measure the return again for the true one.");
+            notes.add(SAID.say("no-reference"));
         }
         mode(notes);
         return notes;
     }
 
     private static String lacking(ModelPart part) {
-        return switch (part) {
-            case RESPONSE -> "The session tells no response: the sound keeps its own.";
-            case CROSSTALK -> "The session tells no crosstalk: the channels stay apart.";
-            case SATURATION ->
-                    "The session tells no distortion over level that stands out: nothing saturates.";
-            case NOISE -> "The session tells no noise spectrum: no noise is added.";
-            case MOTION -> "The session tells no wow and flutter: nothing wavers.";
-        };
+        return SAID.say(
+                switch (part) {
+                    case RESPONSE -> "no-response";
+                    case CROSSTALK -> "no-crosstalk";
+                    case SATURATION -> "no-saturation";
+                    case NOISE -> "no-noise";
+                    case MOTION -> "no-motion";
+                });
     }
 
     private void mode(List<String> notes) {
         String mode = results.session().mode();
         if (CaptureMode.LOOPBACK.key().equals(mode)) {
-            notes.add("The session is a loopback: what is heard is the interface, not a machine.");
+            notes.add(SAID.say("loopback"));
         }
         if (CaptureMode.REFERENCE_TAPE.key().equals(mode)) {
-            notes.add(
-                    "The session replayed a tape recorded elsewhere: response and distortion are"
-                            + " those of the machine that wrote it as well.");
+            notes.add(SAID.say("reference-tape"));
         }
     }
 }

@@ -50,9 +50,9 @@ function makeListening(facts, say) {
     if (fits && from >= 0 && to <= sounds.A[0].length) {
       shown = { from, to };
       player?.repeat(from, to);
-      say(`Repeats ${(from / rate).toFixed(2)} to ${(to / rate).toFixed(2)} s.`);
+      say(said('repeats', number((from / rate).toFixed(2)), number((to / rate).toFixed(2))));
     } else {
-      say(`The part to repeat has to be ${SHORTEST_LOOP} s or more within 0 to ${seconds.toFixed(2)} s.`);
+      say(said('loop-refused', number(SHORTEST_LOOP), number(seconds.toFixed(2))));
     }
     showLoop();
   }
@@ -62,7 +62,7 @@ function makeListening(facts, say) {
     const step = calm.matches ? 1000 : 40;
     if (time - last >= step) {
       last = time;
-      byId('place').textContent = (place() / rate).toFixed(1);
+      byId('place').textContent = number((place() / rate).toFixed(1));
       overview.draw(shown, place());
     }
     requestAnimationFrame(tick);
@@ -81,8 +81,8 @@ function makeListening(facts, say) {
         player.resume();
         player.start();
       }
-      byId('play').textContent = player.isPlaying() ? 'Stop' : 'Play';
-      say(player.isPlaying() ? `Plays ${chosen}.` : 'Stopped.');
+      byId('play').textContent = said(player.isPlaying() ? 'stop' : 'play');
+      say(player.isPlaying() ? said('plays', chosen) : said('stopped'));
     },
     /** Switches to A, B or X; "behind" tells which sound that is. */
     hear(name, behind) {
@@ -91,7 +91,7 @@ function makeListening(facts, say) {
       for (const each of ['A', 'B', 'X']) {
         byId(`hear-${each}`).setAttribute('aria-pressed', String(each === name));
       }
-      say(`${name} is heard.`);
+      say(said('heard', name));
     },
     rewind: () => player?.rewind(),
     changeLevel(stepDb) {

@@ -13,7 +13,7 @@ function openPage() {
 
   byId('name-a').textContent = facts.a.file;
   byId('name-b').textContent = facts.b.file;
-    const listening = makeListening(facts, say);
+  const listening = makeListening(facts, say);
 
   function answer() {
     return document.querySelector('input[name=answer]:checked')?.value ?? null;
@@ -21,9 +21,7 @@ function openPage() {
 
   function keep() {
     memory.write(test.rounds());
-    byId('kept').textContent = memory.works()
-      ? 'Settled answers are kept by this browser for this page only.'
-      : 'This browser keeps nothing for this page: answers are lost if it is closed or loaded again.';
+    byId('kept').textContent = said(memory.works() ? 'kept' : 'not-kept');
   }
 
   function show() {
@@ -35,12 +33,12 @@ function openPage() {
     byId('before').hidden = isUnderWay || isDone;
     byId('test').hidden = isDone;
     byId('result').hidden = true;
-    const kind = facts.training ? 'Practice' : 'Trial';
-    byId('h-test').textContent = isUnderWay ? `${kind} ${test.trial()} of ${trials}` : 'Test';
+    const kind = facts.training ? 'heading-practice' : 'heading-trial';
+    byId('h-test').textContent = isUnderWay ? said(kind, test.trial(), trials) : said('heading');
     byId('progress').max = trials;
     byId('progress').value = isUnderWay ? test.trial() - 1 : 0;
     if (isDone) {
-      showResults(facts, trials, test.rounds());
+      showResults(trials, test.rounds());
     }
   }
 
@@ -59,7 +57,7 @@ function openPage() {
       test.begin();
       keep();
       nextTrial();
-      say(`Trial 1 of ${trials}. X is drawn.`);
+      say(said('first-trial', trials));
     }
   }
 
@@ -69,25 +67,25 @@ function openPage() {
     }
     if (test.follow(memory.read())) {
       nextTrial();
-      say('Another window of this page went on with the test; this one follows it.');
+      say(said('followed'));
       return;
     }
     if (!heardX || answer() === null) {
-      say(heardX ? 'Say first whether X is A or B.' : 'Listen to X first: play, and switch to X.');
+      say(said(heardX ? 'say-first' : 'listen-first'));
       return;
     }
     const done = test.settle(answer());
     keep();
-    const told = facts.training ? ` ${done.isRight ? 'Right' : 'Wrong'}: X was ${done.x}.` : '';
+    const told = facts.training ? [said(done.isRight ? 'told-right' : 'told-wrong', done.x)] : [];
     nextTrial();
-    const next = test.isUnderWay() ? `Trial ${test.trial()} of ${trials}.` : 'That was the last trial.';
-    say(`Answer kept.${told} ${next}`);
+    const next = test.isUnderWay() ? said('next-trial', test.trial(), trials) : said('was-last');
+    say([said('answer-kept'), ...told, next].join(' '));
   }
 
   function forget() {
     if (!mayForget) {
       mayForget = true;
-      say('All answers will be gone: save them first, then press once more to clear them.');
+      say(said('forget-first'));
       return;
     }
     mayForget = false;
@@ -95,12 +93,12 @@ function openPage() {
     keep();
     show();
     byId('h-test').focus();
-    say('All answers are cleared. Ready for another listener.');
+    say(said('forgotten'));
   }
 
   function hear(name) {
     if (name === 'X' && !test.isUnderWay()) {
-      say('There is no X before the test begins.');
+      say(said('no-x'));
       return;
     }
     listening.hear(name, test.behind);
@@ -116,7 +114,7 @@ function openPage() {
     if (test.isUnderWay()) {
       byId(`is-${name}`).checked = true;
       byId(`is-${name}`).focus();
-      say(`X is ${name}? Settle it with Enter.`);
+      say(said('picked', name));
     }
   }
 
@@ -163,15 +161,11 @@ function openPage() {
     }
   });
   byId('before').textContent = beforeWords(trials, !facts.training);
-  byId('begin').textContent = facts.training ? 'Begin to practise' : 'Begin the test';
+  byId('begin').textContent = said(facts.training ? 'begin-practice' : 'begin-test');
   listening.changeLevel(0);
   show();
   keep();
-  say(
-    test.isUnderWay()
-      ? `The test goes on with trial ${test.trial()} of ${trials}; X is drawn anew for it.`
-      : 'Ready. Space plays and stops.',
-  );
+  say(test.isUnderWay() ? said('goes-on', test.trial(), trials) : said('ready'));
 }
 
 openPage();

@@ -11,8 +11,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.Base64;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import offtape.core.text.Language;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -31,7 +36,7 @@ class ListenPageTest {
                     Sounds.NONE);
 
     private String page(String name) throws IOException {
-        ListenPage.write(listening, folder.resolve(name));
+        ListenPage.write(listening, folder.resolve(name), Language.ENGLISH);
         return Files.readString(folder.resolve(name));
     }
 
@@ -61,6 +66,50 @@ class ListenPageTest {
         assertArrayEquals(listening.a().bytes(), sound(page, "sound-A"));
         assertArrayEquals(listening.b().bytes(), sound(page, "sound-B"));
         assertEquals(page, page("again.html"));
+    }
+
+    @Test
+    void inGermanItSaysSoAndLeavesNothingInEnglish() throws Exception {
+        Path file = folder.resolve("de.html");
+        ListenPage.write(listening, file, Language.GERMAN);
+        String page = Files.readString(file);
+        assertTrue(page.contains("<html lang=\"de\">"));
+        assertTrue(page.contains("script-src " + source(between(page, "<script>", "</script>"))));
+        assertTrue(
+                page.contains("<li>Beide werden genommen, wie sie sind"), page.substring(0, 9000));
+        String frame = page.substring(page.indexOf("<title>"), page.indexOf("\"facts-json\""));
+        String told = frame.replaceAll("(?s)<style>.*?</style>| (id|for)=\"[^\"]*\"", "");
+        Matcher english =
+                Pattern.compile("\\b(the|of|and|is|with|from|no|not|than|which)\\b").matcher(told);
+        assertFalse(english.find(), told);
+        assertFalse(told.contains("{{"), told);
+        // what is kept is English in all languages
+        assertTrue(between(page, "\"sentences\" : [", "]").contains("Both are taken"), page);
+    }
+
+    /** A text that no script says would be of no use, one that it lacks would say "undefined". */
+    @Test
+    void theScriptSaysEachOfItsTexts() throws IOException {
+        String script = between(page("p.html"), "<script>", "</script>");
+        int end = script.indexOf("};");
+        Matcher name = Pattern.compile("\\n *\"([a-z-]+)\" : \"").matcher(script.substring(0, end));
+        Set<String> names = new TreeSet<>();
+        while (name.find()) {
+            names.add(name.group(1));
+        }
+        String code = script.substring(end);
+        assertEquals(Set.of(), missing(names, n -> code.contains("'" + n + "'")));
+        Matcher said = Pattern.compile("said\\('([a-z-]+)'").matcher(code);
+        Set<String> wanted = new TreeSet<>();
+        while (said.find()) {
+            wanted.add(said.group(1));
+        }
+        assertTrue(wanted.size() > 20, wanted.toString());
+        assertEquals(Set.of(), missing(wanted, names::contains));
+    }
+
+    private static Set<String> missing(Set<String> names, Predicate<String> isThere) {
+        return names.stream().filter(isThere.negate()).collect(Collectors.toSet());
     }
 
     /** What a browser computes of an element's text (CSP Level 3, section 6.7.2.4). */
