@@ -165,7 +165,13 @@ class GermanHelpTest {
         assertEquals("", help.err());
         assertTrue(help.out().startsWith("Aufruf: offtape " + command + " "), help.out());
         assertEquals(List.of(), help.out().lines().filter(l -> l.length() > 80).toList());
-        assertEquals(help, Tool.run(HelpLanguage.OPTION + "=de", command, "-h"));
+    }
+
+    @Test
+    void theLanguageMayStandBeforeTheCommand() {
+        assertEquals(
+                Tool.run("faults", "-h", HelpLanguage.OPTION, "de"),
+                Tool.run(HelpLanguage.OPTION + "=de", "faults", "-h"));
     }
 
     @ParameterizedTest
