@@ -69,6 +69,7 @@ public final class Commands {
             Terminal terminal, SoundLayers layers, SettingsFile settings, String... words) {
         CommandLine line = new CommandLine(new OfftapeCommand(terminal, layers, settings));
         Subcommands.addTo(line, words);
+        HelpLanguage.set(line, HelpLanguage.of(words));
         line.setCaseInsensitiveEnumValuesAllowed(true);
         // a file name may begin with @
         line.setExpandAtFiles(false);

@@ -26,10 +26,9 @@ final class CommonOptions {
     private boolean verbose;
 
     @Option(
-            names = "--language",
+            names = HelpLanguage.OPTION,
             paramLabel = "LANGUAGE",
             converter = LanguageConverter.class,
-            defaultValue = "en",
             description =
                     "Language of pages, messages and help: ${COMPLETION-CANDIDATES}. Results and"
                             + " tables are the same in all of them.",
@@ -60,7 +59,7 @@ final class CommonOptions {
 
     /** The language that readers are spoken to in. */
     Language language() {
-        return language;
+        return language == null ? root().language() : language;
     }
 
     private OfftapeCommand root() {

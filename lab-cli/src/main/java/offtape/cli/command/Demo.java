@@ -78,7 +78,7 @@ final class Demo {
                             48_000,
                             ProgrammePlan.DEFAULT_REFERENCE_DBFS,
                             false);
-            ProgrammeFiles.write(plan.sheet(), inner);
+            ProgrammeFiles.write(plan.sheet(), inner, language);
             inner.commit();
         }
         folder.write("transport.json", description(TRANSPORT).getBytes(StandardCharsets.UTF_8));

@@ -3,9 +3,11 @@ package offtape.cli.command;
 import offtape.cli.settings.SettingsFile;
 import offtape.cli.sound.SoundLayers;
 import offtape.cli.terminal.Terminal;
+import offtape.core.text.Language;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** The command itself: names the commands below it. */
@@ -29,6 +31,15 @@ final class OfftapeCommand implements Runnable {
 
     @Spec private CommandSpec spec;
 
+    /** Hidden, since each command lists it; before a command it holds for that command. */
+    @Option(
+            names = HelpLanguage.OPTION,
+            paramLabel = "LANGUAGE",
+            converter = LanguageConverter.class,
+            defaultValue = "en",
+            hidden = true)
+    private Language language;
+
     OfftapeCommand(Terminal terminal, SoundLayers layers, SettingsFile settings) {
         this.terminal = terminal;
         this.layers = layers;
@@ -43,6 +54,11 @@ final class OfftapeCommand implements Runnable {
     /** The ways to sound devices. */
     SoundLayers layers() {
         return layers;
+    }
+
+    /** The language that readers are spoken to in if a command is not told another. */
+    Language language() {
+        return language;
     }
 
     /** What is remembered for the user. */

@@ -145,7 +145,7 @@ final class PrepareCommand implements Callable<Integer> {
         Terminal terminal = common.terminal();
         try (OutputFolder folder =
                 OutputFolder.open(out, force, ProgrammeFiles.NAMES.toArray(String[]::new))) {
-            ProgrammeFiles.write(sheet, folder);
+            ProgrammeFiles.write(sheet, folder, common.language());
             folder.commit();
         }
         ProgrammeWords.of(sheet, tapeSpeed).forEach(terminal::message);

@@ -6,6 +6,7 @@ import offtape.core.output.OutputFolder;
 import offtape.core.programme.CueSheet;
 import offtape.core.programme.ProgrammeFolder;
 import offtape.core.programme.ProgrammeWriter;
+import offtape.core.text.Language;
 import offtape.report.render.SetUpSheet;
 
 /** A programme as people get it: what is played, its cue sheet, and a page to have at hand. */
@@ -17,9 +18,14 @@ final class ProgrammeFiles {
 
     private ProgrammeFiles() {}
 
-    /** Writes all into a folder, whose owner commits it. */
-    static void write(CueSheet sheet, OutputFolder folder) {
+    /**
+     * Writes all into a folder, whose owner commits it.
+     *
+     * @param language of the page
+     */
+    static void write(CueSheet sheet, OutputFolder folder, Language language) {
         ProgrammeWriter.write(sheet, folder);
-        folder.write(SetUpSheet.NAME, SetUpSheet.html(sheet).getBytes(StandardCharsets.UTF_8));
+        String page = SetUpSheet.html(sheet, language);
+        folder.write(SetUpSheet.NAME, page.getBytes(StandardCharsets.UTF_8));
     }
 }

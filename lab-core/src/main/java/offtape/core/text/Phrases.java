@@ -1,34 +1,33 @@
 package offtape.core.text;
 
-import java.util.List;
 import java.util.Map;
 import java.util.MissingResourceException;
-import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * What a program says to a reader in the reader's language: its own texts by their keys, sentences
- * that results and exceptions carry in English ({@link Translation}), and numbers. Immutable.
+ * that results and exceptions carry in English ({@link Translation}), and numbers.
  */
 public final class Phrases {
 
+    private final Class<?> near;
     private final Translation translation;
-    private final Map<String, Texts> subjects;
+    private final Map<String, Texts> subjects = new ConcurrentHashMap<>();
 
-    private Phrases(Translation translation, Map<String, Texts> subjects) {
+    private Phrases(Class<?> near, Translation translation) {
+        this.near = near;
         this.translation = translation;
-        this.subjects = subjects;
     }
 
     /**
-     * The phrases of several bundles beside a class. A key begins with the name of its bundle and a
-     * dot, such as {@code noise.caption} in the bundle {@code noise}.
+     * The phrases of the bundles beside a class, each read when it is first needed. A key begins
+     * with the name of its bundle and a dot, such as {@code noise.caption} in the bundle {@code
+     * noise}.
      *
      * @param near a class in whose package the bundles lie
      */
-    public static Phrases of(Language language, Class<?> near, List<String> bundles) {
-        Map<String, Texts> subjects = new TreeMap<>();
-        bundles.forEach(name -> subjects.put(name, Texts.of(near, name, language.locale())));
-        return new Phrases(Translation.to(language), Map.copyOf(subjects));
+    public static Phrases of(Language language, Class<?> near) {
+        return new Phrases(near, Translation.to(language));
     }
 
     /** The reader's language. */
@@ -44,13 +43,9 @@ public final class Phrases {
      * @throws MissingResourceException if there is none of that name
      */
     public String say(String key, Object... arguments) {
-        int dot = key.indexOf('.');
-        Texts subject = subjects.get(key.substring(0, Math.max(0, dot)));
-        if (subject == null) {
-            throw new MissingResourceException(
-                    "there is no text " + key, Phrases.class.getName(), key);
-        }
-        return subject.say(key, arguments);
+        String subject = key.substring(0, Math.max(0, key.indexOf('.')));
+        return subjects.computeIfAbsent(subject, name -> Texts.of(near, name, language().locale()))
+                .say(key, arguments);
     }
 
     /** An English sentence out of results or an exception, in the reader's language. */

@@ -5,37 +5,44 @@ import java.util.Locale;
 import offtape.core.programme.Cue;
 import offtape.core.programme.CueSheet;
 
-/** When which part of a programme sounds, as a table to follow along. */
-final class CueTimes {
+/**
+ * When which part of a programme sounds, as a table to follow along.
+ *
+ * @param words the reader's language
+ */
+record CueTimes(Wording words) {
 
-    private CueTimes() {}
+    private static final List<String> COLUMNS =
+            List.of(
+                    "setup.times-from",
+                    "setup.times-length",
+                    "setup.times-sound",
+                    "setup.times-channel",
+                    "setup.times-level");
 
     /** A section with a row a cue. */
-    static Markup table(CueSheet sheet) {
+    Markup table(CueSheet sheet) {
         Markup out =
                 new Markup()
                         .open("section", "class", "times", "aria-labelledby", "times-heading")
-                        .element("h2", "What sounds when", "id", "times-heading")
+                        .element("h2", words.say("setup.times"), "id", "times-heading")
                         .line()
                         .open("table")
                         .line()
-                        .element(
-                                "caption",
-                                "Minutes and seconds from the start of the programme; level in dB"
-                                        + " above the reference tone.")
+                        .element("caption", words.say("setup.times-caption"))
                         .line()
                         .open("thead")
                         .open("tr");
-        for (String column : List.of("From", "Length", "Sound", "Channel", "Level")) {
-            out.element("th", column, "scope", "col");
+        for (String column : COLUMNS) {
+            out.element("th", words.say(column), "scope", "col");
         }
         out.close("tr").close("thead").line().open("tbody").line();
         for (Cue cue : sheet.cues()) {
             out.open("tr")
                     .element("th", clock(sheet.seconds(cue.startFrame())), "scope", "row")
-                    .element("td", Numbers.decimal(sheet.seconds(cue.frames()), 1) + " s")
+                    .element("td", words.decimal(sheet.seconds(cue.frames()), 1) + " s")
                     .element("td", sound(cue))
-                    .element("td", cue instanceof Cue.Silence ? "" : cue.channels().key())
+                    .element("td", channel(cue))
                     .element("td", level(cue))
                     .close("tr")
                     .line();
@@ -43,46 +50,47 @@ final class CueTimes {
         return out.close("tbody").close("table").close("section").line();
     }
 
-    private static String clock(double seconds) {
+    private String clock(double seconds) {
         long tenths = Math.round(seconds * 10);
-        return String.format(
-                Locale.ROOT, "%d:%02d.%d", tenths / 600, tenths / 10 % 60, tenths % 10);
+        return words.number(
+                String.format(
+                        Locale.ROOT, "%d:%02d.%d", tenths / 600, tenths / 10 % 60, tenths % 10));
     }
 
-    private static String sound(Cue cue) {
+    private String channel(Cue cue) {
+        return cue instanceof Cue.Silence ? "" : words.channel(cue.channels().key());
+    }
+
+    private String sound(Cue cue) {
         if (cue instanceof Cue.Tone t) {
-            return "tone " + Numbers.frequency(t.frequencyHz());
+            return words.say("setup.sound-tone", words.frequency(t.frequencyHz()));
         }
         if (cue instanceof Cue.Sweep s) {
-            return "sweep "
-                    + Numbers.frequency(s.startHz())
-                    + " to "
-                    + Numbers.frequency(s.endHz());
+            return words.say(
+                    "setup.sound-sweep", words.frequency(s.startHz()), words.frequency(s.endHz()));
         }
         if (cue instanceof Cue.Ladder l) {
-            return "ladder "
-                    + Numbers.frequency(l.frequencyHz())
-                    + ", "
-                    + l.steps().size()
-                    + " steps";
+            return words.say(
+                    "setup.sound-ladder", words.frequency(l.frequencyHz()), l.steps().size());
         }
         return cue instanceof Cue.Silence
-                ? "silence, recorded"
-                : "marker \u201c" + cue.id() + "\u201d";
+                ? words.say("setup.sound-silence")
+                : words.say("setup.sound-marker", cue.id());
     }
 
-    private static String level(Cue cue) {
+    private String level(Cue cue) {
         if (cue instanceof Cue.Tone t) {
-            return Numbers.signed(t.levelDb(), 0);
+            return words.signed(t.levelDb(), 0);
         }
         if (cue instanceof Cue.Sweep s) {
-            return Numbers.signed(s.levelDb(), 0);
+            return words.signed(s.levelDb(), 0);
         }
         if (cue instanceof Cue.Ladder l) {
             List<Cue.Step> steps = l.steps();
-            return Numbers.signed(steps.get(0).levelDb(), 0)
-                    + " to "
-                    + Numbers.signed(steps.get(steps.size() - 1).levelDb(), 0);
+            return words.say(
+                    "setup.level-range",
+                    words.signed(steps.get(0).levelDb(), 0),
+                    words.signed(steps.get(steps.size() - 1).levelDb(), 0));
         }
         return "";
     }

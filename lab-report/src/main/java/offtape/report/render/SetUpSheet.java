@@ -5,10 +5,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Locale;
 import offtape.core.programme.CueSheet;
 import offtape.core.text.Language;
-import offtape.core.unit.TapeSpeed;
 
 /**
  * One printed page to have at the machine: what to clean, switch off, connect and set before a
@@ -19,68 +17,41 @@ public final class SetUpSheet {
     /** Name of the page beside a programme. */
     public static final String NAME = "set-up.html";
 
-    private static final List<String> FIELDS =
-            List.of(
-                    "Machine",
-                    "Tape",
-                    "Speed and equalisation",
-                    "Date",
-                    "Record level, left and right",
-                    "Replay level, left and right");
-
     private SetUpSheet() {}
 
-    /** The page of a programme; complete in itself. */
-    public static String html(CueSheet sheet) {
-        Markup out = new Markup().add(head()).open("body").line().open("main").line();
+    /** The page of a programme in its reader's language; complete in itself. */
+    public static String html(CueSheet sheet, Language language) {
+        Wording words = Wording.in(language);
+        SetUpWords said = new SetUpWords(words);
+        String title = words.say("setup.title");
+        Markup out =
+                new Markup()
+                        .add(PageHead.of(language, title, "\n" + styleSheet()))
+                        .open("body")
+                        .line()
+                        .open("main")
+                        .line();
         out.open("header")
-                .element("h1", "Set-up sheet")
-                .element("p", programme(sheet), "class", "programme");
-        fields(out);
+                .element("h1", title)
+                .element("p", said.programme(sheet), "class", "programme");
+        fields(out, said);
         out.close("header").line();
-        part(out, "cautions", "Beware", SetUpWords.CAUTIONS, "ul");
+        part(out, "cautions", words.say("setup.cautions"), said.cautions(), "ul");
         out.open("div", "class", "steps").line();
-        part(out, "clean", "1. Clean, in this order", SetUpWords.CLEAN, "ol");
-        part(out, "off", "2. Switch off", SetUpWords.SWITCH_OFF, "ul");
-        wiring(out);
-        part(out, "levels", "4. Set levels", SetUpWords.levels(sheet), "ol");
-        modes(out);
+        part(out, "clean", words.say("setup.clean"), said.clean(), "ol");
+        part(out, "off", words.say("setup.off"), said.switchOff(), "ul");
+        wiring(out, said);
+        part(out, "levels", words.say("setup.levels"), said.levels(sheet), "ol");
+        modes(out, said);
         out.close("div").line();
-        out.add(CueTimes.table(sheet));
+        out.add(new CueTimes(words).table(sheet));
         out.close("main").line().close("body").line().close("html").line();
         return "<!DOCTYPE html>\n" + out;
     }
 
-    private static Markup head() {
-        return PageHead.of(Language.ENGLISH, "Set-up sheet", "\n" + styleSheet());
-    }
-
-    private static String programme(CueSheet sheet) {
-        long seconds = Math.round(sheet.seconds(sheet.frames()));
-        return "Programme"
-                + (sheet.tapeSpeedMmPerS() == null
-                        ? ""
-                        : " for " + new TapeSpeed(sheet.tapeSpeedMmPerS()))
-                + String.format(
-                        Locale.ROOT,
-                        ": %d min %02d s, %d Hz; ",
-                        seconds / 60,
-                        seconds % 60,
-                        sheet.sampleRateHz())
-                + "reference tone at "
-                + level(sheet.referenceDbfs())
-                + ", loudest tone at "
-                + level(sheet.referenceDbfs() + sheet.loudestDb())
-                + ".";
-    }
-
-    private static String level(double dbfs) {
-        return Numbers.withUnit(Numbers.decimal(dbfs, 1), "dBFS");
-    }
-
-    private static void fields(Markup out) {
+    private static void fields(Markup out, SetUpWords said) {
         out.open("dl", "class", "fields").line();
-        for (String field : FIELDS) {
+        for (String field : said.fields()) {
             out.open("div").element("dt", field).element("dd", "").close("div").line();
         }
         out.close("dl");
@@ -100,9 +71,9 @@ public final class SetUpSheet {
                 .line();
     }
 
-    private static void wiring(Markup out) {
-        open(out, "wiring", "3. Connect");
-        for (List<String> way : SetUpWords.WIRING) {
+    private static void wiring(Markup out, SetUpWords said) {
+        open(out, "wiring", said.words().say("setup.wiring"));
+        for (List<String> way : said.wiring()) {
             out.open("p", "class", "way")
                     .element("span", way.get(0))
                     .element("span", "\u2192", "class", "to")
@@ -110,12 +81,12 @@ public final class SetUpSheet {
                     .close("p")
                     .line();
         }
-        out.element("p", SetUpWords.WIRING_NOTE).close("section").line();
+        out.element("p", said.words().say("setup.wiring-note")).close("section").line();
     }
 
-    private static void modes(Markup out) {
-        open(out, "modes", "5. Record, by the kind of machine").open("dl").line();
-        for (List<String> mode : SetUpWords.MODES) {
+    private static void modes(Markup out, SetUpWords said) {
+        open(out, "modes", said.words().say("setup.modes")).open("dl").line();
+        for (List<String> mode : said.modes()) {
             out.open("dt")
                     .text(mode.get(0) + " ")
                     .element("code", mode.get(1))

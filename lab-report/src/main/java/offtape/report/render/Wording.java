@@ -19,10 +19,6 @@ import offtape.report.result.Session;
  */
 final class Wording {
 
-    /** The bundles beside this class; a key begins with the name of its bundle. */
-    static final List<String> BUNDLES =
-            List.of("page", "channels", "correction", "distortion", "loss", "noise", "response", "tape");
-
     private static final Pattern UNIT_AFTER_NUMBER =
             Pattern.compile("([0-9]) (dB|k?Hz|%|ms|s|cm/s|in/s)(?![A-Za-z])");
 
@@ -34,7 +30,7 @@ final class Wording {
 
     /** The wording of a language. */
     static Wording in(Language language) {
-        return new Wording(Phrases.of(language, Wording.class, BUNDLES));
+        return new Wording(Phrases.of(language, Wording.class));
     }
 
     /** The reader's language. */

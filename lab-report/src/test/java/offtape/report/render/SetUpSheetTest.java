@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.util.Base64;
 import java.util.List;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -15,6 +16,7 @@ import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 import offtape.core.programme.CueSheet;
 import offtape.core.programme.ProgrammePlan;
+import offtape.core.text.Language;
 import offtape.core.unit.TapeSpeed;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -65,12 +67,12 @@ class SetUpSheetTest {
                         "|1:00.0|4.0 s|silence, recorded|||",
                         "|1:15.5|10.0 s|sweep 16 Hz to 22 kHz|left|\u221210|",
                         "|2:00.0|6.0 s|ladder 1 kHz, 2 steps|right|\u221220 to +12|"),
-                rows(SetUpSheet.html(SHEET)));
+                rows(SetUpSheet.html(SHEET, Language.ENGLISH)));
     }
 
     @Test
     void theHeadSaysWhatTheProgrammeIs() {
-        String page = SetUpSheet.html(SHEET).replace('\u00a0', ' ');
+        String page = SetUpSheet.html(SHEET, Language.ENGLISH).replace('\u00a0', ' ');
         assertTrue(
                 page.contains(
                         "Programme for 9.53 cm/s: 3 min 20 s, 100 Hz; reference tone at \u221220.0"
@@ -84,12 +86,13 @@ class SetUpSheetTest {
     @ValueSource(booleans = {true, false})
     void everyCueOfAProgrammeHasARow(boolean brief) {
         CueSheet sheet = new ProgrammePlan(new TapeSpeed(190.5), 48_000, -18, brief).sheet();
-        assertEquals(sheet.cues().size() + 1, rows(SetUpSheet.html(sheet)).size());
+        assertEquals(
+                sheet.cues().size() + 1, rows(SetUpSheet.html(sheet, Language.ENGLISH)).size());
     }
 
     @Test
     void whatCanHurtOrSpoilIsSaid() {
-        String page = SetUpSheet.html(SHEET);
+        String page = SetUpSheet.html(SHEET, Language.ENGLISH);
         for (String word :
                 List.of(
                         "Loudspeakers off",
@@ -113,7 +116,7 @@ class SetUpSheetTest {
 
     @Test
     void thePageIsAllowedItsStyleAndNothingElse() throws Exception {
-        String page = SetUpSheet.html(SHEET);
+        String page = SetUpSheet.html(SHEET, Language.ENGLISH);
         Matcher style = Pattern.compile("<style>(.*)</style>", Pattern.DOTALL).matcher(page);
         assertTrue(style.find());
         byte[] digest =
@@ -130,9 +133,65 @@ class SetUpSheetTest {
 
     @Test
     void thePageIsWellFormed() throws Exception {
-        String page = SetUpSheet.html(SHEET).replaceFirst("<!DOCTYPE html>", "");
+        String page = SetUpSheet.html(SHEET, Language.ENGLISH).replaceFirst("<!DOCTYPE html>", "");
         DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
                 .parse(new InputSource(new StringReader(page)));
+    }
+
+    /** The same instants and levels as in English, as German writes numbers. */
+    @Test
+    void timesAndLevelsAreToldInGerman() {
+        assertEquals(
+                List.of(
+                        "|Ab|Dauer|Klang|Kanal|Pegel|",
+                        "|0:00,0|0,5 s|Marke \u201estart\u201c|beide||",
+                        "|0:01,0|2,5 s|Ton 315 Hz|beide|0|",
+                        "|1:00,0|4,0 s|Stille, aufgenommen|||",
+                        "|1:15,5|10,0 s|Gleitton 16 Hz bis 22 kHz|links|\u221210|",
+                        "|2:00,0|6,0 s|Pegelleiter 1 kHz, 2 Stufen|rechts|\u221220 bis +12|"),
+                rows(SetUpSheet.html(SHEET, Language.GERMAN)));
+    }
+
+    @Test
+    void theGermanPageIsGermanThroughout() {
+        String page = SetUpSheet.html(SHEET, Language.GERMAN).replace('\u00a0', ' ');
+        assertTrue(page.contains("<html lang=\"de\">"));
+        assertTrue(
+                page.contains(
+                        "Programm für 9,53 cm/s: 3 min 20 s, 100 Hz; Bezugston bei \u221220,0 dBFS,"
+                                + " lautester Ton bei \u22128,0 dBFS."),
+                page);
+        String texts = page.replaceAll("(?s)^.*?<body>", "").replaceAll("<[^>]*>", " | ");
+        assertEquals(
+                List.of(),
+                Pattern.compile("\\b(?:the|of|and|is|with|from|no|not|than|which)\\b")
+                        .matcher(texts)
+                        .results()
+                        .map(MatchResult::group)
+                        .toList());
+    }
+
+    @Test
+    void whatCanHurtOrSpoilIsSaidInGermanToo() {
+        String page = SetUpSheet.html(SHEET, Language.GERMAN);
+        for (String word :
+                List.of(
+                        "Lautsprecher aus",
+                        "Netzspannung",
+                        "auch ausgeschaltet",
+                        "zugelassenen",
+                        "drehenden Spulen",
+                        "Andruckrolle",
+                        "Entmagnetisierer",
+                        "Aufnahme sperren",
+                        "offtape lineup",
+                        ">off-tape<",
+                        ">two-pass<",
+                        ">reference-tape<",
+                        ">loopback<")) {
+            assertTrue(page.contains(word), word);
+        }
+        assertTrue(page.indexOf("Reiniger für Metall") < page.indexOf("Zuletzt entmagnetisieren"));
     }
 }
