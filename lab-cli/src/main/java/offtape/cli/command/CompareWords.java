@@ -83,9 +83,9 @@ final class CompareWords {
                 "Fault, %s: %s; %s %s, %s %s%s",
                 words.outcome(f),
                 f.label(),
-                PairWords.likelihood(f, f.before()),
+                words.likelihood(f, f.before()),
                 words.onFirst(),
-                PairWords.likelihood(f, f.after()),
+                words.likelihood(f, f.after()),
                 words.onSecond(),
                 reason);
     }

@@ -3,6 +3,7 @@ package offtape.report.compare;
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.headline.Aim;
 
@@ -26,6 +27,8 @@ public record Change(
         Quantity before,
         Quantity after,
         @JsonInclude(JsonInclude.Include.NON_NULL) Double repeatability) {
+
+    private static final Sentences SAID = Sentences.near(Change.class);
 
     /** What became of a figure. */
     public enum Direction {
@@ -63,7 +66,7 @@ public record Change(
     @JsonProperty
     public Quantity difference() {
         if (!isKnown()) {
-            return Quantity.unknown("Not known in both sessions.");
+            return Quantity.unknown(SAID.say("not-in-both"));
         }
         double stated = Math.hypot(before.uncertainty(), after.uncertainty());
         double scatter = repeatability == null ? 0 : repeatability;

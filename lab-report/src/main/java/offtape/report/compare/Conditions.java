@@ -5,12 +5,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 import offtape.report.result.Session;
 
 /**
  * Whether two sessions were measured alike, so that their figures may be set against each other.
  */
 final class Conditions {
+
+    private static final Sentences SAID = Sentences.near(Conditions.class);
 
     /** Speeds of the same setting differ by rounding only. */
     private static final double SAME_SPEED = 0.01;
@@ -29,12 +32,12 @@ final class Conditions {
         requireSame("mode", before.mode(), after.mode());
         if (!near(before.tapeSpeedMmPerS(), after.tapeSpeedMmPerS())) {
             throw unlike(
-                    "tape speed", speed(before.tapeSpeedMmPerS()), speed(after.tapeSpeedMmPerS()));
+                    "tape-speed", speed(before.tapeSpeedMmPerS()), speed(after.tapeSpeedMmPerS()));
         }
         Double first = before.referenceDbfs();
         Double second = after.referenceDbfs();
         if (first != null && second != null && Math.abs(first - second) > SAME_LEVEL_DB) {
-            throw unlike("reference level", level(first), level(second));
+            throw unlike("reference-level", level(first), level(second));
         }
     }
 
@@ -43,18 +46,13 @@ final class Conditions {
         boolean service = pairing == Pairing.SERVICE;
         List<String> notes = new ArrayList<>();
         if (!Objects.equals(before.programmeSha256(), after.programmeSha256())) {
-            notes.add(
-                    "The programmes differ, so tones of other lengths and levels are behind the"
-                            + " figures.");
+            notes.add(SAID.say("programmes-differ"));
         }
         if (!Objects.equals(before.tape(), after.tape())) {
-            notes.add(
-                    "The tapes are not named alike: what "
-                            + (service ? "changed" : "differs")
-                            + " may be the tape and not the machine.");
+            notes.add(SAID.say("tapes-differ." + pairing.key()));
         }
         if (service && !Objects.equals(before.machineName(), after.machineName())) {
-            notes.add("The machines are not named alike: these may be two.");
+            notes.add(SAID.say("machines-differ"));
         }
         return notes;
     }
@@ -78,14 +76,6 @@ final class Conditions {
     }
 
     private static UnusableInputException unlike(String what, String before, String after) {
-        return new UnusableInputException(
-                "The sessions differ in their "
-                        + what
-                        + ", "
-                        + before
-                        + " and "
-                        + after
-                        + ", so no figure of one can be set against the other's. Measure both"
-                        + " alike.");
+        return new UnusableInputException(SAID.say("unlike." + what, before, after));
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
+import offtape.core.text.Sentences;
 import offtape.report.fault.FaultCatalogue;
 import offtape.report.fault.FaultNote;
 import offtape.report.fault.Likelihood;
@@ -17,6 +18,8 @@ import offtape.report.result.Verdict;
 
 /** The faults of two sessions, each fault of a channel laid beside itself. */
 final class FaultPairs {
+
+    private static final Sentences SAID = Sentences.near(FaultPairs.class);
 
     private final Results before;
     private final Results after;
@@ -99,7 +102,7 @@ final class FaultPairs {
     /** Why nothing can be told of a fault, or null if it can. */
     private String reason(String code) {
         if (!FaultCatalogue.isKnown(code)) {
-            return "This release does not know the fault.";
+            return SAID.say("unknown-fault");
         }
         FaultNote note = FaultCatalogue.of(code);
         return Stream.of(reason(note, before, "first"), reason(note, after, "second"))
@@ -111,14 +114,10 @@ final class FaultPairs {
     private static String reason(FaultNote note, Results results, String which) {
         Session session = results.session();
         if (results.verdict() == null || results.verdict().soundLikelihood() == null) {
-            return "Faults were not looked for in the " + which + " session.";
+            return SAID.say("not-looked-for." + which);
         }
         return note.showsIn(session.mode())
                 ? null
-                : "The "
-                        + which
-                        + " session, of mode "
-                        + session.mode()
-                        + ", cannot show this fault.";
+                : SAID.say("cannot-show." + which, session.mode());
     }
 }

@@ -8,7 +8,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 import offtape.report.headline.Find;
 import offtape.report.headline.Headline;
 import offtape.report.result.Results;
@@ -33,6 +36,8 @@ public record History(
         @JsonInclude(JsonInclude.Include.NON_NULL) Double servicedDays,
         List<String> leftOut,
         List<Course> courses) {
+
+    private static final Sentences SAID = Sentences.near(History.class);
 
     /** The value of {@code format}. */
     public static final String FORMAT = "offtape-history";
@@ -72,15 +77,15 @@ public record History(
             try {
                 dated.add(new Dated(r, Instant.parse(madeAt)));
             } catch (DateTimeParseException e) {
-                leftOut.add("A session that does not say when it was made.");
+                leftOut.add(SAID.say("undated"));
             }
         }
         dated.sort(Comparator.comparing(Dated::moment));
         List<Dated> alike = alike(dated, leftOut);
         if (alike.size() < 2) {
             throw new UnusableInputException(
-                    "A history needs two sessions that were measured alike. "
-                            + String.join(" ", leftOut));
+                    Stream.concat(Stream.of(SAID.say("too-few-alike")), leftOut.stream())
+                            .collect(Collectors.joining(" ")));
         }
         Instant first = alike.get(0).moment();
         Double servicedDays =
@@ -105,7 +110,7 @@ public record History(
                 Conditions.requireAlike(d.results().session(), latest);
                 alike.add(d);
             } catch (UnusableInputException e) {
-                leftOut.add("Left out: that of " + d.moment() + ". " + e.getMessage());
+                leftOut.add(SAID.say("left-out", d.moment()) + " " + e.getMessage());
             }
         }
         return alike;

@@ -2,6 +2,7 @@ package offtape.report.compare;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.headline.Aim;
 import org.apache.commons.math3.distribution.TDistribution;
@@ -15,6 +16,8 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
  * @param direction whether that is better or worse; unclear if the slope is within its uncertainty
  */
 public record Trend(Quantity perYear, int sessions, Change.Direction direction) {
+
+    private static final Sentences SAID = Sentences.near(Trend.class);
 
     private static final double DAYS_A_YEAR = 365.25;
     private static final double UPPER_POINT = 0.975;
@@ -35,10 +38,7 @@ public record Trend(Quantity perYear, int sessions, Change.Direction direction) 
         int n = points.size();
         double span = n == 0 ? 0 : points.get(n - 1).days() - points.get(0).days();
         if (n < FEWEST || span < SHORTEST_DAYS) {
-            String reason =
-                    n < FEWEST
-                            ? "Fewer than three sessions know it."
-                            : "The sessions lie within a day.";
+            String reason = n < FEWEST ? SAID.say("too-few-know-it") : SAID.say("within-a-day");
             return new Trend(Quantity.unknown(reason), n, Change.Direction.UNKNOWN);
         }
         SimpleRegression line = new SimpleRegression();

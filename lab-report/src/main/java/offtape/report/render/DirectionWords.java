@@ -11,28 +11,28 @@ final class DirectionWords {
     /**
      * A word for a table.
      *
-     * @param unclear what is not clear, such as {@code "trend"}
+     * @param unclear key of what is said of what is not clear, such as a trend
      */
-    static String of(Direction direction, String unclear) {
+    static String of(Wording words, Direction direction, String unclear) {
         return switch (direction) {
-            case BETTER -> "▲\u00a0better";
-            case WORSE -> "▼\u00a0worse";
-            case UNCLEAR -> "≈\u00a0no clear " + unclear;
-            case UNKNOWN -> "?\u00a0unknown";
+            case BETTER -> "▲\u00a0" + words.say("pair.better");
+            case WORSE -> "▼\u00a0" + words.say("pair.worse");
+            case UNCLEAR -> "≈\u00a0" + words.say(unclear);
+            case UNKNOWN -> "?\u00a0" + words.say("pair.unknown");
         };
     }
 
     /**
      * A word for a table of two sessions; of two machines the sign points to the better's column.
      */
-    static String of(Direction direction, PairWords words) {
-        if (!words.areMachines()) {
-            return of(direction, "change");
+    static String of(Wording words, Direction direction, PairWords pair) {
+        if (!pair.areMachines()) {
+            return of(words, direction, "pair.no-clear-change");
         }
         return switch (direction) {
-            case BETTER -> "►\u00a0" + words.second();
-            case WORSE -> "◄\u00a0" + words.first();
-            case UNCLEAR, UNKNOWN -> of(direction, "difference");
+            case BETTER -> "►\u00a0" + pair.second();
+            case WORSE -> "◄\u00a0" + pair.first();
+            case UNCLEAR, UNKNOWN -> of(words, direction, "pair.no-clear-difference");
         };
     }
 }

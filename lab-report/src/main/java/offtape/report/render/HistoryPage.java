@@ -13,24 +13,31 @@ import offtape.report.compare.Course;
 import offtape.report.compare.History;
 import offtape.report.result.Session;
 
-/** One machine over time: trends, a chart a figure, and the sessions behind them. */
-final class HistoryPage {
+/**
+ * One machine over time: trends, a chart a figure, and the sessions behind them.
+ *
+ * @param words in the reader's language
+ */
+record HistoryPage(Wording words) {
 
     /** Of the range of values, what is left free above and below. */
     private static final double FREE = 0.1;
 
-    private HistoryPage() {}
-
     /** The page. */
     static String of(Wording words, History history) {
+        return new HistoryPage(words).page(history);
+    }
+
+    private String page(History history) {
         List<Session> sessions = history.sessions();
         Session latest = sessions.get(sessions.size() - 1);
-        String title = Words.machine(latest) + " over time";
+        String title = words.say("history.title", words.machine(latest));
+        String count = words.say("history.measurements", sessions.size());
         Markup opening =
                 new Markup()
                         .open("header")
                         .line()
-                        .element("p", sessions.size() + " measurements in order", "class", "sheet")
+                        .element("p", count, "class", "sheet")
                         .line()
                         .element("h1", title)
                         .line()
@@ -40,22 +47,23 @@ final class HistoryPage {
         opening.close("header").line().add(trends(history).open());
         List<Section> sections = new ArrayList<>();
         byName(history).forEach((name, courses) -> sections.add(section(history, name, courses)));
-        return Page.of(title + " – Offtape report", opening, sections, List.of(latest));
+        String pageTitle = words.say("history.page-title", title);
+        return Page.of(words, pageTitle, opening, sections, List.of(latest));
     }
 
-    private static String when(History history) {
+    private String when(History history) {
         List<Session> sessions = history.sessions();
-        return "From "
-                + Words.moment(sessions.get(0).madeAt())
-                + " to "
-                + Words.moment(sessions.get(sessions.size() - 1).madeAt())
-                + ". "
-                + Words.description(sessions.get(sessions.size() - 1));
+        Session latest = sessions.get(sessions.size() - 1);
+        return words.say(
+                "history.when",
+                words.moment(sessions.get(0).madeAt()),
+                words.moment(latest.madeAt()),
+                words.description(latest));
     }
 
-    private static List<String> findings(History history) {
+    private List<String> findings(History history) {
         List<String> lines = new ArrayList<>();
-        String since = history.servicedDays() == null ? "" : " since the last service";
+        String since = history.servicedDays() == null ? "" : "-since-service";
         for (Direction direction : List.of(Direction.WORSE, Direction.BETTER)) {
             List<Course> gone =
                     history.courses().stream()
@@ -63,18 +71,23 @@ final class HistoryPage {
                             .toList();
             if (!gone.isEmpty()) {
                 lines.add(
-                        (direction == Direction.WORSE ? "Getting worse" : "Getting better")
-                                + since
-                                + ": "
-                                + gone.stream().map(Course::label).collect(Collectors.joining("; "))
-                                + ".");
+                        words.say(
+                                (direction == Direction.WORSE
+                                                ? "history.getting-worse"
+                                                : "history.getting-better")
+                                        + since,
+                                gone.stream().map(this::label).collect(Collectors.joining("; "))));
             }
         }
         if (lines.isEmpty()) {
-            lines.add("No headline figure moves by more than its scatter" + since + ".");
+            lines.add(words.say("history.nothing-moves" + since));
         }
-        lines.addAll(history.leftOut());
+        history.leftOut().forEach(reason -> lines.add(words.told(reason)));
         return lines;
+    }
+
+    private String label(Course course) {
+        return FigureNames.of(words, course.name(), course.channel());
     }
 
     private static Map<String, List<Course>> byName(History history) {
@@ -84,31 +97,39 @@ final class HistoryPage {
                                 Course::name, LinkedHashMap::new, Collectors.toList()));
     }
 
-    private static DataTable trends(History history) {
+    private DataTable trends(History history) {
         return new DataTable(
-                "Trends of the headline figures",
-                List.of("Figure", "First", "Latest", "Change a year", "Which way"),
+                words.say("history.trends"),
+                List.of(
+                        words.say("history.column-figure"),
+                        words.say("history.column-first"),
+                        words.say("history.column-latest"),
+                        words.say("history.column-change"),
+                        words.say("history.column-direction")),
                 history.courses().stream()
                         .map(
                                 c ->
                                         List.of(
-                                                c.label(),
-                                                Numbers.full(
-                                                        c.points().get(0).figure(), c.signed()),
-                                                Numbers.full(
+                                                label(c),
+                                                words.full(c.points().get(0).figure(), c.signed()),
+                                                words.full(
                                                         c.points()
                                                                 .get(c.points().size() - 1)
                                                                 .figure(),
                                                         c.signed()),
                                                 c.trend().perYear().isKnown()
-                                                        ? Numbers.full(c.trend().perYear(), true)
+                                                        ? words.full(c.trend().perYear(), true)
                                                         : DataTable.NOTHING,
-                                                DirectionWords.of(c.trend().direction(), "trend")))
+                                                DirectionWords.of(
+                                                        words,
+                                                        c.trend().direction(),
+                                                        "history.no-clear-trend")))
                         .toList());
     }
 
-    private static Section section(History history, String name, List<Course> courses) {
+    private Section section(History history, String name, List<Course> courses) {
         String id = "history-" + name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+        String told = words.told(name);
         double[] values =
                 courses.stream()
                         .flatMap(c -> c.points().stream())
@@ -116,7 +137,8 @@ final class HistoryPage {
                         .mapToDouble(p -> p.figure().value())
                         .toArray();
         if (values.length == 0) {
-            return new Section(id, name, Section.paragraph("No session knows it."));
+            return new Section(
+                    id, told, Section.paragraph(words, words.say("history.no-session-knows")));
         }
         String unit =
                 courses.stream()
@@ -130,14 +152,15 @@ final class HistoryPage {
         double high = Arrays.stream(values).max().orElse(1);
         double free = Math.max(FREE * (high - low), 1e-3 * Math.max(1e-3, Math.abs(high)));
         double lastDay = Math.max(1, history.days().get(history.days().size() - 1));
+        String caption = words.say("history.caption", told);
         Chart chart =
                 Chart.of(
                         id + "-chart",
-                        name,
-                        name + " in each session.",
-                        Axis.linear("Since the first session, days", 0, lastDay),
-                        Axis.linear(name + ", " + unit, low - free, high + free),
-                        courses.stream().map(HistoryPage::series).toList());
+                        told,
+                        caption,
+                        Axis.linear(words.say("page.axis-since"), 0, lastDay),
+                        Axis.linear(told + ", " + unit, low - free, high + free),
+                        courses.stream().map(this::series).toList());
         if (history.servicedDays() != null
                 && history.servicedDays() > 0
                 && history.servicedDays() < lastDay) {
@@ -145,43 +168,49 @@ final class HistoryPage {
                     chart.withBands(
                             List.of(
                                     new Chart.Band(
-                                            history.servicedDays(), lastDay, "since service")));
+                                            history.servicedDays(),
+                                            lastDay,
+                                            words.say("history.since-service"))));
         }
-        Markup body = Section.figure(name + " in each session.", List.of(chart));
-        return new Section(id, name, body.add(table(history, name, courses).folded()));
+        Markup body = Section.figure(words, caption, List.of(chart));
+        return new Section(id, told, body.add(table(history, told, courses).folded(words)));
     }
 
-    private static Series series(Course course) {
+    private Series series(Course course) {
         List<Course.Point> known =
                 course.points().stream().filter(p -> p.figure().isKnown()).toList();
         boolean whole = course.channel() == null;
         return new Series(
-                whole ? "" : Words.sentence(course.channel()),
+                whole ? "" : words.sentence(words.channel(course.channel())),
                 whole ? Look.WHOLE : Look.of(course.channel(), false),
                 known.stream().mapToDouble(Course.Point::days).toArray(),
                 known.stream().mapToDouble(p -> p.figure().value()).toArray(),
                 known.stream().mapToInt(p -> Numbers.decimals(p.figure().uncertainty())).toArray());
     }
 
-    private static DataTable table(History history, String name, List<Course> courses) {
-        List<String> heads = new ArrayList<>(List.of("Session"));
+    private DataTable table(History history, String name, List<Course> courses) {
+        List<String> heads = new ArrayList<>(List.of(words.say("history.column-session")));
         courses.forEach(
-                c -> heads.add(c.channel() == null ? "Value" : Words.sentence(c.channel())));
+                c ->
+                        heads.add(
+                                c.channel() == null
+                                        ? words.say("history.column-value")
+                                        : words.sentence(words.channel(c.channel()))));
         List<List<String>> rows =
                 IntStream.range(0, history.sessions().size())
                         .mapToObj(
                                 i -> {
                                     List<String> row = new ArrayList<>();
-                                    row.add(Words.moment(history.sessions().get(i).madeAt()));
+                                    row.add(words.moment(history.sessions().get(i).madeAt()));
                                     courses.forEach(
                                             c ->
                                                     row.add(
-                                                            Numbers.full(
+                                                            words.full(
                                                                     c.points().get(i).figure(),
                                                                     c.signed())));
                                     return row;
                                 })
                         .toList();
-        return new DataTable(name + " by session", heads, rows);
+        return new DataTable(words.say("history.by-session", name), heads, rows);
     }
 }

@@ -2,7 +2,6 @@ package offtape.report.render;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
@@ -18,11 +17,12 @@ import offtape.report.result.Results;
 /**
  * The curves of two sessions on top of each other.
  *
- * @param words for the two
+ * @param words in the reader's language
+ * @param pair what the two are called
  * @param before the first session
  * @param after the second session
  */
-record PairCharts(PairWords words, Results before, Results after) {
+record PairCharts(Wording words, PairWords pair, Results before, Results after) {
 
     /** Longer names are cut where a curve is labelled. */
     static final int MOST_LETTERS = 16;
@@ -31,20 +31,18 @@ record PairCharts(PairWords words, Results before, Results after) {
     private record Dated<T>(T curve, boolean isBefore) {}
 
     private String label(String channel, boolean isBefore) {
-        PairWords brief = words.brief(MOST_LETTERS);
-        String which = isBefore ? brief.first() : brief.second();
-        return Words.sentence(channel)
-                + (words.areMachines() ? ", " + which : " " + which.toLowerCase(Locale.ROOT));
+        String curve = words.sentence(words.channel(channel));
+        if (!pair.areMachines()) {
+            return words.say(isBefore ? "pair.curve-before" : "pair.curve-after", curve);
+        }
+        PairWords brief = pair.brief(MOST_LETTERS);
+        return words.say("pair.curve-of", curve, isBefore ? brief.first() : brief.second());
     }
 
     /** The first session is drawn in the second look: thin, behind what holds now. */
     private Chart.Sides sides() {
-        PairWords brief = words.brief(MOST_LETTERS);
+        PairWords brief = pair.brief(MOST_LETTERS);
         return new Chart.Sides(brief.first(), brief.second());
-    }
-
-    private String title(String what) {
-        return what + (words.areMachines() ? " of both machines" : " before and after");
     }
 
     /** The response at the lowest sweep level of each session. */
@@ -55,27 +53,27 @@ record PairCharts(PairWords words, Results before, Results after) {
                         .toList();
         List<Response> bare = curves.stream().map(Dated::curve).toList();
         if (curves.isEmpty()) {
-            return section("response", "Frequency response", "Neither session holds a sweep.");
+            return section("response", words.say("pair.response"), words.say("pair.no-sweep"));
         }
-        String caption =
-                "The response of both sessions at their lowest sweep level; the line at −3 dB marks"
-                        + " the edges. "
-                        + moved(Headline.UPPER_EDGE);
+        String caption = words.say("pair.response-caption") + " " + moved(Headline.UPPER_EDGE);
         Chart chart =
                 Chart.of(
                                 "response-pair",
-                                title("Frequency response"),
+                                words.say(
+                                        pair.areMachines()
+                                                ? "pair.response-machines"
+                                                : "pair.response-served"),
                                 caption,
                                 ResponseSection.frequencyAxis(bare),
                                 ResponseSection.levelAxis(bare),
                                 curves.stream().map(this::series).toList())
                         .withRules(List.of(new Chart.Rule(-3, "−3 dB")))
                         .withSides(sides());
-        Markup body = Section.figure(caption, List.of(chart));
+        Markup body = Section.figure(words, caption, List.of(chart));
         List<String> heads =
                 curves.stream().map(d -> label(d.curve().channel(), d.isBefore())).toList();
-        body.add(ResponseTable.of(bare, heads).folded());
-        return new Section("response", "Frequency response", body);
+        body.add(ResponseTable.of(bare, heads).folded(words));
+        return new Section("response", words.say("pair.response"), body);
     }
 
     private Series series(Dated<Response> dated) {
@@ -92,19 +90,14 @@ record PairCharts(PairWords words, Results before, Results after) {
                         .toList();
         List<Distortion> bare = ladders.stream().map(Dated::curve).toList();
         if (ladders.isEmpty()) {
-            return section(
-                    "distortion",
-                    "Distortion and level",
-                    "Neither session holds a ladder of tones.");
+            return section("distortion", words.say("pair.distortion"), words.say("pair.no-ladder"));
         }
-        String caption =
-                "The third harmonic against record level; further right is louder before the tape"
-                        + " distorts. "
-                        + moved(Headline.LEVEL_AT_K3);
+        String caption = words.say("pair.k3-caption") + " " + moved(Headline.LEVEL_AT_K3);
         Chart chart =
                 Chart.of(
                                 "k3-pair",
-                                title("Third harmonic (K3)"),
+                                words.say(
+                                        pair.areMachines() ? "pair.k3-machines" : "pair.k3-served"),
                                 caption,
                                 DistortionCharts.recordAxis(bare),
                                 DistortionCharts.k3Axis(bare),
@@ -120,13 +113,19 @@ record PairCharts(PairWords words, Results before, Results after) {
                                         .toList())
                         .withRules(DistortionCharts.k3Rules())
                         .withSides(sides());
-        Markup body = Section.figure(caption, List.of(chart)).add(k3Table(ladders).folded());
-        return new Section("distortion", "Distortion and level", body);
+        Markup body =
+                Section.figure(words, caption, List.of(chart)).add(k3Table(ladders).folded(words));
+        return new Section("distortion", words.say("pair.distortion"), body);
     }
 
     private DataTable k3Table(List<Dated<Distortion>> ladders) {
-        List<String> heads = new ArrayList<>(List.of("Record level, dB"));
-        ladders.forEach(d -> heads.add(label(d.curve().channel(), d.isBefore()) + ", %"));
+        List<String> heads = new ArrayList<>(List.of(words.say("pair.column-level")));
+        ladders.forEach(
+                d ->
+                        heads.add(
+                                words.say(
+                                        "pair.column-percent",
+                                        label(d.curve().channel(), d.isBefore()))));
         List<List<String>> rows =
                 ladders.stream()
                         .flatMap(d -> d.curve().steps().stream())
@@ -135,24 +134,24 @@ record PairCharts(PairWords words, Results before, Results after) {
                         .sorted()
                         .map(level -> k3Row(ladders, level))
                         .toList();
-        return new DataTable("K3 against record level", List.copyOf(heads), rows);
+        return new DataTable(words.say("pair.k3-table"), List.copyOf(heads), rows);
     }
 
-    private static List<String> k3Row(List<Dated<Distortion>> ladders, double levelDb) {
-        List<String> cells = new ArrayList<>(List.of(Numbers.signed(levelDb, 1)));
+    private List<String> k3Row(List<Dated<Distortion>> ladders, double levelDb) {
+        List<String> cells = new ArrayList<>(List.of(words.signed(levelDb, 1)));
         for (Dated<Distortion> dated : ladders) {
             cells.add(
                     dated.curve().steps().stream()
                             .filter(s -> s.recordLevelDb() == levelDb && s.k3Percent() != null)
                             .findFirst()
-                            .map(s -> Numbers.decimal(s.k3Percent(), 3))
+                            .map(s -> words.decimal(s.k3Percent(), 3))
                             .orElse(DataTable.NOTHING));
         }
         return List.copyOf(cells);
     }
 
-    private static Section section(String id, String heading, String text) {
-        return new Section(id, heading, Section.paragraph(text));
+    private Section section(String id, String heading, String text) {
+        return new Section(id, heading, Section.paragraph(words, text));
     }
 
     private <T> List<Dated<T>> both(BiFunction<Results, String, Optional<T>> find) {
@@ -177,17 +176,27 @@ record PairCharts(PairWords words, Results before, Results after) {
             if (from.isKnown() && to.isKnown()) {
                 parts.add(
                         moved(
-                                Numbers.value(from, first.signed()),
-                                Numbers.value(to, first.signed()),
+                                words.value(from, first.signed()),
+                                words.value(to, first.signed()),
                                 Find.CHANNELS.get(c)));
             }
         }
-        String of = words.areMachines() ? ", " + words.first() + " against " + words.second() : "";
-        return parts.isEmpty() ? "" : name + of + ": " + Words.list(parts) + ".";
+        if (parts.isEmpty()) {
+            return "";
+        }
+        String figure = words.told(name);
+        return pair.areMachines()
+                ? words.say(
+                        "pair.moved-machines",
+                        figure,
+                        pair.first(),
+                        pair.second(),
+                        words.list(parts))
+                : words.say("pair.moved-served", figure, words.list(parts));
     }
 
     private String moved(String from, String to, String channel) {
-        String both = words.areMachines() ? from + " against " + to : "from " + from + " to " + to;
-        return both + " on the " + channel + " channel";
+        return words.say(
+                (pair.areMachines() ? "pair.against-" : "pair.from-to-") + channel, from, to);
     }
 }

@@ -10,51 +10,60 @@ import offtape.report.compare.FaultChange.Outcome;
 import offtape.report.compare.PairWords;
 import offtape.report.fault.Likelihood;
 
-/** Which faults went, stayed and came, or which of two machines has which. */
-final class PairFaults {
-
-    private PairFaults() {}
+/**
+ * Which faults went, stayed and came, or which of two machines has which.
+ *
+ * @param words in the reader's language
+ * @param pair what the two are called
+ */
+record PairFaults(Wording words, PairWords pair) {
 
     /** The section. */
-    static Section of(Comparison comparison) {
-        PairWords words = PairWords.of(comparison);
+    Section of(Comparison comparison) {
         Markup body = new Markup();
         if (comparison.faults().isEmpty()) {
-            body.add(Section.paragraph(words.noFaults(comparison.decision())));
+            body.add(Section.paragraph(words, pair.noFaults(comparison.decision())));
         } else {
-            body.add(table(comparison, words.brief(PairPage.MOST_LETTERS)).open());
-            reasons(comparison).forEach(r -> body.add(Section.paragraph(r)));
-            body.add(Section.paragraph(rule(words)));
+            body.add(table(comparison, pair.brief(PairPage.MOST_LETTERS)).open());
+            reasons(comparison).forEach(r -> body.add(Section.paragraph(words, r)));
+            body.add(Section.paragraph(words, rule()));
         }
-        return new Section("faults", "Likely faults", body);
+        return new Section("faults", words.say("pair.faults"), body);
     }
 
-    private static DataTable table(Comparison comparison, PairWords words) {
+    /** Its name and channel. */
+    static String label(Wording words, FaultChange fault) {
+        String name = words.told(fault.name());
+        return fault.channel() == null
+                ? name
+                : words.say("pair.fault-of-channel", name, words.channel(fault.channel()));
+    }
+
+    private DataTable table(Comparison comparison, PairWords brief) {
         return new DataTable(
-                "Faults in both sessions",
+                words.say("pair.faults-table"),
                 List.of(
-                        "Fault",
-                        words.first(),
-                        words.second(),
-                        words.areMachines() ? "Which has it" : "What became of it"),
+                        words.say("pair.column-fault"),
+                        brief.first(),
+                        brief.second(),
+                        words.say(
+                                pair.areMachines() ? "pair.column-owner" : "pair.column-outcome")),
                 comparison.faults().stream()
                         .map(
                                 f ->
                                         List.of(
-                                                f.label(),
-                                                PairWords.likelihood(f, f.before()),
-                                                PairWords.likelihood(f, f.after()),
-                                                sign(f.outcome(), words)
-                                                        + "\u00a0"
-                                                        + words.outcome(f)))
+                                                label(words, f),
+                                                brief.likelihood(f, f.before()),
+                                                brief.likelihood(f, f.after()),
+                                                sign(f.outcome()) + "\u00a0" + brief.outcome(f)))
                         .toList());
     }
 
     /** A sign of its own for what is sure, what is not and what is not known, without colour. */
-    private static String sign(Outcome outcome, PairWords words) {
+    private String sign(Outcome outcome) {
         return switch (outcome) {
-            case WENT -> words.areMachines() ? "◄" : "○";
-            case CAME -> words.areMachines() ? "►" : "●";
+            case WENT -> pair.areMachines() ? "◄" : "○";
+            case CAME -> pair.areMachines() ? "►" : "●";
             case STAYED -> "●";
             case MAY_HAVE_GONE, MAY_HAVE_COME, MAY_HAVE_STAYED -> "≈";
             case CANNOT_BE_TOLD -> "?";
@@ -62,7 +71,7 @@ final class PairFaults {
     }
 
     /** Each reason once, with the faults that it holds for. */
-    private static List<String> reasons(Comparison comparison) {
+    private List<String> reasons(Comparison comparison) {
         Map<String, List<String>> byReason =
                 comparison.faults().stream()
                         .filter(f -> f.reason() != null)
@@ -71,21 +80,21 @@ final class PairFaults {
                                         FaultChange::reason,
                                         LinkedHashMap::new,
                                         Collectors.mapping(
-                                                FaultChange::label, Collectors.toList())));
+                                                f -> label(words, f), Collectors.toList())));
         return byReason.entrySet().stream()
-                .map(e -> String.join("; ", e.getValue()) + ": " + e.getKey())
+                .map(
+                        e ->
+                                words.say(
+                                        "pair.faults-reason",
+                                        String.join("; ", e.getValue()),
+                                        words.told(e.getKey())))
                 .toList();
     }
 
-    private static String rule(PairWords words) {
-        String likely = Likelihood.percent(Likelihood.LIKELY);
-        String told = Likelihood.percent(Likelihood.TOLD);
-        return "A fault counts as there from "
-                + likely
-                + " on and as not there under "
-                + told
-                + "; in between that is not sure"
-                + (words.areMachines() ? "." : ", nor what became of it.")
-                + " The same fault on the other channel is another fault.";
+    private String rule() {
+        return words.say(
+                pair.areMachines() ? "pair.rule-machines" : "pair.rule-served",
+                Likelihood.percent(Likelihood.LIKELY),
+                Likelihood.percent(Likelihood.TOLD));
     }
 }

@@ -12,32 +12,26 @@ import offtape.report.compare.FaultChange;
 import offtape.report.compare.FaultChange.Outcome;
 import offtape.report.compare.PairWords;
 
-/** What two sessions side by side come to: one sentence each. */
-final class PairFindings {
-
-    private final Comparison comparison;
-    private final PairWords words;
-
-    private PairFindings(Comparison comparison) {
-        this.comparison = comparison;
-        this.words = PairWords.of(comparison);
-    }
+/**
+ * What two sessions side by side come to: one sentence each.
+ *
+ * @param words in the reader's language
+ * @param pair what the two are called
+ * @param comparison of the two
+ */
+record PairFindings(Wording words, PairWords pair, Comparison comparison) {
 
     /** Decision, figures, faults, and how far these can be told. */
-    static List<String> of(Comparison comparison) {
-        return new PairFindings(comparison).sentences();
-    }
-
-    private List<String> sentences() {
+    List<String> sentences() {
         List<String> lines = new ArrayList<>();
         if (comparison.decision().differ()) {
-            lines.add(words.decisions(comparison.decision()));
+            lines.add(pair.decisions(comparison.decision()));
         }
         lines.addAll(figures());
         for (Outcome outcome : List.of(Outcome.WENT, Outcome.CAME, Outcome.STAYED)) {
             lines.addAll(faults(outcome));
         }
-        lines.addAll(comparison.notes());
+        comparison.notes().forEach(note -> lines.add(words.told(note)));
         lines.add(scatter());
         return lines;
     }
@@ -48,14 +42,11 @@ final class PairFindings {
         List<Change> worse = comparison.gone(Direction.WORSE);
         long known = comparison.changes().stream().filter(Change::isKnown).count();
         if (known == 0) {
-            lines.add("No headline figure is known in both sessions.");
+            lines.add(words.say("pair.none-known"));
         } else if (better.isEmpty() && worse.isEmpty()) {
             lines.add(
-                    "None of the "
-                            + known
-                            + " headline figures known in both sessions "
-                            + (words.areMachines() ? "differs" : "changed")
-                            + " by more than the uncertainty of the difference.");
+                    words.say(
+                            pair.areMachines() ? "pair.none-differs" : "pair.none-changed", known));
         }
         lines.addAll(named(Direction.BETTER, better));
         lines.addAll(named(Direction.WORSE, worse));
@@ -71,10 +62,17 @@ final class PairFindings {
                                         Change::name, LinkedHashMap::new, Collectors.toList()));
         String names =
                 byName.values().stream()
-                        .map(all -> all.size() > 1 ? all.get(0).name() : all.get(0).label())
+                        .map(
+                                all ->
+                                        FigureNames.of(
+                                                words,
+                                                all.get(0).name(),
+                                                all.size() > 1 ? null : all.get(0).channel()))
                         .collect(Collectors.joining("; "));
-        String head = Words.sentence(words.better(direction));
-        return changes.isEmpty() ? List.of() : List.of(head + ": " + names + ".");
+        String head = words.sentence(pair.better(direction));
+        return changes.isEmpty()
+                ? List.of()
+                : List.of(words.say("pair.moved-figures", head, names));
     }
 
     private List<String> faults(Outcome outcome) {
@@ -83,19 +81,21 @@ final class PairFindings {
         if (all.isEmpty()) {
             return List.of();
         }
-        String names = all.stream().map(FaultChange::label).collect(Collectors.joining("; "));
-        String head = words.outcome(all.get(0));
+        String names =
+                all.stream().map(f -> PairFaults.label(words, f)).collect(Collectors.joining("; "));
+        String head = pair.outcome(all.get(0));
         return List.of(
-                (words.areMachines() ? "Faults, " + head : "Faults " + head) + ": " + names + ".");
+                words.say(
+                        pair.areMachines() ? "pair.faults-machines" : "pair.faults-served",
+                        head,
+                        names));
     }
 
     private String scatter() {
-        return comparison.repeats() < 2
-                ? "How much the figures scatter from one measuring to the next is not known: measure "
-                        + (words.areMachines() ? "one of them " : "")
-                        + "twice with nothing done in between."
-                : "How much the figures scatter is taken from "
-                        + comparison.repeats()
-                        + " measurings with nothing done in between.";
+        if (comparison.repeats() >= 2) {
+            return words.say("pair.scatter", comparison.repeats());
+        }
+        return words.say(
+                pair.areMachines() ? "pair.scatter-unknown-machines" : "pair.scatter-unknown");
     }
 }

@@ -11,83 +11,100 @@ import offtape.report.result.Session;
 /**
  * Two sessions side by side: headline figures with their difference, faults, curves on top of each
  * other.
+ *
+ * @param words in the reader's language
+ * @param pair what the two are called
  */
-final class PairPage {
+record PairPage(Wording words, PairWords pair) {
 
     /** Longer names are cut where they head a column or stand in a cell. */
     static final int MOST_LETTERS = 24;
 
-    private PairPage() {}
-
     /** The page. */
-    static String of(Wording wording, Comparison comparison, Results before, Results after) {
-        PairWords words = PairWords.of(comparison);
+    static String of(Wording words, Comparison comparison, Results before, Results after) {
+        return new PairPage(words, PairWords.of(comparison, words.language()))
+                .page(comparison, before, after);
+    }
+
+    private String page(Comparison comparison, Results before, Results after) {
         Markup opening =
                 new Markup()
                         .open("header")
                         .line()
-                        .element("p", subject(words, before), "class", "sheet")
+                        .element("p", subject(before), "class", "sheet")
                         .line()
-                        .element("h1", words.title())
+                        .element("h1", pair.title())
                         .line()
-                        .element("p", identity(words, true, before), "class", "identity")
+                        .element("p", identity(true, before), "class", "identity")
                         .line()
-                        .element("p", identity(words, false, after), "class", "identity")
+                        .element("p", identity(false, after), "class", "identity")
                         .line();
-        PairFindings.of(comparison)
-                .forEach(f -> opening.element("p", Words.unbroken(f), "class", "findings").line());
-        opening.close("header").line().add(table(comparison, words.brief(MOST_LETTERS)).open());
-        PairCharts charts = new PairCharts(words, before, after);
+        new PairFindings(words, pair, comparison)
+                .sentences()
+                .forEach(f -> opening.element("p", words.unbroken(f), "class", "findings").line());
+        opening.close("header").line().add(table(comparison, pair.brief(MOST_LETTERS)).open());
+        PairCharts charts = new PairCharts(words, pair, before, after);
         return Page.of(
-                words.title() + " – Offtape report",
+                words,
+                words.say("pair.page-title", pair.title()),
                 opening,
-                List.of(PairFaults.of(comparison), charts.response(), charts.distortion()),
+                List.of(
+                        new PairFaults(words, pair).of(comparison),
+                        charts.response(),
+                        charts.distortion()),
                 List.of(before.session(), after.session()));
     }
 
-    private static String subject(PairWords words, Results results) {
-        if (!words.areMachines()) {
-            return "Two measurements side by side";
-        }
-        return Subject.of(results)
-                .words("Two machines side by side", "Two interfaces side by side");
+    private String subject(Results results) {
+        return words.say(
+                pair.areMachines()
+                        ? Subject.of(results).words("pair.two-machines", "pair.two-interfaces")
+                        : "pair.two-measurements");
     }
 
-    private static String identity(PairWords words, boolean isFirst, Results results) {
+    private String identity(boolean isFirst, Results results) {
         Session session = results.session();
-        boolean isNumbered = words.areNumbered(PairCharts.MOST_LETTERS);
-        String number = isFirst ? "First: " : "Second: ";
-        String name = isFirst ? words.first() : words.second();
-        String who =
-                words.areMachines()
-                        ? (isNumbered ? number : "") + name
-                        : name + ": " + Words.machine(session);
-        return who + ", " + Words.moment(session.madeAt()) + ". " + Words.description(session);
+        return words.say(
+                "pair.identity",
+                who(isFirst, session),
+                words.moment(session.madeAt()),
+                words.description(session));
     }
 
-    private static DataTable table(Comparison comparison, PairWords words) {
-        boolean machines = words.areMachines();
+    private String who(boolean isFirst, Session session) {
+        String name = isFirst ? pair.first() : pair.second();
+        if (!pair.areMachines()) {
+            return words.say("pair.who", name, words.machine(session));
+        }
+        boolean isNumbered = pair.areNumbered(PairCharts.MOST_LETTERS);
+        return isNumbered ? words.say(isFirst ? "pair.who-first" : "pair.who-second", name) : name;
+    }
+
+    private DataTable table(Comparison comparison, PairWords brief) {
         return new DataTable(
-                "Headline figures of both sessions",
+                words.say("pair.figures"),
                 List.of(
-                        "Figure",
-                        words.first(),
-                        words.second(),
-                        "Difference",
-                        machines ? "Which is better" : "Change"),
+                        words.say("pair.column-figure"),
+                        brief.first(),
+                        brief.second(),
+                        words.say("pair.column-difference"),
+                        words.say(
+                                pair.areMachines() ? "pair.column-better" : "pair.column-change")),
                 comparison.changes().stream()
                         .map(
                                 c ->
                                         List.of(
-                                                c.label(),
-                                                Numbers.full(c.before(), c.signed()),
-                                                Numbers.full(c.after(), c.signed()),
+                                                FigureNames.of(words, c.name(), c.channel()),
+                                                words.full(c.before(), c.signed()),
+                                                words.full(c.after(), c.signed()),
                                                 difference(c),
-                                                DirectionWords.of(c.direction(), words)))
+                                                DirectionWords.of(words, c.direction(), brief)))
                         .toList());
     }
 
-    private static String difference(Change c) {
-        return c.isKnown() ? Numbers.full(c.difference(), true) : "not known";
+    private String difference(Change c) {
+        return c.isKnown()
+                ? words.full(c.difference(), true)
+                : words.say("pair.difference-unknown");
     }
 }

@@ -66,7 +66,7 @@ public final class ReportWriter {
         }
         boolean machine = Subject.of(results) == Subject.MACHINE;
         if (machine) {
-            sections.add(SpeedSection.of(results, limits));
+            sections.add(new SpeedSection(words).of(results, limits));
         }
         sections.add(new DistortionSection(words).of(results, limits));
         sections.add(new NoiseSection(words).of(results));

@@ -46,10 +46,11 @@ final class SpeedCharts {
     }
 
     /** Deviation over time, an area between the extremes of each stretch. */
-    static Chart trace(Speed speed, String caption) {
+    static Chart trace(Wording words, Speed speed, String caption) {
         return trace(
+                words,
                 "speed-trace",
-                "Speed deviation over time",
+                words.say("speed.trace-title"),
                 speed.trace(),
                 decimals(speed.unweightedPeak()),
                 caption);
@@ -63,7 +64,13 @@ final class SpeedCharts {
     }
 
     /** As above, of any deviation, told with so many decimals. */
-    static Chart trace(String id, String title, SpeedTrace whole, int decimals, String caption) {
+    static Chart trace(
+            Wording words,
+            String id,
+            String title,
+            SpeedTrace whole,
+            int decimals,
+            String caption) {
         SpeedTrace trace = thinned(whole, MOST_STRETCHES);
         double reach =
                 DoubleStream.concat(
@@ -79,14 +86,22 @@ final class SpeedCharts {
                         id,
                         title,
                         caption,
-                        Axis.linear("Time, s", 0, Math.max(last, 1)),
-                        Axis.linear("Deviation from the mean, %", -limit, limit),
+                        Axis.linear(words.say("page.axis-time"), 0, Math.max(last, 1)),
+                        Axis.linear(words.say("speed.axis-deviation"), -limit, limit),
                         List.of(outline(trace)))
                 .withHeight(TRACE_HEIGHT)
                 .withTold(
                         List.of(
-                                edge("Highest", trace, trace.highestPercent(), decimals),
-                                edge("Lowest", trace, trace.lowestPercent(), decimals)));
+                                edge(
+                                        words.say("speed.highest"),
+                                        trace,
+                                        trace.highestPercent(),
+                                        decimals),
+                                edge(
+                                        words.say("speed.lowest"),
+                                        trace,
+                                        trace.lowestPercent(),
+                                        decimals)));
     }
 
     private static Series edge(String name, SpeedTrace trace, double[] percent, int decimals) {
@@ -133,7 +148,7 @@ final class SpeedCharts {
     }
 
     /** Peak deviation over rate with the strongest components named. */
-    static Chart spectrum(Speed speed, String caption) {
+    static Chart spectrum(Wording words, Speed speed, String caption) {
         double[] f = speed.spectrum().frequencyHz();
         double[] peak = speed.spectrum().peakPercent();
         double high =
@@ -147,23 +162,25 @@ final class SpeedCharts {
         double bottom = top / 500;
         return Chart.of(
                         "speed-spectrum",
-                        "Spectrum of the speed deviation",
+                        words.say("speed.spectrum-title"),
                         caption,
-                        rateAxis(f),
-                        Axis.oneTwoFive("Peak deviation, %", bottom, top),
+                        rateAxis(words, f),
+                        Axis.oneTwoFive(words.say("speed.axis-peak"), bottom, top),
                         List.of(Series.significant("", Look.WHOLE, f, peak, SPECTRUM_DIGITS)))
-                .withMarks(marks(speed.components()));
+                .withMarks(marks(words, speed.components()));
     }
 
-    private static Axis rateAxis(double[] f) {
+    private static Axis rateAxis(Wording words, double[] f) {
         double low = Arrays.stream(f).filter(v -> v > 0).min().orElseThrow();
         double high = Arrays.stream(f).max().orElseThrow();
         return Axis.oneTwoFive(
-                "Rate of the wavering, Hz", Math.max(0.1, Math.min(low, 0.2)), Math.max(high, 200));
+                words.say("page.axis-rate"),
+                Math.max(0.1, Math.min(low, 0.2)),
+                Math.max(high, 200));
     }
 
     /** The strongest lines. */
-    static List<Chart.Mark> marks(List<SpeedComponent> components) {
+    static List<Chart.Mark> marks(Wording words, List<SpeedComponent> components) {
         return components.stream()
                 .filter(c -> c.middleHz() > 0 && c.peakPercent() > 0)
                 .limit(LABELLED)
@@ -173,35 +190,38 @@ final class SpeedCharts {
                                         c.middleHz(),
                                         c.peakPercent(),
                                         Numbers.decimals(c.peakUncertaintyPercent()),
-                                        Words.isGiven(c.part())
-                                                ? shortened(c.part())
-                                                : Numbers.frequency(c.middleHz()),
+                                        Wording.isGiven(c.part())
+                                                ? shortened(words, c.part())
+                                                : words.frequency(c.middleHz()),
                                         Look.WHOLE,
                                         false))
                 .toList();
     }
 
-    private static String shortened(String part) {
-        String plain = part.replace(" harmonic", "");
+    private static String shortened(Wording words, String part) {
+        String plain = words.told(part).replace(" " + words.say("speed.harmonic"), "");
         return plain.length() <= LONGEST ? plain : plain.substring(0, LONGEST - 1) + "…";
     }
 
     /** The deviation over time in some thirty stretches. */
-    static DataTable traceTable(Speed speed) {
+    static DataTable traceTable(Wording words, Speed speed) {
         List<List<String>> rows = new ArrayList<>();
         if (hasTrace(speed)) {
             SpeedTrace trace = thinned(speed.trace(), TABLE_ROWS);
             for (int i = 0; i < trace.seconds().length; i++) {
                 rows.add(
                         List.of(
-                                Numbers.decimal(trace.seconds()[i], 1),
-                                Numbers.signed(trace.lowestPercent()[i], 3),
-                                Numbers.signed(trace.highestPercent()[i], 3)));
+                                words.decimal(trace.seconds()[i], 1),
+                                words.signed(trace.lowestPercent()[i], 3),
+                                words.signed(trace.highestPercent()[i], 3)));
             }
         }
         return new DataTable(
-                "deviation from the mean over time",
-                List.of("Middle of stretch, s", "Lowest, %", "Highest, %"),
+                words.say("speed.trace-table"),
+                List.of(
+                        words.say("speed.column-middle"),
+                        words.say("speed.column-lowest"),
+                        words.say("speed.column-highest")),
                 rows);
     }
 }

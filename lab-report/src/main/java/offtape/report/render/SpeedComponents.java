@@ -4,62 +4,70 @@ import java.util.List;
 import offtape.core.unit.Quantity;
 import offtape.report.result.SpeedComponent;
 
-/** The lines of the speed deviation in words and as a table. */
-final class SpeedComponents {
-
-    private SpeedComponents() {}
+/**
+ * The lines of the speed deviation in words and as a table.
+ *
+ * @param words in the reader's language
+ */
+record SpeedComponents(Wording words) {
 
     /** What stands out, for the caption of the spectrum. */
-    static String caption(List<SpeedComponent> components) {
+    String caption(List<SpeedComponent> components) {
         if (components.isEmpty()) {
-            return "No single rate of wavering stands out.";
+            return words.say("speed.nothing-stands-out");
         }
         List<String> parts =
-                components.stream().limit(SpeedCharts.LABELLED).map(SpeedComponents::told).toList();
-        return "What stands out: " + Words.list(parts) + ". " + hint(components);
+                components.stream().limit(SpeedCharts.LABELLED).map(this::told).toList();
+        return words.say("speed.stands-out", words.list(parts)) + " " + hint(components);
     }
 
-    private static String hint(List<SpeedComponent> components) {
-        return components.stream().anyMatch(c -> Words.isGiven(c.part()))
-                ? "A line has the name of each part whose rate and movement it fits."
-                : "A line that repeats at the rate of a rotating part points to that part; with the"
-                        + " dimensions of the transport lines are named.";
+    private String hint(List<SpeedComponent> components) {
+        return words.say(
+                components.stream().anyMatch(c -> Wording.isGiven(c.part()))
+                        ? "speed.lines-named"
+                        : "speed.lines-unnamed");
     }
 
-    private static String told(SpeedComponent c) {
-        String what =
-                Numbers.withUnit(Numbers.significant(c.peakPercent(), 2), "%")
-                        + " at "
-                        + Numbers.frequency(c.middleHz());
-        return Words.isGiven(c.part()) ? what + " (" + c.part() + ")" : what;
+    private String told(SpeedComponent c) {
+        String peak = Numbers.withUnit(words.significant(c.peakPercent(), 2), "%");
+        String rate = words.frequency(c.middleHz());
+        return Wording.isGiven(c.part())
+                ? words.say("speed.line-of-part", peak, rate, words.told(c.part()))
+                : words.say("speed.line", peak, rate);
     }
 
     /** Every line with its uncertainties. */
-    static DataTable table(String what, List<SpeedComponent> components) {
+    DataTable table(String what, List<SpeedComponent> components) {
         return new DataTable(
                 what,
-                List.of("Rate", "Peak", "Part", "Movement over the tone"),
-                components.stream().map(SpeedComponents::row).toList());
+                List.of(
+                        words.say("speed.column-rate"),
+                        words.say("speed.column-peak"),
+                        words.say("speed.column-part"),
+                        words.say("speed.column-movement")),
+                components.stream().map(this::row).toList());
     }
 
-    private static List<String> row(SpeedComponent c) {
+    private List<String> row(SpeedComponent c) {
         return List.of(
                 figure(c.frequencyHz(), "Hz", c.frequencyUncertaintyHz()),
                 figure(c.peakPercent(), "%", c.peakUncertaintyPercent()),
-                Words.isGiven(c.part()) ? c.part() : "not known",
+                Wording.isGiven(c.part()) ? words.told(c.part()) : words.say("speed.part-unknown"),
                 movement(c));
     }
 
-    private static String movement(SpeedComponent c) {
+    private String movement(SpeedComponent c) {
         if (!c.moves()) {
-            return "none seen";
+            return words.say("speed.movement-none");
         }
-        String to = "to " + figure(c.endFrequencyHz(), "Hz", c.frequencyUncertaintyHz());
-        return Words.isGiven(c.note()) ? to + ". " + c.note() : to;
+        String end = figure(c.endFrequencyHz(), "Hz", c.frequencyUncertaintyHz());
+        return Wording.isGiven(c.note())
+                ? words.say("speed.movement-noted", end, words.told(c.note()))
+                : words.say("speed.movement", end);
     }
 
-    private static String figure(double value, String unit, double uncertainty) {
-        return Numbers.full(Quantity.known(value, unit, uncertainty), false);
+    private String figure(double value, String unit, double uncertainty) {
+        return words.full(Quantity.known(value, unit, uncertainty), false);
     }
 
     /** The same as a file. */

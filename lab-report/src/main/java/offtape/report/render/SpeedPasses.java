@@ -3,7 +3,6 @@ package offtape.report.render;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import offtape.core.unit.Quantity;
@@ -14,70 +13,85 @@ import offtape.report.result.PassParts;
 import offtape.report.result.Passes;
 import offtape.report.result.Speed;
 
-/** Several replays of one recording: their readings, and what of them lies on the tape. */
-final class SpeedPasses {
+/**
+ * Several replays of one recording: their readings, and what of them lies on the tape.
+ *
+ * @param words in the reader's language
+ */
+record SpeedPasses(Wording words) {
 
     private static final String PERCENT = ", %";
 
-    /** A reading and how it is called. */
-    private record Reading(String name, Function<PassFigures, Quantity> of) {}
+    /**
+     * A reading.
+     *
+     * @param key of what a page calls it
+     * @param column what heads it in a file
+     */
+    private record Reading(String key, String column, Function<PassFigures, Quantity> of) {}
 
     private static final List<Reading> READINGS =
             List.of(
-                    new Reading("Weighted peak", PassFigures::weightedPeak),
-                    new Reading("Two sigma", PassFigures::weightedTwoSigma),
-                    new Reading("Weighted rms", PassFigures::weightedRms),
-                    new Reading("Unweighted peak", PassFigures::unweightedPeak),
-                    new Reading("Unweighted rms", PassFigures::unweightedRms),
-                    new Reading("Wow rms", PassFigures::wowRms),
-                    new Reading("Flutter rms", PassFigures::flutterRms),
-                    new Reading("American rms", PassFigures::americanRms));
-
-    private SpeedPasses() {}
+                    new Reading(
+                            "speed.pass-weighted-peak", "weighted peak", PassFigures::weightedPeak),
+                    new Reading("speed.pass-two-sigma", "two sigma", PassFigures::weightedTwoSigma),
+                    new Reading(
+                            "speed.pass-weighted-rms", "weighted rms", PassFigures::weightedRms),
+                    new Reading(
+                            "speed.pass-unweighted-peak",
+                            "unweighted peak",
+                            PassFigures::unweightedPeak),
+                    new Reading(
+                            "speed.pass-unweighted-rms",
+                            "unweighted rms",
+                            PassFigures::unweightedRms),
+                    new Reading("speed.pass-wow", "wow rms", PassFigures::wowRms),
+                    new Reading("speed.pass-flutter", "flutter rms", PassFigures::flutterRms),
+                    new Reading(
+                            "speed.pass-american-rms", "american rms", PassFigures::americanRms));
 
     /** What is to be said of the replays; nothing if there was one. */
-    static Markup of(Speed speed) {
+    Markup of(Speed speed) {
         Passes passes = speed.passes();
         if (passes == null) {
             return new Markup();
         }
         Markup out =
                 new Markup()
-                        .element("h3", "Replay by replay")
+                        .element("h3", words.say("speed.passes-heading"))
                         .line()
-                        .add(Section.paragraph(introduction(speed)))
+                        .add(Section.paragraph(words, introduction(speed)))
                         .add(readings(passes).open())
-                        .element("h3", "What lies on the tape and what the replay adds")
+                        .element("h3", words.say("speed.parts-heading"))
                         .line();
-        passes.notes().forEach(note -> out.add(Section.paragraph(note)));
+        passes.notes().forEach(note -> out.add(Section.paragraph(words, words.told(note))));
         out.add(parts(passes).open());
-        reasons(passes).forEach(reason -> out.add(Section.paragraph(reason)));
-        return out.add(lines(passes).folded());
+        reasons(passes).forEach(reason -> out.add(Section.paragraph(words, reason)));
+        return out.add(lines(passes).folded(words));
     }
 
-    private static String introduction(Speed speed) {
-        String text =
-                "Record and replay waver by themselves and fall together differently each time, so a"
-                        + " machine that recorded its own tape is replayed several times.";
+    private String introduction(Speed speed) {
+        String text = words.say("speed.passes-introduction");
         Quantity difference = speed.passDifference();
         if (difference == null || !difference.isKnown()) {
             return text;
         }
-        return text
-                + " The first replay ran at "
-                + Numbers.full(difference, true)
-                + " against the recording, provided one interface played and recorded; two sample"
-                + " clocks may differ by up to 0.02 %.";
+        return text + " " + words.say("speed.passes-difference", words.full(difference, true));
     }
 
     /** A row a reading, so that a few replays stand beside each other on any page. */
-    private static DataTable readings(Passes passes) {
+    private DataTable readings(Passes passes) {
         List<Pass> replays = passes.readings();
-        List<String> heads = new ArrayList<>(List.of("Reading"));
+        List<String> heads = new ArrayList<>(List.of(words.say("speed.column-reading")));
         replays.forEach(pass -> heads.add(pass.file()));
-        heads.addAll(List.of("Highest", "Mean", "Spread"));
+        heads.addAll(
+                List.of(
+                        words.say("speed.column-pass-highest"),
+                        words.say("speed.column-pass-mean"),
+                        words.say("speed.column-pass-spread")));
         List<List<String>> rows = new ArrayList<>();
-        List<String> speeds = new ArrayList<>(List.of("Mean speed" + PERCENT));
+        List<String> speeds =
+                new ArrayList<>(List.of(words.say("speed.pass-mean-speed") + PERCENT));
         replays.forEach(pass -> speeds.add(number(pass.rate(), true)));
         speeds.addAll(Collections.nCopies(3, DataTable.NOTHING));
         rows.add(speeds);
@@ -88,61 +102,68 @@ final class SpeedPasses {
                             Stream.of(passes.highest(), passes.mean(), passes.spread()));
             rows.add(
                     Stream.concat(
-                                    Stream.of(reading.name() + PERCENT),
+                                    Stream.of(words.say(reading.key()) + PERCENT),
                                     figures.map(f -> number(reading.of().apply(f), false)))
                             .toList());
         }
-        return new DataTable("Readings of each replay; spread is highest less lowest", heads, rows);
+        return new DataTable(words.say("speed.passes-table"), heads, rows);
     }
 
-    private static String number(Quantity figure, boolean signed) {
+    private String number(Quantity figure, boolean signed) {
         if (!figure.isKnown()) {
             return DataTable.NOTHING;
         }
-        return signed ? Numbers.signed(figure.value(), 3) : Numbers.decimal(figure.value(), 4);
+        return signed ? words.signed(figure.value(), 3) : words.decimal(figure.value(), 4);
     }
 
-    private static DataTable parts(Passes passes) {
+    private DataTable parts(Passes passes) {
         return new DataTable(
-                "Parts of the wavering",
-                List.of("Reading", "Written: repeats with the tape", "Read: added by a replay"),
+                words.say("speed.parts-table"),
                 List.of(
-                        part("Weighted rms", passes, PassParts::weightedRms),
-                        part("Unweighted rms, 0.2 to 200 Hz", passes, PassParts::unweightedRms),
-                        part("Wow rms, 0.2 to 6 Hz", passes, PassParts::wowRms),
-                        part("Flutter rms, 6 to 200 Hz", passes, PassParts::flutterRms)));
+                        words.say("speed.column-reading"),
+                        words.say("speed.column-written"),
+                        words.say("speed.column-read")),
+                List.of(
+                        part("speed.pass-weighted-rms", passes, PassParts::weightedRms),
+                        part("speed.row-unweighted-rms", passes, PassParts::unweightedRms),
+                        part("speed.row-wow", passes, PassParts::wowRms),
+                        part("speed.row-flutter", passes, PassParts::flutterRms)));
     }
 
-    private static List<String> part(
-            String name, Passes passes, Function<PassParts, Quantity> figure) {
+    private List<String> part(String key, Passes passes, Function<PassParts, Quantity> figure) {
         return List.of(
-                name, told(figure.apply(passes.written())), told(figure.apply(passes.read())));
+                words.say(key),
+                told(figure.apply(passes.written())),
+                told(figure.apply(passes.read())));
     }
 
-    private static String told(Quantity figure) {
-        return figure.isKnown() ? Numbers.full(figure, false) : "not told";
+    private String told(Quantity figure) {
+        return figure.isKnown() ? words.full(figure, false) : words.say("speed.not-told");
     }
 
     /** Why the parts of the table that are not told are not, the weighted one's reason first. */
-    private static List<String> reasons(Passes passes) {
+    private List<String> reasons(Passes passes) {
         return Stream.of(passes.written(), passes.read())
                 .flatMap(p -> Stream.of(p.weightedRms(), p.unweightedRms(), p.flutterRms()))
                 .filter(q -> !q.isKnown())
-                .map(q -> "Not told: " + q.reason())
+                .map(q -> words.say("speed.not-told-reason", words.told(q.reason())))
                 .limit(1)
                 .toList();
     }
 
-    private static DataTable lines(Passes passes) {
+    private DataTable lines(Passes passes) {
         return new DataTable(
-                "lines in both parts",
-                List.of("Rate", "Written, peak", "Read, peak"),
-                passes.lines().stream().map(SpeedPasses::row).toList());
+                words.say("speed.parts-lines"),
+                List.of(
+                        words.say("speed.column-rate"),
+                        words.say("speed.column-written-peak"),
+                        words.say("speed.column-read-peak")),
+                passes.lines().stream().map(this::row).toList());
     }
 
-    private static List<String> row(PassLine line) {
+    private List<String> row(PassLine line) {
         return List.of(
-                Numbers.frequency(line.frequencyHz()),
+                words.frequency(line.frequencyHz()),
                 told(line.writtenPeak()),
                 told(line.readPeak()));
     }
@@ -150,7 +171,7 @@ final class SpeedPasses {
     /** The same as a file: one row a replay, then the rows that sum them up. */
     static CsvTable csv(Speed speed) {
         List<String> heads = new ArrayList<>(List.of("row", "file", "mean speed (%)"));
-        READINGS.forEach(r -> heads.add(r.name().toLowerCase(Locale.ROOT) + " (%)"));
+        READINGS.forEach(r -> heads.add(r.column() + " (%)"));
         CsvTable table = new CsvTable(heads.toArray(String[]::new));
         Passes passes = speed == null ? null : speed.passes();
         if (passes == null) {

@@ -30,14 +30,16 @@ final class SpeedReadingsChart {
     }
 
     /** The chart. */
-    static Chart of(Speed speed, LimitLines limits, String caption) {
+    static Chart of(Wording words, Speed speed, LimitLines limits, String caption) {
         SpeedReadings readings = speed.readings();
         double[] seconds = readings.seconds();
-        Axis time = Axis.linear("Time, s", 0, Math.max(1, seconds[seconds.length - 1]));
-        Axis percent = percentAxis(readings, limits);
+        Axis time =
+                Axis.linear(
+                        words.say("page.axis-time"), 0, Math.max(1, seconds[seconds.length - 1]));
+        Axis percent = percentAxis(words, readings, limits);
         return Chart.of(
                         "speed-readings",
-                        "Wow and flutter over time",
+                        words.say("speed.readings-title"),
                         caption,
                         time,
                         percent,
@@ -49,18 +51,19 @@ final class SpeedReadingsChart {
                                         readings.weightedPeakPercent(),
                                         decimals(speed.weightedPeak()))))
                 .withHeight(HEIGHT)
-                .withBands(worst(speed.worstTenSeconds()))
+                .withBands(worst(words, speed.worstTenSeconds()))
                 .withLimits(limits.wowAndFlutter(time, percent));
     }
 
     /** Up to the limit, unless the readings lie so far below that they would be flat. */
-    private static Axis percentAxis(SpeedReadings readings, LimitLines limits) {
+    private static Axis percentAxis(Wording words, SpeedReadings readings, LimitLines limits) {
         double reading =
                 Math.max(Arrays.stream(readings.weightedPeakPercent()).max().orElse(0), 1e-4);
         double limit = limits.highestWow().orElse(0);
         double high = limit < FLAT * reading ? Math.max(reading, limit) : reading;
         double step = Axis.niceStep(high / 3);
-        return Axis.linear("Weighted peak, %", 0, step * Math.ceil(1.05 * high / step));
+        return Axis.linear(
+                words.say("speed.axis-weighted"), 0, step * Math.ceil(1.05 * high / step));
     }
 
     /** No reading is known better than the highest of them. */
@@ -70,18 +73,18 @@ final class SpeedReadingsChart {
                 : UNKNOWN_DECIMALS;
     }
 
-    private static List<Chart.Band> worst(WorstTenSeconds worst) {
+    private static List<Chart.Band> worst(Wording words, WorstTenSeconds worst) {
         return worst == null
                 ? List.of()
                 : List.of(
                         new Chart.Band(
                                 worst.fromSeconds(),
                                 worst.fromSeconds() + WORST_S,
-                                "worst ten seconds"));
+                                words.say("speed.worst-band")));
     }
 
     /** The reading over time in some thirty rows. */
-    static DataTable table(Speed speed) {
+    static DataTable table(Wording words, Speed speed) {
         List<List<String>> rows = new ArrayList<>();
         if (isThere(speed)) {
             double[] seconds = speed.readings().seconds();
@@ -92,13 +95,15 @@ final class SpeedReadingsChart {
                 double highest = Arrays.stream(percent, i, end).max().orElseThrow();
                 rows.add(
                         List.of(
-                                Numbers.decimal((seconds[i] + seconds[end - 1]) / 2, 1),
-                                Numbers.decimal(highest, 4)));
+                                words.decimal((seconds[i] + seconds[end - 1]) / 2, 1),
+                                words.decimal(highest, 4)));
             }
         }
         return new DataTable(
-                "weighted reading over time",
-                List.of("Middle of stretch, s", "Highest weighted peak, %"),
+                words.say("speed.readings-table"),
+                List.of(
+                        words.say("speed.column-middle"),
+                        words.say("speed.column-highest-weighted")),
                 rows);
     }
 }

@@ -8,87 +8,90 @@ import offtape.report.result.Results;
 import offtape.report.result.Speed;
 import offtape.report.result.WorstTenSeconds;
 
-/** How fast the tape runs and how steadily. */
-final class SpeedSection {
-
-    private SpeedSection() {}
+/**
+ * How fast the tape runs and how steadily.
+ *
+ * @param words in the reader's language
+ */
+record SpeedSection(Wording words) {
 
     /** The section. */
-    static Section of(Results results, LimitLines limits) {
-        Markup body =
-                Section.paragraph(
-                        "Does it run at the right speed, and does it keep it? A wrong mean speed"
-                                + " shifts every pitch; slow wavering (wow, below 6 Hz) is heard as"
-                                + " swaying, fast wavering (flutter) as roughness.");
+    Section of(Results results, LimitLines limits) {
+        Markup body = Section.paragraph(words, words.say("speed.question"));
         Speed speed = results.speed();
         if (speed == null) {
-            return new Section(
-                    "speed",
-                    "Speed",
-                    body.add(Section.paragraph("No steady tone was found in this recording.")));
+            return section(body.add(Section.paragraph(words, words.say("speed.no-tone"))));
         }
+        SpeedComponents lines = new SpeedComponents(words);
         if (speed.passes() != null) {
-            body.add(Section.paragraph(speed.passes().statement()));
+            body.add(Section.paragraph(words, words.told(speed.passes().statement())));
         }
-        speed.notes().forEach(note -> body.add(Section.paragraph(note)));
+        speed.notes().forEach(note -> body.add(Section.paragraph(words, words.told(note))));
         if (SpeedReadingsChart.isThere(speed)) {
             String caption = readingsCaption(speed);
-            body.add(
-                    Section.figure(
-                            caption, List.of(SpeedReadingsChart.of(speed, limits, caption))));
+            body.add(figure(caption, SpeedReadingsChart.of(words, speed, limits, caption)));
         }
         if (SpeedCharts.hasTrace(speed)) {
             String caption = traceCaption(speed);
-            body.add(Section.figure(caption, List.of(SpeedCharts.trace(speed, caption))));
+            body.add(figure(caption, SpeedCharts.trace(words, speed, caption)));
         }
         if (SpeedCharts.hasSpectrum(speed)) {
-            String caption = SpeedComponents.caption(speed.components());
-            Chart chart = SpeedCharts.spectrum(speed, caption);
-            body.add(Section.figure(caption, List.of(chart)));
-            body.add(ChartTable.of(chart).folded());
+            String caption = lines.caption(speed.components());
+            Chart chart = SpeedCharts.spectrum(words, speed, caption);
+            body.add(figure(caption, chart));
+            body.add(ChartTable.of(words, chart).folded(words));
         }
         body.add(readings(speed).open());
-        body.add(SpeedPasses.of(speed));
+        body.add(new SpeedPasses(words).of(speed));
         if (speed.transport() != null) {
-            TransportPart.add(body, speed.transport());
+            TransportPart.add(words, body, speed.transport());
         }
-        body.add(SpeedComponents.table("lines of the deviation", speed.components()).folded());
-        body.add(SpeedReadingsChart.table(speed).folded());
-        body.add(SpeedCharts.traceTable(speed).folded());
-        return new Section("speed", "Speed", body);
+        body.add(lines.table(words.say("speed.lines"), speed.components()).folded(words));
+        body.add(SpeedReadingsChart.table(words, speed).folded(words));
+        body.add(SpeedCharts.traceTable(words, speed).folded(words));
+        return section(body);
     }
 
-    private static String traceCaption(Speed speed) {
+    private Section section(Markup body) {
+        return new Section("speed", words.say("speed.heading"), body);
+    }
+
+    private Markup figure(String caption, Chart chart) {
+        return Section.figure(words, caption, List.of(chart));
+    }
+
+    private String traceCaption(Speed speed) {
         List<String> sentences = new ArrayList<>();
         Quantity deviation = Find.figure(speed.deviation());
         Quantity drift = Find.figure(speed.drift());
-        sentences.add("Each stretch spans the lowest and the highest deviation from the mean.");
+        sentences.add(words.say("speed.trace-caption"));
         if (deviation.isKnown()) {
-            sentences.add("The mean itself is " + Numbers.full(deviation, true) + ".");
+            sentences.add(words.say("speed.trace-mean", words.full(deviation, true)));
         }
         if (drift.isKnown()) {
-            sentences.add("Slow drift covers " + Numbers.full(drift, false) + ".");
+            sentences.add(words.say("speed.trace-drift", words.full(drift, false)));
         }
         return String.join(" ", sentences);
     }
 
-    private static String readingsCaption(Speed speed) {
-        String what = "The weighted quasi-peak reading as a meter would show it.";
+    private String readingsCaption(Speed speed) {
+        String what = words.say("speed.readings-caption");
         WorstTenSeconds worst = speed.worstTenSeconds();
         if (worst == null || !worst.weightedPeak().isKnown()) {
             return what;
         }
         return what
-                + " The worst ten seconds begin at "
-                + Numbers.decimal(worst.fromSeconds(), 1)
-                + " s and reach "
-                + Numbers.full(worst.weightedPeak(), false)
-                + ".";
+                + " "
+                + words.say(
+                        "speed.readings-worst",
+                        words.decimal(worst.fromSeconds(), 1),
+                        words.full(worst.weightedPeak(), false));
     }
 
-    private static DataTable readings(Speed speed) {
+    private DataTable readings(Speed speed) {
+        SpeedTable table = new SpeedTable(words);
         return speed.transport() == null
-                ? SpeedTable.heard(speed)
-                : SpeedTable.both(speed, speed.transport());
+                ? table.heard(speed)
+                : table.both(speed, speed.transport());
     }
 }

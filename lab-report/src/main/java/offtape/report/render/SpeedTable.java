@@ -9,15 +9,15 @@ import offtape.report.result.Speed;
 import offtape.report.result.SpeedFloors;
 import offtape.report.result.TransportSpeed;
 
-/** The readings of speed as a table: as heard, and off tape the transport's own beside them. */
-final class SpeedTable {
+/**
+ * The readings of speed as a table: as heard, and off tape the transport's own beside them.
+ *
+ * @param words in the reader's language
+ */
+record SpeedTable(Wording words) {
 
     private static final SpeedFloors NO_FLOORS =
             new SpeedFloors(null, null, null, null, null, null, null, null);
-
-    private static final String CAPTION = "Speed, wow and flutter";
-
-    private SpeedTable() {}
 
     /**
      * A reading.
@@ -25,117 +25,112 @@ final class SpeedTable {
      * @param own the same of the transport itself, or null
      * @param floor what noise alone would read as heard, percent, or null
      */
-    private record Row(String name, Quantity heard, Quantity own, Double floor, boolean signed) {
+    private record Row(String name, Quantity heard, Quantity own, Double floor, boolean signed) {}
 
-        String figure() {
-            return Numbers.full(Find.figure(heard), signed);
-        }
+    private String figure(Row row) {
+        return words.full(Find.figure(row.heard()), row.signed());
+    }
 
-        String ownFigure() {
-            if (own == null) {
-                return DataTable.NOTHING;
-            }
-            return own.equals(heard) ? "the same" : Numbers.full(Find.figure(own), signed);
+    private String ownFigure(Row row) {
+        if (row.own() == null) {
+            return DataTable.NOTHING;
         }
+        return row.own().equals(row.heard())
+                ? words.say("speed.same")
+                : words.full(Find.figure(row.own()), row.signed());
+    }
 
-        String noise() {
-            return floor == null ? "–" : Numbers.significant(floor, 2);
-        }
+    private String noise(Row row) {
+        return row.floor() == null ? DataTable.NOTHING : words.significant(row.floor(), 2);
     }
 
     /** As heard in the return. */
-    static DataTable heard(Speed speed) {
+    DataTable heard(Speed speed) {
         return new DataTable(
-                CAPTION,
-                List.of("Reading", "Figure", "Noise alone, %"),
-                rows(speed, null).map(r -> List.of(r.name(), r.figure(), r.noise())).toList());
+                words.say("speed.table"),
+                List.of(
+                        words.say("speed.column-reading"),
+                        words.say("speed.column-figure"),
+                        words.say("speed.column-noise")),
+                rows(speed, null).map(r -> List.of(r.name(), figure(r), noise(r))).toList());
     }
 
     /** Both side by side. */
-    static DataTable both(Speed speed, TransportSpeed own) {
+    DataTable both(Speed speed, TransportSpeed own) {
         return new DataTable(
-                CAPTION,
+                words.say("speed.table"),
                 List.of(
-                        "Reading",
-                        "As heard in the return",
-                        "The transport's own",
-                        "Noise alone, %"),
+                        words.say("speed.column-reading"),
+                        words.say("speed.column-heard"),
+                        words.say("speed.column-own"),
+                        words.say("speed.column-noise")),
                 rows(speed, own)
-                        .map(r -> List.of(r.name(), r.figure(), r.ownFigure(), r.noise()))
+                        .map(r -> List.of(r.name(), figure(r), ownFigure(r), noise(r)))
                         .toList());
     }
 
-    private static Stream<Row> rows(Speed s, TransportSpeed own) {
+    private Stream<Row> rows(Speed s, TransportSpeed own) {
         SpeedFloors floor = Objects.requireNonNullElse(s.floors(), NO_FLOORS);
         boolean both = own != null;
         return Stream.of(
-                new Row("Mean deviation", s.deviation(), both ? own.deviation() : null, null, true),
                 new Row(
-                        "Drift, slower than 0.2 Hz",
-                        s.drift(),
-                        both ? own.drift() : null,
+                        words.say("speed.row-deviation"),
+                        s.deviation(),
+                        both ? own.deviation() : null,
                         null,
-                        false),
-                new Row(
-                        "Weighted peak (IEC 60386, DIN 45507)",
+                        true),
+                row("speed.row-drift", s.drift(), both ? own.drift() : null, null),
+                row(
+                        "speed.row-weighted-peak",
                         s.weightedPeak(),
                         both ? own.weightedPeak() : null,
-                        floor.weightedPeak(),
-                        false),
-                new Row(
-                        "Weighted, two sigma (AES6-2008)",
+                        floor.weightedPeak()),
+                row(
+                        "speed.row-two-sigma",
                         s.weightedTwoSigma(),
                         both ? own.weightedTwoSigma() : null,
-                        floor.weightedTwoSigma(),
-                        false),
-                new Row(
-                        "Weighted rms (Japanese practice, WRMS)",
+                        floor.weightedTwoSigma()),
+                row(
+                        "speed.row-weighted-rms",
                         s.weightedRms(),
                         both ? own.weightedRms() : null,
-                        floor.weightedRms(),
-                        false),
-                new Row(
-                        "Unweighted rms, 0.5 to 200 Hz (American practice)",
+                        floor.weightedRms()),
+                row(
+                        "speed.row-american-rms",
                         s.americanRms(),
                         both ? own.americanRms() : null,
-                        floor.americanRms(),
-                        false),
-                new Row(
-                        "Unweighted peak, 0.2 to 200 Hz",
+                        floor.americanRms()),
+                row(
+                        "speed.row-unweighted-peak",
                         s.unweightedPeak(),
                         both ? own.unweightedPeak() : null,
-                        floor.unweightedPeak(),
-                        false),
-                new Row(
-                        "Unweighted rms, 0.2 to 200 Hz",
+                        floor.unweightedPeak()),
+                row(
+                        "speed.row-unweighted-rms",
                         s.unweightedRms(),
                         both ? own.unweightedRms() : null,
-                        floor.unweightedRms(),
-                        false),
-                new Row(
-                        "Wow rms, 0.2 to 6 Hz",
-                        s.wowRms(),
-                        both ? own.wowRms() : null,
-                        floor.wowRms(),
-                        false),
-                new Row(
-                        "Flutter rms, 6 to 200 Hz",
+                        floor.unweightedRms()),
+                row("speed.row-wow", s.wowRms(), both ? own.wowRms() : null, floor.wowRms()),
+                row(
+                        "speed.row-flutter",
                         s.flutterRms(),
                         both ? own.flutterRms() : null,
-                        floor.flutterRms(),
-                        false),
+                        floor.flutterRms()),
                 new Row(scrape(s), s.scrapeFlutter(), null, floor.scrapeFlutter(), false));
     }
 
+    private Row row(String name, Quantity heard, Quantity own, Double floor) {
+        return new Row(words.say(name), heard, own, floor, false);
+    }
+
     /** Its band depends on the tone. */
-    private static String scrape(Speed s) {
+    private String scrape(Speed s) {
         double[] band = s.scrapeBandHz();
         return band == null || band.length != 2
-                ? "Scrape flutter rms, above 200 Hz"
-                : "Scrape flutter rms, "
-                        + Numbers.decimal(band[0], 0)
-                        + " to "
-                        + Numbers.decimal(band[1], 0)
-                        + " Hz";
+                ? words.say("speed.row-scrape")
+                : words.say(
+                        "speed.row-scrape-band",
+                        words.decimal(band[0], 0),
+                        words.decimal(band[1], 0));
     }
 }

@@ -29,17 +29,18 @@ final class TransportCharts {
     }
 
     /** Deviation over time. */
-    static Chart trace(TransportSpeed own, String caption) {
+    static Chart trace(Wording words, TransportSpeed own, String caption) {
         return SpeedCharts.trace(
+                words,
                 "transport-trace",
-                "Deviation of the transport itself over time",
+                words.say("speed.transport-trace-title"),
                 own.trace(),
                 SpeedCharts.decimals(own.unweightedPeak()),
                 caption);
     }
 
     /** Peak deviation over rate, with what is uncertain of it and what is not recovered shaded. */
-    static Chart spectrum(TransportSpeed own, String caption) {
+    static Chart spectrum(Wording words, TransportSpeed own, String caption) {
         TransportSpectrum s = own.spectrum();
         double high =
                 Math.max(
@@ -52,10 +53,10 @@ final class TransportCharts {
         double bottom = top / 500;
         return Chart.of(
                         "transport-spectrum",
-                        "Spectrum of the transport itself",
+                        words.say("speed.transport-spectrum-title"),
                         caption,
-                        Axis.oneTwoFive("Rate of the wavering, Hz", LOWEST_HZ, HIGHEST_HZ),
-                        Axis.oneTwoFive("Peak deviation, %", bottom, top),
+                        Axis.oneTwoFive(words.say("page.axis-rate"), LOWEST_HZ, HIGHEST_HZ),
+                        Axis.oneTwoFive(words.say("speed.axis-peak"), bottom, top),
                         List.of(
                                 reach(s, bottom / 10),
                                 Series.within(
@@ -65,7 +66,7 @@ final class TransportCharts {
                                         s.peakPercent(),
                                         s.uncertaintyPercent(),
                                         MOST_DECIMALS)))
-                .withMarks(SpeedCharts.marks(own.components()))
+                .withMarks(SpeedCharts.marks(words, own.components()))
                 .withBands(gaps(own.recoveredBands()));
     }
 

@@ -9,41 +9,35 @@ final class TransportPart {
     private TransportPart() {}
 
     /** Adds it to the section on speed. */
-    static void add(Markup body, TransportSpeed own) {
-        body.element("h3", "The transport itself").line();
-        body.add(
-                Section.paragraph(
-                        "Record and replay head heard the same tape a moment apart. Wavering that is"
-                                + " slow against that moment, or that swings just once or a whole"
-                                + " number of times in it, is written and read alike and hardly"
-                                + " heard; other wavering is heard up to twice as strong. The music"
-                                + " gets what is heard in the return; whoever repairs the machine"
-                                + " needs the transport's own."));
+    static void add(Wording words, Markup body, TransportSpeed own) {
+        body.element("h3", words.say("speed.transport-heading")).line();
+        body.add(Section.paragraph(words, words.say("speed.transport-introduction")));
         if (own.headDelay().isKnown()) {
             body.add(
                     Section.paragraph(
-                            "From record to replay head: "
-                                    + Numbers.full(own.headDelay(), false)
-                                    + ". "
-                                    + own.delayFound()));
+                            words,
+                            words.say(
+                                    "speed.transport-delay",
+                                    words.full(own.headDelay(), false),
+                                    words.told(own.delayFound()))));
         }
-        own.notes().forEach(note -> body.add(Section.paragraph(note)));
+        own.notes().forEach(note -> body.add(Section.paragraph(words, words.told(note))));
         if (TransportCharts.isThere(own)) {
-            String over = "The transport's own deviation, freed of what the two heads make of it.";
-            Chart trace = TransportCharts.trace(own, over);
-            body.add(Section.figure(over, List.of(trace)));
-            body.add(ChartTable.of(trace).folded());
+            SpeedComponents lines = new SpeedComponents(words);
+            String over = words.say("speed.transport-trace-caption");
+            Chart trace = TransportCharts.trace(words, own, over);
+            body.add(Section.figure(words, over, List.of(trace)));
+            body.add(ChartTable.of(words, trace).folded(words));
             String caption =
-                    SpeedComponents.caption(own.components())
-                            + " Shaded upright: rates that both heads hear alike and that are not"
-                            + " recovered. The area about the curve is how far it is uncertain.";
-            Chart spectrum = TransportCharts.spectrum(own, caption);
-            body.add(Section.figure(caption, List.of(spectrum)));
-            body.add(ChartTable.of(spectrum).folded());
+                    lines.caption(own.components())
+                            + " "
+                            + words.say("speed.transport-spectrum-caption");
+            Chart spectrum = TransportCharts.spectrum(words, own, caption);
+            body.add(Section.figure(words, caption, List.of(spectrum)));
+            body.add(ChartTable.of(words, spectrum).folded(words));
             body.add(
-                    SpeedComponents.table(
-                                    "lines of the transport's own deviation", own.components())
-                            .folded());
+                    lines.table(words.say("speed.transport-lines"), own.components())
+                            .folded(words));
         }
     }
 }

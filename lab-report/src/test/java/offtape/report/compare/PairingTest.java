@@ -2,6 +2,7 @@ package offtape.report.compare;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import offtape.core.text.Language;
 import offtape.report.result.Session;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -26,7 +27,9 @@ class PairingTest {
             })
     void namesTellWhetherTheseAreTwo(String first, String second, Pairing pairing, String title) {
         assertEquals(pairing, Pairing.of(named(first), named(second)));
-        assertEquals(title, PairWords.of(pairing, named(first), named(second)).title());
+        assertEquals(
+                title,
+                PairWords.of(pairing, named(first), named(second), Language.ENGLISH).title());
     }
 
     /** Forced upon names that are alike, the columns can still be told apart. */
@@ -36,7 +39,8 @@ class PairingTest {
         ", Unnamed machine (first), Unnamed machine (second)"
     })
     void machinesOfOneNameAreNumbered(String name, String first, String second) {
-        PairWords words = PairWords.of(Pairing.MACHINES, named(name), named(name));
+        PairWords words =
+                PairWords.of(Pairing.MACHINES, named(name), named(name), Language.ENGLISH);
         assertEquals(first, words.first());
         assertEquals(second, words.second());
         assertEquals("on " + second, words.onSecond());
