@@ -49,7 +49,7 @@ final class Conditions {
             notes.add(SAID.say("programmes-differ"));
         }
         if (!Objects.equals(before.tape(), after.tape())) {
-            notes.add(SAID.say("tapes-differ." + pairing.key()));
+            notes.add(SAID.say("tapes-differ-" + pairing.key()));
         }
         if (service && !Objects.equals(before.machineName(), after.machineName())) {
             notes.add(SAID.say("machines-differ"));
@@ -76,6 +76,6 @@ final class Conditions {
     }
 
     private static UnusableInputException unlike(String what, String before, String after) {
-        return new UnusableInputException(SAID.say("unlike." + what, before, after));
+        return new UnusableInputException(SAID.say("unlike-" + what, before, after));
     }
 }

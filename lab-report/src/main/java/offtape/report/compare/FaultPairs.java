@@ -114,10 +114,10 @@ final class FaultPairs {
     private static String reason(FaultNote note, Results results, String which) {
         Session session = results.session();
         if (results.verdict() == null || results.verdict().soundLikelihood() == null) {
-            return SAID.say("not-looked-for." + which);
+            return SAID.say("not-looked-for-" + which);
         }
         return note.showsIn(session.mode())
                 ? null
-                : SAID.say("cannot-show." + which, session.mode());
+                : SAID.say("cannot-show-" + which, session.mode());
     }
 }

@@ -63,7 +63,7 @@ record HistoryPage(Wording words) {
 
     private List<String> findings(History history) {
         List<String> lines = new ArrayList<>();
-        String since = history.servicedDays() == null ? "" : "-since-service";
+        String since = history.servicedDays() == null ? "overall" : "since-service";
         for (Direction direction : List.of(Direction.WORSE, Direction.BETTER)) {
             List<Course> gone =
                     history.courses().stream()
@@ -73,14 +73,14 @@ record HistoryPage(Wording words) {
                 lines.add(
                         words.say(
                                 (direction == Direction.WORSE
-                                                ? "history.getting-worse"
-                                                : "history.getting-better")
+                                                ? "history.getting-worse-"
+                                                : "history.getting-better-")
                                         + since,
                                 gone.stream().map(this::label).collect(Collectors.joining("; "))));
             }
         }
         if (lines.isEmpty()) {
-            lines.add(words.say("history.nothing-moves" + since));
+            lines.add(words.say("history.nothing-moves-" + since));
         }
         history.leftOut().forEach(reason -> lines.add(words.told(reason)));
         return lines;
