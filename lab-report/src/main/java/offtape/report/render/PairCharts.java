@@ -64,15 +64,15 @@ record PairCharts(Wording words, PairWords pair, Results before, Results after) 
                                                 ? "pair.response-machines"
                                                 : "pair.response-served"),
                                 caption,
-                                ResponseSection.frequencyAxis(bare),
-                                ResponseSection.levelAxis(bare),
+                                ResponseSection.frequencyAxis(words, bare),
+                                ResponseSection.levelAxis(words, bare),
                                 curves.stream().map(this::series).toList())
                         .withRules(List.of(new Chart.Rule(-3, "−3 dB")))
                         .withSides(sides());
         Markup body = Section.figure(words, caption, List.of(chart));
         List<String> heads =
                 curves.stream().map(d -> label(d.curve().channel(), d.isBefore())).toList();
-        body.add(ResponseTable.of(bare, heads).folded(words));
+        body.add(ResponseTable.of(words, bare, heads).folded(words));
         return new Section("response", words.say("pair.response"), body);
     }
 
@@ -99,8 +99,8 @@ record PairCharts(Wording words, PairWords pair, Results before, Results after) 
                                 words.say(
                                         pair.areMachines() ? "pair.k3-machines" : "pair.k3-served"),
                                 caption,
-                                DistortionCharts.recordAxis(bare),
-                                DistortionCharts.k3Axis(bare),
+                                DistortionCharts.recordAxis(words, bare),
+                                DistortionCharts.k3Axis(words, bare),
                                 ladders.stream()
                                         .map(
                                                 d ->
