@@ -30,6 +30,8 @@ public final class Translation {
     private static final String AND = " and ";
     private static final String TO = " to ";
     private static final String COMMA = ", ";
+    private static final String DASH = " – ";
+    private static final String STOPS = ".:;";
 
     private final Language language;
     private final Map<String, String> whole;
@@ -127,12 +129,12 @@ public final class Translation {
         return Optional.empty();
     }
 
-    /** Of several sentences each run that is known, the shortest first, from the left. */
+    /**
+     * Of several sentences each run that is known, the shortest first, from the left. Of what is in
+     * no run a known name before a dash, and known words before a stop.
+     */
     private String parts(String text) {
         String[] sentences = SENTENCE_END.split(text);
-        if (sentences.length == 1) {
-            return listed(text).orElse(text);
-        }
         List<String> out = new ArrayList<>();
         int from = 0;
         while (from < sentences.length) {
@@ -142,10 +144,41 @@ public final class Translation {
                 to++;
                 said = run(sentences, from, to);
             }
-            out.add(said.orElse(sentences[from]));
+            Optional<String> head = said.isPresent() ? Optional.empty() : head(sentences[from]);
+            if (head.isPresent()) {
+                out.add(head.get() + DASH.stripTrailing());
+                sentences[from] = rest(sentences[from]);
+                continue;
+            }
+            out.add(said.orElse(stopped(sentences[from])));
             from = said.isPresent() ? to : from + 1;
         }
         return String.join(" ", out);
+    }
+
+    /** What stands before a dash, if it is known. */
+    private Optional<String> head(String sentence) {
+        int dash = sentence.indexOf(DASH);
+        return dash < 0 ? Optional.empty() : phrase(sentence.substring(0, dash));
+    }
+
+    private static String rest(String sentence) {
+        return sentence.substring(sentence.indexOf(DASH) + DASH.length());
+    }
+
+    /** Known words with a stop behind them, or the sentence as it is. */
+    private String stopped(String sentence) {
+        int last = sentence.length() - 1;
+        if (last < 0 || STOPS.indexOf(sentence.charAt(last)) < 0) {
+            return sentence;
+        }
+        return phrase(sentence.substring(0, last))
+                .map(words -> words + sentence.charAt(last))
+                .orElse(sentence);
+    }
+
+    private Optional<String> phrase(String words) {
+        return known(words).or(() -> listed(words));
     }
 
     private Optional<String> run(String[] sentences, int from, int to) {
@@ -156,8 +189,7 @@ public final class Translation {
 
     /** Several things with commas and an {@code and}, if each of them is known. */
     private Optional<String> listed(String text) {
-        int and = text.lastIndexOf(AND);
-        if (and >= 0) {
+        for (int and = text.lastIndexOf(AND); and >= 0; and = text.lastIndexOf(AND, and - 1)) {
             Optional<String> last = item(text.substring(and + AND.length()));
             Optional<String> first = items(text.substring(0, and));
             if (first.isPresent() && last.isPresent()) {

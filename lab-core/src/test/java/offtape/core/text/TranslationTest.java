@@ -18,6 +18,20 @@ class TranslationTest {
     }
 
     @Test
+    void knownWordsAreFoundBeforeStopsAndDashes() {
+        assertEquals("links; rechts", GERMAN.of("left; right"));
+        assertEquals("links: 1,5 dB; rechts: 2,5 dB.", GERMAN.of("left: 1.5 dB; right: 2.5 dB."));
+        assertEquals("links – 1,5 dB.", GERMAN.of("left – 1.5 dB."));
+        assertEquals("links – 1,5 dB. rechts.", GERMAN.of("left – 1.5 dB. right."));
+        assertEquals("Deck 1.5 – left.", GERMAN.of("Deck 1.5 – left."));
+    }
+
+    @Test
+    void whatHoldsAnAndItselfMayStandInAList() {
+        assertEquals("links und rechts und beide", GERMAN.of("left and right and both"));
+    }
+
+    @Test
     void whatNoBundleKnowsStaysAsItIs() {
         assertEquals("Workshop 1.5 two-track", GERMAN.of("Workshop 1.5 two-track"));
         assertEquals("Nothing. Like this!", GERMAN.of("Nothing. Like this!"));

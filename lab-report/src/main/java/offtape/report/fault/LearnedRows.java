@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import offtape.core.text.Sentences;
 import offtape.report.fault.rank.Course;
 import offtape.report.fault.rank.Signatures;
 import offtape.report.fault.rank.Sound;
@@ -13,6 +14,8 @@ import offtape.report.fault.symptom.Symptoms;
 
 /** How each fault typically moves the figures, from its learned signature. */
 public final class LearnedRows {
+
+    private static final Sentences SAID = Sentences.near(LearnedRows.class);
 
     /** Severities between which changes are told: neither the slightest nor the grossest. */
     private static final double SLIGHT = 0.25;
@@ -74,16 +77,16 @@ public final class LearnedRows {
 
     private static String change(Symptom symptom, Course.Move move) {
         if (symptom.unit().isEmpty()) {
-            return "is seen";
+            return SAID.say("is-seen");
         }
         String slight = SymptomWords.value(symptom, move.at(SLIGHT));
         String strong = SymptomWords.value(symptom, move.at(STRONG));
         if (slight.equals(strong)) {
-            return slight + " " + symptom.unit();
+            return SymptomWords.amount(symptom, slight);
         }
         return symptom.joining() == Joining.SUM && symptom.unit().equals("dB")
-                ? signed(slight) + " to " + signed(strong) + " dB against a sound machine"
-                : slight + " to " + strong + " " + symptom.unit();
+                ? SAID.say("against-sound", signed(slight), signed(strong))
+                : SymptomWords.amount(symptom, slight + " to " + strong);
     }
 
     private static String signed(String number) {

@@ -20,7 +20,7 @@ import offtape.report.result.Session;
 final class Wording {
 
     /** The bundles beside this class; a key begins with the name of its bundle. */
-    static final List<String> BUNDLES = List.of("page");
+    static final List<String> BUNDLES = List.of("page", "session");
 
     private static final Pattern UNIT_AFTER_NUMBER =
             Pattern.compile("([0-9]) (dB|k?Hz|%|ms|s|cm/s|in/s)(?![A-Za-z])");
