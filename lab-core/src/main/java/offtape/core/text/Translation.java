@@ -130,8 +130,8 @@ public final class Translation {
     }
 
     /**
-     * Of several sentences each run that is known, the shortest first, from the left. Of what is in
-     * no run a known name before a dash, and known words before a stop.
+     * Of several sentences each run that is known, the shortest first, from the left. What is in no
+     * run is parted at a dash if one side of it is known, else said without its stop.
      */
     private String parts(String text) {
         String[] sentences = SENTENCE_END.split(text);
@@ -156,25 +156,31 @@ public final class Translation {
         return String.join(" ", out);
     }
 
-    /** What stands before a dash, if it is known. */
+    /** What stands before a dash, if that or what stands behind it is known. */
     private Optional<String> head(String sentence) {
         int dash = sentence.indexOf(DASH);
-        return dash < 0 ? Optional.empty() : phrase(sentence.substring(0, dash));
+        if (dash < 0) {
+            return Optional.empty();
+        }
+        String head = sentence.substring(0, dash);
+        String rest = rest(sentence);
+        boolean isRestKnown = !stopped(rest).equals(rest);
+        return phrase(head).or(() -> isRestKnown ? Optional.of(head) : Optional.empty());
     }
 
     private static String rest(String sentence) {
         return sentence.substring(sentence.indexOf(DASH) + DASH.length());
     }
 
-    /** Known words with a stop behind them, or the sentence as it is. */
+    /** Known words, perhaps with a stop behind them, or the sentence as it is. */
     private String stopped(String sentence) {
         int last = sentence.length() - 1;
-        if (last < 0 || STOPS.indexOf(sentence.charAt(last)) < 0) {
-            return sentence;
-        }
-        return phrase(sentence.substring(0, last))
-                .map(words -> words + sentence.charAt(last))
-                .orElse(sentence);
+        boolean isStopped = last > 0 && STOPS.indexOf(sentence.charAt(last)) >= 0;
+        Optional<String> words =
+                isStopped
+                        ? phrase(sentence.substring(0, last)).map(w -> w + sentence.charAt(last))
+                        : phrase(sentence);
+        return words.orElse(sentence);
     }
 
     private Optional<String> phrase(String words) {

@@ -21,14 +21,11 @@ class TranslationTest {
     void knownWordsAreFoundBeforeStopsAndDashes() {
         assertEquals("links; rechts", GERMAN.of("left; right"));
         assertEquals("links: 1,5 dB; rechts: 2,5 dB.", GERMAN.of("left: 1.5 dB; right: 2.5 dB."));
+        assertEquals("links: 1,5 dB; 2,5 dB", GERMAN.of("left: 1.5 dB; 2.5 dB"));
         assertEquals("links – 1,5 dB.", GERMAN.of("left – 1.5 dB."));
         assertEquals("links – 1,5 dB. rechts.", GERMAN.of("left – 1.5 dB. right."));
-        assertEquals("Deck 1.5 – left.", GERMAN.of("Deck 1.5 – left."));
-    }
-
-    @Test
-    void whatHoldsAnAndItselfMayStandInAList() {
-        assertEquals("links und rechts und beide", GERMAN.of("left and right and both"));
+        assertEquals("Deck 1.5 – links.", GERMAN.of("Deck 1.5 – left."));
+        assertEquals("Deck 1.5 – Nothing.", GERMAN.of("Deck 1.5 – Nothing."));
     }
 
     @Test
