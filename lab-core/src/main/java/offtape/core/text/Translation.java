@@ -100,7 +100,30 @@ public final class Translation {
         if (language == Language.ENGLISH || english == null || english.isBlank()) {
             return english;
         }
-        return known(english).orElseGet(() -> parts(english));
+        return known(english)
+                .or(() -> parted(english))
+                .or(() -> stopped(english))
+                .orElseGet(() -> parts(english));
+    }
+
+    /** A name, a dash and what is said of it in a sentence, if either is known. */
+    private Optional<String> parted(String text) {
+        int dash = text.indexOf(DASH);
+        if (dash < 0 || SENTENCE_END.matcher(text).find()) {
+            return Optional.empty();
+        }
+        String said = of(text.substring(0, dash)) + DASH + of(text.substring(dash + DASH.length()));
+        return Optional.of(said).filter(t -> !t.equals(text));
+    }
+
+    /** Known words with a stop behind them. */
+    private Optional<String> stopped(String text) {
+        int last = text.length() - 1;
+        if (STOPS.indexOf(text.charAt(last)) < 0 || SENTENCE_END.matcher(text).find()) {
+            return Optional.empty();
+        }
+        String words = text.substring(0, last);
+        return Optional.of(of(words)).filter(t -> !t.equals(words)).map(t -> t + text.charAt(last));
     }
 
     private Optional<String> known(String text) {
@@ -130,11 +153,14 @@ public final class Translation {
     }
 
     /**
-     * Of several sentences each run that is known, the shortest first, from the left. What is in no
-     * run is parted at a dash if one side of it is known, else said without its stop.
+     * Of several sentences each run that is known, the shortest first, from the left; what is said
+     * behind a dash on its own.
      */
     private String parts(String text) {
         String[] sentences = SENTENCE_END.split(text);
+        if (sentences.length == 1) {
+            return listed(text).orElse(text);
+        }
         List<String> out = new ArrayList<>();
         int from = 0;
         while (from < sentences.length) {
@@ -144,47 +170,19 @@ public final class Translation {
                 to++;
                 said = run(sentences, from, to);
             }
-            Optional<String> head = said.isPresent() ? Optional.empty() : head(sentences[from]);
-            if (head.isPresent()) {
-                out.add(head.get() + DASH.stripTrailing());
-                sentences[from] = rest(sentences[from]);
-                continue;
+            int dash = sentences[from].indexOf(DASH);
+            if (said.isPresent()) {
+                out.add(said.get());
+                from = to;
+            } else if (dash < 0) {
+                out.add(of(sentences[from]));
+                from++;
+            } else {
+                out.add(of(sentences[from].substring(0, dash)) + DASH.stripTrailing());
+                sentences[from] = sentences[from].substring(dash + DASH.length());
             }
-            out.add(said.orElse(stopped(sentences[from])));
-            from = said.isPresent() ? to : from + 1;
         }
         return String.join(" ", out);
-    }
-
-    /** What stands before a dash, if that or what stands behind it is known. */
-    private Optional<String> head(String sentence) {
-        int dash = sentence.indexOf(DASH);
-        if (dash < 0) {
-            return Optional.empty();
-        }
-        String head = sentence.substring(0, dash);
-        String rest = rest(sentence);
-        boolean isRestKnown = !stopped(rest).equals(rest);
-        return phrase(head).or(() -> isRestKnown ? Optional.of(head) : Optional.empty());
-    }
-
-    private static String rest(String sentence) {
-        return sentence.substring(sentence.indexOf(DASH) + DASH.length());
-    }
-
-    /** Known words, perhaps with a stop behind them, or the sentence as it is. */
-    private String stopped(String sentence) {
-        int last = sentence.length() - 1;
-        boolean isStopped = last > 0 && STOPS.indexOf(sentence.charAt(last)) >= 0;
-        Optional<String> words =
-                isStopped
-                        ? phrase(sentence.substring(0, last)).map(w -> w + sentence.charAt(last))
-                        : phrase(sentence);
-        return words.orElse(sentence);
-    }
-
-    private Optional<String> phrase(String words) {
-        return known(words).or(() -> listed(words));
     }
 
     private Optional<String> run(String[] sentences, int from, int to) {
