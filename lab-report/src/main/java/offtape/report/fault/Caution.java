@@ -29,7 +29,7 @@ public enum Caution {
 
     /** Plain sentences. */
     public String words() {
-        return SAID.say("caution." + key);
+        return SAID.say("caution-" + key);
     }
 
     /**

@@ -41,7 +41,7 @@ final class FaultWords {
     /** What mending takes, a sentence. */
     static String effort(FaultNote note) {
         return switch (note.effort()) {
-            case "clean", "adjust", "replace", "outside" -> SAID.say("effort." + note.effort());
+            case "clean", "adjust", "replace", "outside" -> SAID.say("effort-" + note.effort());
             default -> throw new IllegalArgumentException("no effort \"" + note.effort() + "\"");
         };
     }
@@ -69,7 +69,7 @@ final class FaultWords {
     }
 
     private static String quantity(String key) {
-        return SAID.say("quantity." + key);
+        return SAID.say("quantity-" + key);
     }
 
     private static String listed(List<String> words) {

@@ -42,7 +42,7 @@ public final class LearnedRows {
         List<SignatureRow> rows = new ArrayList<>();
         List<Course> courses = signatures.courses(code);
         for (Course course : courses) {
-            String form = courses.size() > 1 ? " (" + course.variant() + ")" : "";
+            boolean isOneOfSeveral = courses.size() > 1;
             Symptoms.all().stream()
                     .filter(s -> strength(course, s) >= MOVES)
                     .sorted(
@@ -53,12 +53,18 @@ public final class LearnedRows {
                             s ->
                                     rows.add(
                                             new SignatureRow(
-                                                    s.words() + form,
+                                                    isOneOfSeveral ? form(course, s) : s.words(),
                                                     change(
                                                             s,
                                                             course.move(s.key()).orElseThrow()))));
         }
         return rows;
+    }
+
+    /** A figure with the form of a fault that comes in several. */
+    private static String form(Course course, Symptom symptom) {
+        String key = course.variant().replace(",", "").replace(' ', '-');
+        return SAID.say("form-" + key, symptom.words());
     }
 
     /** By how many spreads of sound machines a figure moves at middling severity. */

@@ -50,7 +50,7 @@ final class CheckWords {
     }
 
     private static String plain(Verdict.Check check) {
-        return Judged.of(check).map(Judged::plain).orElseGet(() -> SAID.say("plain.some"));
+        return Judged.of(check).map(Judged::plain).orElseGet(() -> SAID.say("plain-some"));
     }
 
     /** No more digits than the uncertainty carries. */

@@ -70,12 +70,12 @@ enum Judged {
 
     /** The trade's name. */
     String words() {
-        return SAID.say("name." + key);
+        return SAID.say("name-" + key);
     }
 
     /** What it tells somebody who does not know the name, a clause that begins with "how". */
     String plain() {
-        return SAID.say("plain." + key);
+        return SAID.say("plain-" + key);
     }
 
     /** Unit of its limits. */

@@ -54,7 +54,11 @@ class GermanCausesTest {
                             FaultWords.effort(note))
                     .forEach(GermanCausesTest::assertGerman);
             FaultPage.of(note).sections().forEach(s -> assertGerman(s.heading()));
-            LearnedRows.of(note.code()).forEach(row -> assertGerman(row.change()));
+            for (SignatureRow row : LearnedRows.of(note.code())) {
+                assertGerman(row.figure());
+                assertGerman(row.change());
+                assertFalse(GERMAN.of(row.figure()).contains("channel"), row.figure());
+            }
         }
         Stream.of(Caution.values()).map(Caution::words).forEach(GermanCausesTest::assertGerman);
         DoubleStream.of(0.97, 0.85, 0.6, 0.3, 0.1)
