@@ -5,16 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import offtape.core.json.StrictJson;
-import offtape.core.text.Sentences;
 import offtape.reference.FaultFiles;
 
 /** What is known of all faults. */
 public final class FaultCatalogue {
 
-    private static final Sentences SAID = Sentences.near(FaultCatalogue.class);
-
     private static final StrictJson<FaultNote> JSON =
-            new StrictJson<>(FaultNote.class, SAID.say("file"));
+            new StrictJson<>(FaultNote.class, "what is known of a fault");
 
     /** Read once, when first asked for, and never changed. */
     private static final class Notes {

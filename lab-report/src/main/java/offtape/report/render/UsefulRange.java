@@ -2,7 +2,6 @@ package offtape.report.render;
 
 import java.util.List;
 import java.util.Optional;
-import offtape.core.text.Language;
 import offtape.core.unit.Quantity;
 import offtape.report.headline.Find;
 import offtape.report.result.Distortion;
@@ -44,12 +43,7 @@ record UsefulRange(double fromDb, double toDb) {
     }
 
     /** The range in words: {@code +1.2 dB to +5.8 dB}. */
-    String words(Wording words) {
-        return words.say("session.useful-range", words.level(fromDb), words.level(toDb));
-    }
-
-    /** The range in English words. */
     String words() {
-        return words(Wording.in(Language.ENGLISH));
+        return Numbers.level(fromDb) + " to " + Numbers.level(toDb);
     }
 }
