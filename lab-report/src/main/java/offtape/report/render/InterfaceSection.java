@@ -20,7 +20,7 @@ final class InterfaceSection {
                 new DataTable(
                                 words.say("session.interface-table"),
                                 List.of(
-                                        words.say("session.figure"),
+                                        words.say("session.interface-figure"),
                                         words.say("session.interface-channel"),
                                         words.say("session.interface-own"),
                                         words.say("session.interface-heard"),
