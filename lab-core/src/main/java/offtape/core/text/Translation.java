@@ -170,19 +170,40 @@ public final class Translation {
                 to++;
                 said = run(sentences, from, to);
             }
-            int dash = sentences[from].indexOf(DASH);
+            int dashed = from;
+            while (said.isEmpty() && dashed < sentences.length - 1 && !hasDash(sentences[dashed])) {
+                dashed++;
+            }
             if (said.isPresent()) {
                 out.add(said.get());
                 from = to;
-            } else if (dash < 0) {
+            } else if (hasDash(sentences[dashed]) && isHead(sentences, from, dashed)) {
+                out.add(of(head(sentences, from, dashed)) + DASH.stripTrailing());
+                int dash = sentences[dashed].indexOf(DASH);
+                sentences[dashed] = sentences[dashed].substring(dash + DASH.length());
+                from = dashed;
+            } else {
                 out.add(of(sentences[from]));
                 from++;
-            } else {
-                out.add(of(sentences[from].substring(0, dash)) + DASH.stripTrailing());
-                sentences[from] = sentences[from].substring(dash + DASH.length());
             }
         }
         return String.join(" ", out);
+    }
+
+    private static boolean hasDash(String sentence) {
+        return sentence.contains(DASH);
+    }
+
+    /** What stands before the first dash, which may hold colons itself. */
+    private static String head(String[] sentences, int from, int dashed) {
+        String text = String.join(" ", List.of(sentences).subList(from, dashed + 1));
+        return text.substring(0, text.indexOf(DASH));
+    }
+
+    /** Whether it is a name that is known, or all in one sentence. */
+    private boolean isHead(String[] sentences, int from, int dashed) {
+        String head = head(sentences, from, dashed);
+        return from == dashed || whole.containsKey(head) || byPattern(head).isPresent();
     }
 
     private Optional<String> run(String[] sentences, int from, int to) {
