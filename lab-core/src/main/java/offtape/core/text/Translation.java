@@ -14,6 +14,7 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * Says in a reader's language what results and exceptions say in English. A sentence is known again
@@ -164,27 +165,28 @@ public final class Translation {
         List<String> out = new ArrayList<>();
         int from = 0;
         while (from < sentences.length) {
+            int dashed = firstDash(sentences, from);
             int to = from + 1;
-            Optional<String> said = run(sentences, from, to);
-            while (said.isEmpty() && to < sentences.length) {
-                to++;
+            Optional<String> said = Optional.empty();
+            if (!isNamed(sentences, from, dashed)) {
                 said = run(sentences, from, to);
-            }
-            int dashed = from;
-            while (said.isEmpty() && dashed < sentences.length - 1 && !hasDash(sentences[dashed])) {
-                dashed++;
+                while (said.isEmpty() && to < sentences.length) {
+                    to++;
+                    said = run(sentences, from, to);
+                }
+                dashed = hasDash(sentences[from]) ? from : -1;
             }
             if (said.isPresent()) {
                 out.add(said.get());
                 from = to;
-            } else if (hasDash(sentences[dashed]) && isHead(sentences, from, dashed)) {
+            } else if (dashed < 0) {
+                out.add(of(sentences[from]));
+                from++;
+            } else {
                 out.add(of(head(sentences, from, dashed)) + DASH.stripTrailing());
                 int dash = sentences[dashed].indexOf(DASH);
                 sentences[dashed] = sentences[dashed].substring(dash + DASH.length());
                 from = dashed;
-            } else {
-                out.add(of(sentences[from]));
-                from++;
             }
         }
         return String.join(" ", out);
@@ -194,16 +196,28 @@ public final class Translation {
         return sentence.contains(DASH);
     }
 
+    private static int firstDash(String[] sentences, int from) {
+        return IntStream.range(from, sentences.length)
+                .filter(i -> hasDash(sentences[i]))
+                .findFirst()
+                .orElse(-1);
+    }
+
     /** What stands before the first dash, which may hold colons itself. */
     private static String head(String[] sentences, int from, int dashed) {
         String text = String.join(" ", List.of(sentences).subList(from, dashed + 1));
         return text.substring(0, text.indexOf(DASH));
     }
 
-    /** Whether it is a name that is known, or all in one sentence. */
-    private boolean isHead(String[] sentences, int from, int dashed) {
+    /** Whether a name that is known stands before the first dash, and the dash is of no pattern. */
+    private boolean isNamed(String[] sentences, int from, int dashed) {
+        if (dashed < 0) {
+            return false;
+        }
         String head = head(sentences, from, dashed);
-        return from == dashed || whole.containsKey(head) || byPattern(head).isPresent();
+        return !head.contains(". ")
+                && (whole.containsKey(head) || byPattern(head).isPresent())
+                && run(sentences, from, dashed + 1).isEmpty();
     }
 
     private Optional<String> run(String[] sentences, int from, int to) {
