@@ -14,6 +14,7 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * Says in a reader's language what results and exceptions say in English. A sentence is known again
@@ -31,6 +32,8 @@ public final class Translation {
     private static final String OR = " or ";
     private static final String TO = " to ";
     private static final String COMMA = ", ";
+    private static final String DASH = " – ";
+    private static final String STOPS = ".:;";
 
     private final Language language;
     private final Map<String, String> whole;
@@ -99,7 +102,30 @@ public final class Translation {
         if (language == Language.ENGLISH || english == null || english.isBlank()) {
             return english;
         }
-        return known(english).orElseGet(() -> parts(english));
+        return known(english)
+                .or(() -> parted(english))
+                .or(() -> stopped(english))
+                .orElseGet(() -> parts(english));
+    }
+
+    /** A name, a dash and what is said of it in a sentence, if either is known. */
+    private Optional<String> parted(String text) {
+        int dash = text.indexOf(DASH);
+        if (dash < 0 || SENTENCE_END.matcher(text).find()) {
+            return Optional.empty();
+        }
+        String said = of(text.substring(0, dash)) + DASH + of(text.substring(dash + DASH.length()));
+        return Optional.of(said).filter(t -> !t.equals(text));
+    }
+
+    /** Known words with a stop behind them. */
+    private Optional<String> stopped(String text) {
+        int last = text.length() - 1;
+        if (STOPS.indexOf(text.charAt(last)) < 0 || SENTENCE_END.matcher(text).find()) {
+            return Optional.empty();
+        }
+        String words = text.substring(0, last);
+        return Optional.of(of(words)).filter(t -> !t.equals(words)).map(t -> t + text.charAt(last));
     }
 
     private Optional<String> known(String text) {
@@ -144,7 +170,10 @@ public final class Translation {
         return Optional.empty();
     }
 
-    /** Of several sentences each run that is known, the shortest first, from the left. */
+    /**
+     * Of several sentences each run that is known, the shortest first, from the left; what is said
+     * behind a dash on its own.
+     */
     private String parts(String text) {
         String[] sentences = SENTENCE_END.split(text);
         if (sentences.length == 1) {
@@ -153,16 +182,59 @@ public final class Translation {
         List<String> out = new ArrayList<>();
         int from = 0;
         while (from < sentences.length) {
+            int dashed = firstDash(sentences, from);
             int to = from + 1;
-            Optional<String> said = run(sentences, from, to);
-            while (said.isEmpty() && to < sentences.length) {
-                to++;
+            Optional<String> said = Optional.empty();
+            if (!isNamed(sentences, from, dashed)) {
                 said = run(sentences, from, to);
+                while (said.isEmpty() && to < sentences.length) {
+                    to++;
+                    said = run(sentences, from, to);
+                }
+                dashed = hasDash(sentences[from]) ? from : -1;
             }
-            out.add(said.orElse(sentences[from]));
-            from = said.isPresent() ? to : from + 1;
+            if (said.isPresent()) {
+                out.add(said.get());
+                from = to;
+            } else if (dashed < 0) {
+                out.add(of(sentences[from]));
+                from++;
+            } else {
+                out.add(of(head(sentences, from, dashed)) + DASH.stripTrailing());
+                int dash = sentences[dashed].indexOf(DASH);
+                sentences[dashed] = sentences[dashed].substring(dash + DASH.length());
+                from = dashed;
+            }
         }
         return String.join(" ", out);
+    }
+
+    private static boolean hasDash(String sentence) {
+        return sentence.contains(DASH);
+    }
+
+    private static int firstDash(String[] sentences, int from) {
+        return IntStream.range(from, sentences.length)
+                .filter(i -> hasDash(sentences[i]))
+                .findFirst()
+                .orElse(-1);
+    }
+
+    /** What stands before the first dash, which may hold colons itself. */
+    private static String head(String[] sentences, int from, int dashed) {
+        String text = String.join(" ", List.of(sentences).subList(from, dashed + 1));
+        return text.substring(0, text.indexOf(DASH));
+    }
+
+    /** Whether a name that is known stands before the first dash, and the dash is of no pattern. */
+    private boolean isNamed(String[] sentences, int from, int dashed) {
+        if (dashed < 0) {
+            return false;
+        }
+        String head = head(sentences, from, dashed);
+        return !head.contains(". ")
+                && (whole.containsKey(head) || byPattern(head).isPresent())
+                && run(sentences, from, dashed + 1).isEmpty();
     }
 
     private Optional<String> run(String[] sentences, int from, int to) {
@@ -173,8 +245,7 @@ public final class Translation {
 
     /** Several things with commas and an {@code and}, if each of them is known. */
     private Optional<String> listed(String text) {
-        int and = text.lastIndexOf(AND);
-        if (and >= 0) {
+        for (int and = text.lastIndexOf(AND); and >= 0; and = text.lastIndexOf(AND, and - 1)) {
             Optional<String> last = item(text.substring(and + AND.length()));
             Optional<String> first = items(text.substring(0, and));
             if (first.isPresent() && last.isPresent()) {

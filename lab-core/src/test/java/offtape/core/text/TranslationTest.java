@@ -42,4 +42,15 @@ class TranslationTest {
     void englishIsLeftAlone() {
         assertEquals("0.5 Hz to 1.5 kHz", Translation.to(Language.ENGLISH).of("0.5 Hz to 1.5 kHz"));
     }
+
+    @Test
+    void knownWordsAreFoundBeforeStopsAndDashes() {
+        assertEquals("links; rechts", GERMAN.of("left; right"));
+        assertEquals("links: 1,5 dB; rechts: 2,5 dB.", GERMAN.of("left: 1.5 dB; right: 2.5 dB."));
+        assertEquals("links: 1,5 dB; 2,5 dB", GERMAN.of("left: 1.5 dB; 2.5 dB"));
+        assertEquals("links – 1,5 dB.", GERMAN.of("left – 1.5 dB."));
+        assertEquals("links – 1,5 dB. rechts.", GERMAN.of("left – 1.5 dB. right."));
+        assertEquals("Deck 1.5 – links.", GERMAN.of("Deck 1.5 – left."));
+        assertEquals("Deck 1.5 – Nothing.", GERMAN.of("Deck 1.5 – Nothing."));
+    }
 }

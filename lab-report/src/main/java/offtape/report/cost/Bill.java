@@ -3,6 +3,7 @@ package offtape.report.cost;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import offtape.core.text.Sentences;
 import offtape.report.fault.FaultNote;
 
 /**
@@ -24,6 +25,8 @@ public record Bill(
         double value,
         double margin,
         List<String> remarks) {
+
+    private static final Sentences SAID = Sentences.near(Bill.class);
 
     /** Whether the cost is in a sensible relation to the value. */
     public enum Worth {
@@ -95,20 +98,13 @@ public record Bill(
             List<String> typical, List<String> unpriced, boolean isPartUnknown) {
         List<String> remarks = new ArrayList<>();
         if (!typical.isEmpty()) {
-            remarks.add(
-                    "Hours are typical ones (common practice, no source), since the file of costs"
-                            + " gives none: "
-                            + String.join("; ", typical)
-                            + ".");
+            remarks.add(SAID.say("remark.typical", String.join("; ", typical)));
         }
         if (!unpriced.isEmpty()) {
-            remarks.add(
-                    "New parts come on top, since the file of costs gives no price: "
-                            + String.join("; ", unpriced)
-                            + ".");
+            remarks.add(SAID.say("remark.unpriced", String.join("; ", unpriced)));
         }
         if (isPartUnknown) {
-            remarks.add("What mends the failure without a known cause comes on top.");
+            remarks.add(SAID.say("remark.cause-unknown"));
         }
         return remarks;
     }
@@ -137,39 +133,55 @@ public record Bill(
     /** The sums and what follows from them, plain sentences. */
     public List<String> words() {
         List<String> words = new ArrayList<>();
-        words.add(
-                "Getting it right costs "
-                        + repairs.words(currency)
-                        + " ("
-                        + hours.words("hours of work")
-                        + "). With the "
-                        + money(paid)
-                        + " for the machine that is "
-                        + total().words(currency)
-                        + "; a good one is worth "
-                        + money(value)
-                        + (margin > 0 ? ", and " + money(margin) + " more is accepted." : "."));
+        words.add(costs() + " " + withMachine() + " " + worthOfAGoodOne());
         words.add(conclusion());
         words.addAll(remarks);
         return words;
     }
 
-    private String conclusion() {
-        return switch (worth()) {
-            case YES -> "Mending it is worth the money, even at the most.";
-            case LIKELY ->
-                    "Whether mending pays is not sure, since the range reaches beyond the value; in"
-                            + " its middle it does.";
-            case OPEN ->
-                    "How much more it becomes is not known: ask for a price before any work begins.";
-            case HARDLY ->
-                    "Whether mending pays is not sure, since the range begins below the value; in"
-                            + " its middle it does not.";
-            case NO -> "Mending it does not pay, even at the least.";
+    private String costs() {
+        String work = SAID.say("hours-of-work", hours.words());
+        String low = Span.number(repairs.low());
+        return switch (repairs.shape()) {
+            case LEAST -> SAID.say("costs.least", low, currency, work);
+            case EXACT -> SAID.say("costs.exact", low, currency, work);
+            case RANGE -> SAID.say("costs.range", low, Span.number(repairs.high()), currency, work);
         };
     }
 
-    private String money(double sum) {
-        return Span.number(sum) + " " + currency;
+    private String withMachine() {
+        Span total = total();
+        String machine = Span.number(paid);
+        String low = Span.number(total.low());
+        return switch (total.shape()) {
+            case LEAST -> SAID.say("total.least", machine, currency, low, currency);
+            case EXACT -> SAID.say("total.exact", machine, currency, low, currency);
+            case RANGE ->
+                    SAID.say(
+                            "total.range",
+                            machine,
+                            currency,
+                            low,
+                            Span.number(total.high()),
+                            currency);
+        };
+    }
+
+    private String worthOfAGoodOne() {
+        String good = Span.number(value);
+        return margin > 0
+                ? SAID.say("good-one.margin", good, currency, Span.number(margin), currency)
+                : SAID.say("good-one", good, currency);
+    }
+
+    private String conclusion() {
+        return SAID.say(
+                switch (worth()) {
+                    case YES -> "worth.yes";
+                    case LIKELY -> "worth.likely";
+                    case OPEN -> "worth.open";
+                    case HARDLY -> "worth.hardly";
+                    case NO -> "worth.no";
+                });
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.json.Range;
 import offtape.core.json.StrictJson;
+import offtape.core.text.Sentences;
 
 /**
  * What a machine costs and is worth, by the figures of its owner. No currency is built in: all sums
@@ -38,6 +39,8 @@ public record Economics(
         List<Repair> repairs,
         List<OtherRepair> otherRepairs) {
 
+    private static final Sentences SAID = Sentences.near(Economics.class);
+
     /** The value of {@code format}. */
     public static final String FORMAT = "offtape-economics";
 
@@ -45,7 +48,7 @@ public record Economics(
     public static final int VERSION = 1;
 
     private static final StrictJson<Economics> JSON =
-            new StrictJson<>(Economics.class, "a file of costs");
+            new StrictJson<>(Economics.class, SAID.say("file"));
 
     private static final int LONGEST_CURRENCY = 12;
 
@@ -55,31 +58,25 @@ public record Economics(
      * @throws UnusableInputException in a plain sentence
      */
     public Economics {
-        Range.require(
-                FORMAT.equals(format) && version == VERSION,
-                "A file of costs has the format \"" + FORMAT + "\" and the version 1.");
+        Range.require(FORMAT.equals(format) && version == VERSION, SAID.say("format", FORMAT));
         Range.require(
                 currency != null
                         && currency.matches("\\P{Cntrl}+")
                         && !currency.isBlank()
                         && currency.length() <= LONGEST_CURRENCY,
-                "A file of costs names its \"currency\" in at most 12 letters.");
-        Range.require(
-                paid != null && valueOfAGoodOne != null,
-                "A file of costs says what was \"paid\" (0 if nothing) and the"
-                        + " \"valueOfAGoodOne\".");
+                SAID.say("currency"));
+        Range.require(paid != null && valueOfAGoodOne != null, SAID.say("paid-and-value"));
         Range.within("paid", paid, 0, Amounts.MOST_MONEY, currency);
         Range.within("valueOfAGoodOne", valueOfAGoodOne, 0, Amounts.MOST_MONEY, currency);
         Range.within("margin", margin, 0, Amounts.MOST_MONEY, currency);
         Range.within("hourlyRate", hourlyRate, 0, Amounts.MOST_MONEY, currency);
         Range.require(
-                hourlyRate != null || Boolean.TRUE.equals(ownHoursFree),
-                "A file of costs gives the \"hourlyRate\", or says that \"ownHoursFree\" is true.");
+                hourlyRate != null || Boolean.TRUE.equals(ownHoursFree), SAID.say("hourly-rate"));
         repairs = Range.copy("repairs", repairs);
         otherRepairs = Range.copy("otherRepairs", otherRepairs);
         Range.require(
                 repairs.stream().map(Repair::fault).distinct().count() == repairs.size(),
-                "A fault has more than one entry in \"repairs\".");
+                SAID.say("fault-twice"));
     }
 
     /**

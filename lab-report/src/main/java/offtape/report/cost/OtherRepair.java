@@ -2,6 +2,7 @@ package offtape.report.cost;
 
 import offtape.core.fault.UnusableInputException;
 import offtape.core.json.Range;
+import offtape.core.text.Sentences;
 
 /**
  * Something that must be paid for whatever is found, such as a set of rubber parts or carriage.
@@ -15,15 +16,17 @@ import offtape.core.json.Range;
 public record OtherRepair(
         String name, Double partsLow, Double partsHigh, Double hoursLow, Double hoursHigh) {
 
+    private static final Sentences SAID = Sentences.near(OtherRepair.class);
+
     /**
      * Checks the figures; what is not given is nothing.
      *
      * @throws UnusableInputException in a plain sentence
      */
     public OtherRepair {
-        Range.require(name != null && !name.isBlank(), "An entry of otherRepairs has a \"name\".");
-        Amounts.check("parts", partsLow, partsHigh, Amounts.MOST_MONEY, "in money");
-        Amounts.check("hours", hoursLow, hoursHigh, Amounts.MOST_HOURS, "hours");
+        Range.require(name != null && !name.isBlank(), SAID.say("other-name"));
+        Amounts.check("parts", partsLow, partsHigh, Amounts.MOST_MONEY, SAID.say("in-money"));
+        Amounts.check("hours", hoursLow, hoursHigh, Amounts.MOST_HOURS, SAID.say("hours"));
     }
 
     /** Cost without work. */

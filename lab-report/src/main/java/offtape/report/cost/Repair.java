@@ -3,6 +3,7 @@ package offtape.report.cost;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.json.Nearest;
 import offtape.core.json.Range;
+import offtape.core.text.Sentences;
 import offtape.reference.FaultFiles;
 
 /**
@@ -23,6 +24,8 @@ public record Repair(
         Double hoursHigh,
         Boolean repairable) {
 
+    private static final Sentences SAID = Sentences.near(Repair.class);
+
     /**
      * Checks the figures.
      *
@@ -30,8 +33,8 @@ public record Repair(
      */
     public Repair {
         Range.require(FaultFiles.codes().contains(String.valueOf(fault)), unknown(fault));
-        Amounts.check("parts", partsLow, partsHigh, Amounts.MOST_MONEY, "in money");
-        Amounts.check("hours", hoursLow, hoursHigh, Amounts.MOST_HOURS, "hours");
+        Amounts.check("parts", partsLow, partsHigh, Amounts.MOST_MONEY, SAID.say("in-money"));
+        Amounts.check("hours", hoursLow, hoursHigh, Amounts.MOST_HOURS, SAID.say("hours"));
     }
 
     /** Whether it can be mended at all. */
@@ -40,14 +43,11 @@ public record Repair(
     }
 
     private static String unknown(String fault) {
-        return "\""
-                + fault
-                + "\" is no fault that is known."
+        return SAID.say("no-fault", fault)
                 + Nearest.to(String.valueOf(fault), FaultFiles.codes())
-                        .map(n -> " Perhaps \"" + n + "\" is meant.")
+                        .map(n -> " " + SAID.say("perhaps", n))
                         .orElse("")
-                + " Known are "
-                + String.join(", ", FaultFiles.codes())
-                + ".";
+                + " "
+                + SAID.say("known-faults", String.join(", ", FaultFiles.codes()));
     }
 }

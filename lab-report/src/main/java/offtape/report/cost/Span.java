@@ -1,6 +1,7 @@
 package offtape.report.cost;
 
 import java.util.Locale;
+import offtape.core.text.Sentences;
 
 /**
  * A sum of money or a time that is known between two ends.
@@ -9,6 +10,18 @@ import java.util.Locale;
  * @param high at most so much, or null if that is not known
  */
 public record Span(double low, Double high) {
+
+    private static final Sentences SAID = Sentences.near(Span.class);
+
+    /** How much of a span is known. */
+    enum Shape {
+        /** Both ends, and they are the same. */
+        EXACT,
+        /** Both ends. */
+        RANGE,
+        /** The lower end only. */
+        LEAST
+    }
 
     /** Nothing. */
     static final Span ZERO = new Span(0, 0.0);
@@ -34,13 +47,21 @@ public record Span(double low, Double high) {
         return (low + high) / 2;
     }
 
-    /** In words: {@code 20 EUR}, {@code 20 to 35.5 EUR}, {@code at least 20 EUR}. */
-    String words(String unit) {
-        String text =
-                high == null
-                        ? "at least " + number(low)
-                        : high == low ? number(low) : number(low) + " to " + number(high);
-        return text + " " + unit;
+    /** How much of it is known. */
+    Shape shape() {
+        if (high == null) {
+            return Shape.LEAST;
+        }
+        return high == low ? Shape.EXACT : Shape.RANGE;
+    }
+
+    /** In words without a unit: {@code 20}, {@code 20 to 35.5}, {@code at least 20}. */
+    String words() {
+        return switch (shape()) {
+            case LEAST -> SAID.say("at-least", number(low));
+            case EXACT -> number(low);
+            case RANGE -> number(low) + " to " + number(high);
+        };
     }
 
     /** With two decimals at most. */

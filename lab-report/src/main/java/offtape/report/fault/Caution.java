@@ -1,38 +1,25 @@
 package offtape.report.fault;
 
 import java.util.Arrays;
+import offtape.core.text.Sentences;
 
 /** What can hurt somebody, or a tape, in looking for a fault or mending it. */
 public enum Caution {
     /** Work inside the machine. */
-    MAINS(
-            "mains",
-            "Mains voltage can kill, and parts inside stay charged after the plug is pulled. Leave"
-                    + " work inside the machine to a qualified technician, and follow the rules of"
-                    + " your country."),
+    MAINS("mains"),
     /** Work near what turns. */
-    MOVING_TAPE(
-            "moving-tape",
-            "Keep fingers, hair and sleeves off reels, capstan and roller while they turn; clean and"
-                    + " look only when they stand still."),
+    MOVING_TAPE("moving-tape"),
     /** Demagnetising. */
-    DEMAGNETISER(
-            "demagnetiser",
-            "Switch the machine off and take every tape well away before a demagnetiser is switched"
-                    + " on: it erases what is near. Switch it on and off at arm's length from the"
-                    + " heads, and keep it away from pacemakers."),
+    DEMAGNETISER("demagnetiser"),
     /** Steady tones. */
-    TEST_TONE(
-            "test-tone",
-            "Turn monitors and headphones down before a test tone plays: a steady loud tone harms"
-                    + " ears and tweeters.");
+    TEST_TONE("test-tone");
+
+    private static final Sentences SAID = Sentences.near(Caution.class);
 
     private final String key;
-    private final String words;
 
-    Caution(String key, String words) {
+    Caution(String key) {
         this.key = key;
-        this.words = words;
     }
 
     /** As what is known of a fault names it. */
@@ -42,7 +29,7 @@ public enum Caution {
 
     /** Plain sentences. */
     public String words() {
-        return words;
+        return SAID.say("caution-" + key);
     }
 
     /**

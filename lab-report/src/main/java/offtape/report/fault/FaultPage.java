@@ -2,6 +2,7 @@ package offtape.report.fault;
 
 import java.util.ArrayList;
 import java.util.List;
+import offtape.core.text.Sentences;
 
 /**
  * What is known of one fault, in the order in which somebody at the machine reads it.
@@ -11,6 +12,8 @@ import java.util.List;
  * @param sections headed parts, none empty
  */
 public record FaultPage(String title, List<String> facts, List<Section> sections) {
+
+    private static final Sentences SAID = Sentences.near(FaultPage.class);
 
     /** Copies the lists so that the record cannot change. */
     public FaultPage {
@@ -55,24 +58,24 @@ public record FaultPage(String title, List<String> facts, List<Section> sections
      */
     public static FaultPage of(FaultNote note, List<SignatureRow> rows) {
         List<Section> sections = new ArrayList<>();
-        sections.add(section("What it does", FaultWords.moves(note)));
-        sections.add(section("The signature, as Offtape sees it", note.signature()));
+        sections.add(section(SAID.say("page.does"), FaultWords.moves(note)));
+        sections.add(section(SAID.say("page.signature"), note.signature()));
         if (!rows.isEmpty()) {
             sections.add(
                     new Section(
-                            "How it moves the figures",
+                            SAID.say("page.moves"),
                             List.of(),
                             rows.stream()
                                     .map(r -> new Entry(r.figure(), null, r.change()))
                                     .toList()));
         }
-        sections.add(new Section("What looks like it", List.of(), lookAlikes(note)));
-        sections.add(new Section("Cautions", FaultWords.cautions(note), List.of()));
-        sections.add(section("What to try first", note.first()));
-        sections.add(section("Repair", note.repair(), FaultWords.effort(note)));
-        sections.add(section("What it brings", note.gain()));
-        sections.add(section("How to be sure", note.confirm()));
-        sections.add(section("Where this is from", FaultWords.source(note)));
+        sections.add(new Section(SAID.say("page.unlike"), List.of(), lookAlikes(note)));
+        sections.add(new Section(SAID.say("page.cautions"), FaultWords.cautions(note), List.of()));
+        sections.add(section(SAID.say("page.first"), note.first()));
+        sections.add(section(SAID.say("page.repair"), note.repair(), FaultWords.effort(note)));
+        sections.add(section(SAID.say("page.gain"), note.gain()));
+        sections.add(section(SAID.say("page.confirm"), note.confirm()));
+        sections.add(section(SAID.say("page.source"), FaultWords.source(note)));
         return new FaultPage(
                 note.name(), List.of(FaultWords.channels(note), FaultWords.modes(note)), sections);
     }

@@ -2,40 +2,46 @@ package offtape.report.fault;
 
 import java.util.List;
 import java.util.Locale;
+import offtape.core.text.Sentences;
 
 /** The keys of what is known of a fault, in words. */
 final class FaultWords {
+
+    private static final Sentences SAID = Sentences.near(FaultWords.class);
 
     private FaultWords() {}
 
     /** Whom it concerns, a sentence. */
     static String channels(FaultNote note) {
-        return note.channels().equals("machine")
-                ? "It concerns the machine as a whole."
-                : "It may concern one channel or both.";
+        return SAID.say(
+                note.channels().equals("machine") ? "channels.machine" : "channels.one-or-both");
     }
 
     /** Which sessions can show it, a sentence. */
     static String modes(FaultNote note) {
-        return "Sessions that can show it: mode " + listed(note.modes(), "or") + ".";
+        List<String> modes = note.modes();
+        int last = modes.size() - 1;
+        return last < 1
+                ? SAID.say("modes.one", String.join("", modes))
+                : SAID.say(
+                        "modes.several",
+                        String.join(", ", modes.subList(0, last)),
+                        modes.get(last));
     }
 
     /** Which quantities of a limit it worsens, a sentence. */
     static String moves(FaultNote note) {
         return note.moves().isEmpty()
-                ? "It worsens none of the quantities that limits are set for."
-                : "It worsens "
-                        + listed(note.moves().stream().map(FaultWords::quantity).toList(), "and")
-                        + ".";
+                ? SAID.say("moves.none")
+                : SAID.say(
+                        "moves.some",
+                        listed(note.moves().stream().map(FaultWords::quantity).toList()));
     }
 
     /** What mending takes, a sentence. */
     static String effort(FaultNote note) {
         return switch (note.effort()) {
-            case "clean" -> "What usually mends it takes minutes and no parts.";
-            case "adjust" -> "What usually mends it takes time on the bench and no parts.";
-            case "replace" -> "What usually mends it takes parts.";
-            case "outside" -> "Usually nothing is wrong with the machine itself.";
+            case "clean", "adjust", "replace", "outside" -> SAID.say("effort-" + note.effort());
             default -> throw new IllegalArgumentException("no effort \"" + note.effort() + "\"");
         };
     }
@@ -63,23 +69,13 @@ final class FaultWords {
     }
 
     private static String quantity(String key) {
-        return switch (key) {
-            case "response" -> "the frequency response";
-            case "balance" -> "the balance of the channels";
-            case "interchannel-delay" -> "the delay between the channels";
-            case "crosstalk" -> "the crosstalk";
-            case "speed-deviation" -> "the speed deviation";
-            case "level-at-3-percent" -> "the record level at 3 % K3";
-            case "noise-distance" -> "the distance from unweighted noise to 3 % K3";
-            case "weighted-noise-distance" -> "the distance from A-weighted noise to 3 % K3";
-            default -> key.replace('-', ' ');
-        };
+        return SAID.say("quantity-" + key);
     }
 
-    private static String listed(List<String> words, String last) {
+    private static String listed(List<String> words) {
         int n = words.size();
         return n == 1
                 ? words.get(0)
-                : String.join(", ", words.subList(0, n - 1)) + " " + last + " " + words.get(n - 1);
+                : String.join(", ", words.subList(0, n - 1)) + " and " + words.get(n - 1);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import offtape.core.text.Sentences;
 import offtape.report.fault.rank.Course;
 import offtape.report.fault.rank.Signatures;
 import offtape.report.fault.rank.Sound;
@@ -13,6 +14,8 @@ import offtape.report.fault.symptom.Symptoms;
 
 /** How each fault typically moves the figures, from its learned signature. */
 public final class LearnedRows {
+
+    private static final Sentences SAID = Sentences.near(LearnedRows.class);
 
     /** Severities between which changes are told: neither the slightest nor the grossest. */
     private static final double SLIGHT = 0.25;
@@ -39,7 +42,7 @@ public final class LearnedRows {
         List<SignatureRow> rows = new ArrayList<>();
         List<Course> courses = signatures.courses(code);
         for (Course course : courses) {
-            String form = courses.size() > 1 ? " (" + course.variant() + ")" : "";
+            boolean isOneOfSeveral = courses.size() > 1;
             Symptoms.all().stream()
                     .filter(s -> strength(course, s) >= MOVES)
                     .sorted(
@@ -50,12 +53,18 @@ public final class LearnedRows {
                             s ->
                                     rows.add(
                                             new SignatureRow(
-                                                    s.words() + form,
+                                                    isOneOfSeveral ? form(course, s) : s.words(),
                                                     change(
                                                             s,
                                                             course.move(s.key()).orElseThrow()))));
         }
         return rows;
+    }
+
+    /** A figure with the form of a fault that comes in several. */
+    private static String form(Course course, Symptom symptom) {
+        String key = course.variant().replace(",", "").replace(' ', '-');
+        return SAID.say("form-" + key, symptom.words());
     }
 
     /** By how many spreads of sound machines a figure moves at middling severity. */
@@ -74,16 +83,16 @@ public final class LearnedRows {
 
     private static String change(Symptom symptom, Course.Move move) {
         if (symptom.unit().isEmpty()) {
-            return "is seen";
+            return SAID.say("is-seen");
         }
         String slight = SymptomWords.value(symptom, move.at(SLIGHT));
         String strong = SymptomWords.value(symptom, move.at(STRONG));
         if (slight.equals(strong)) {
-            return slight + " " + symptom.unit();
+            return SymptomWords.amount(symptom, slight);
         }
         return symptom.joining() == Joining.SUM && symptom.unit().equals("dB")
-                ? signed(slight) + " to " + signed(strong) + " dB against a sound machine"
-                : slight + " to " + strong + " " + symptom.unit();
+                ? SAID.say("against-sound", signed(slight), signed(strong))
+                : SymptomWords.amount(symptom, slight + " to " + strong);
     }
 
     private static String signed(String number) {

@@ -1,7 +1,11 @@
 package offtape.report.fault;
 
+import offtape.core.text.Sentences;
+
 /** How likely something is, in words with the figure. */
 public final class Likelihood {
+
+    private static final Sentences SAID = Sentences.near(Likelihood.class);
 
     /** From here on a fault counts as likely. */
     public static final double LIKELY = 0.5;
@@ -20,7 +24,7 @@ public final class Likelihood {
 
     /** Such as {@code very likely, 87 %}; {@code share} is 0 to 1. */
     public static String words(double share) {
-        return word(share) + ", " + percent(share);
+        return SAID.say(key(share), percent(share));
     }
 
     /** In whole percent; what is not certain is never written as 0 or 100. */
@@ -28,16 +32,16 @@ public final class Likelihood {
         return Math.max(1, Math.min(99, Math.round(100 * share))) + "\u00a0%";
     }
 
-    private static String word(double share) {
+    private static String key(double share) {
         if (share >= ALMOST_CERTAIN) {
-            return "almost certain";
+            return "likelihood.almost-certain";
         }
         if (share >= DECISIVE) {
-            return "very likely";
+            return "likelihood.very-likely";
         }
         if (share >= LIKELY) {
-            return "likely";
+            return "likelihood.likely";
         }
-        return share >= POSSIBLE ? "possible" : "unlikely";
+        return share >= POSSIBLE ? "likelihood.possible" : "likelihood.unlikely";
     }
 }

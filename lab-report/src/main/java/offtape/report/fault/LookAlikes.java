@@ -5,11 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import offtape.core.text.Sentences;
 import offtape.report.fault.rank.Ranked;
 import offtape.report.fault.symptom.Symptoms;
 
 /** How a fault was told from those that look like it, in figures of the session. */
 final class LookAlikes {
+
+    private static final Sentences SAID = Sentences.near(LookAlikes.class);
 
     private static final int MOST = 3;
 
@@ -59,14 +62,12 @@ final class LookAlikes {
         return telling.filter(s -> gain(s, withOther, withFault) >= TELLS)
                 .map(
                         s ->
-                                "Unlike \""
-                                        + name
-                                        + "\": "
+                                SAID.say("unlike", name)
+                                        + " "
                                         + SymptomWords.against(s, evidence.expected(s, withOther)))
                 .orElse(
-                        "\""
-                                + name
-                                + "\" would look nearly the same here. "
+                        SAID.say("nearly-the-same", name)
+                                + " "
                                 + FaultCatalogue.of(other.code()).confirm());
     }
 

@@ -1,11 +1,14 @@
 package offtape.report.fault;
 
 import java.util.Locale;
+import offtape.core.text.Sentences;
 import offtape.report.fault.symptom.Joining;
 import offtape.report.fault.symptom.Symptom;
 
 /** A symptom with its value in words. */
 final class SymptomWords {
+
+    private static final Sentences SAID = Sentences.near(SymptomWords.class);
 
     /** Sound machines lie within so many spreads of their mean. */
     private static final double WITHIN = 2;
@@ -21,18 +24,12 @@ final class SymptomWords {
         String high = value(symptom, s.mean() + WITHIN * s.spread());
         String usual =
                 symptom.joining() == Joining.SUM
-                        ? value(symptom, s.mean() - WITHIN * s.spread()) + " to " + high
-                        : "up to " + high;
-        return symptom.words()
-                + ": "
-                + value(symptom, s.shown())
-                + " "
-                + symptom.unit()
-                + "; sound machines show "
-                + usual
-                + " "
-                + symptom.unit()
-                + ".";
+                        ? amount(
+                                symptom,
+                                value(symptom, s.mean() - WITHIN * s.spread()) + " to " + high)
+                        : SAID.say("up-to", amount(symptom, high));
+        return SAID.say(
+                "beside", symptom.words(), amount(symptom, value(symptom, s.shown())), usual);
     }
 
     /** What the figure would be with another fault, and is. */
@@ -40,18 +37,22 @@ final class SymptomWords {
         Symptom symptom = s.symptom();
         if (symptom.unit().isEmpty()) {
             boolean there = Math.abs(s.shown()) >= 0.5;
-            return symptom.words() + (there ? ", which it does not explain." : " would be seen.");
+            return SAID.say(there ? "not-explained" : "would-be-seen", symptom.words());
         }
-        return symptom.words()
-                + " would be about "
-                + value(symptom, expected)
-                + " "
-                + symptom.unit()
-                + " and is "
-                + value(symptom, s.shown())
-                + " "
-                + symptom.unit()
-                + ".";
+        return SAID.say(
+                "against",
+                symptom.words(),
+                amount(symptom, value(symptom, expected)),
+                amount(symptom, value(symptom, s.shown())));
+    }
+
+    /** A number, or two from one to the other, with the unit of a symptom. */
+    static String amount(Symptom symptom, String number) {
+        return switch (symptom.unit()) {
+            case "decades" -> SAID.say("amount.decades", number);
+            case "a minute" -> SAID.say("amount.a-minute", number);
+            default -> number + " " + symptom.unit();
+        };
     }
 
     /** A place on a symptom's scale as a number, without its unit. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Channels;
 import offtape.report.result.Distortion;
@@ -15,10 +16,12 @@ import offtape.report.result.Results;
 /** Looks up parts of results; what a session does not hold is found as unknown, never as null. */
 public final class Find {
 
+    private static final Sentences SAID = Sentences.near(Find.class);
+
     /** Names of the channels in the order in which they are shown. */
     public static final List<String> CHANNELS = List.of("left", "right");
 
-    private static final String NOT_MEASURED = "Not measured in this session.";
+    private static final String NOT_MEASURED = SAID.say("not-measured");
 
     private Find() {}
 

@@ -3,6 +3,7 @@ package offtape.report.headline;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Channels;
 import offtape.report.result.Distortion;
@@ -24,27 +25,33 @@ import offtape.report.result.Speed;
 public record Headline(
         String name, String plain, String unit, boolean signed, Aim aim, List<Quantity> figures) {
 
+    private static final Sentences SAID = Sentences.near(Headline.class);
+
     /** Name of the lower edge. */
-    public static final String LOWER_EDGE = "Lower edge of the response, −3 dB";
+    public static final String LOWER_EDGE = SAID.say("lower-edge");
 
     /** Name of the upper edge. */
-    public static final String UPPER_EDGE = "Upper edge of the response, −3 dB";
+    public static final String UPPER_EDGE = SAID.say("upper-edge");
 
     /** Name of the record level at which K3 reaches 3 %. */
-    public static final String LEVEL_AT_K3 = "Record level at 3 % K3";
+    public static final String LEVEL_AT_K3 = SAID.say("level-at-k3");
 
     /** Name of the A-weighted noise. */
-    public static final String NOISE = "Noise, A-weighted";
+    public static final String NOISE = SAID.say("noise");
 
     /** Name of the speed deviation. */
-    public static final String SPEED_DEVIATION = "Speed deviation";
+    public static final String SPEED_DEVIATION = SAID.say("speed-deviation");
 
     /** Name of wow and flutter. */
-    public static final String WOW_AND_FLUTTER = "Wow and flutter, weighted peak";
+    public static final String WOW_AND_FLUTTER = SAID.say("wow-and-flutter");
 
-    private static final String NO_SWEEP = "No sweep of this channel was measured.";
-    private static final String NO_LADDER = "No ladder of tones of this channel was measured.";
-    private static final String NO_SILENCE = "No silence of this channel was measured.";
+    private static final String NO_SWEEP = SAID.say("no-sweep");
+
+    /** Why a figure of a channel without a ladder is unknown. */
+    public static final String NO_LADDER = SAID.say("no-ladder");
+
+    /** Why a figure of a channel without silence is unknown. */
+    public static final String NO_SILENCE = SAID.say("no-silence");
 
     /** The headline figures of a session, always the same ones in the same order. */
     public static List<Headline> of(Results results) {
@@ -53,44 +60,42 @@ public record Headline(
         return List.of(
                 perChannel(
                         LOWER_EDGE,
-                        "The deepest tone that still comes back at nearly full strength",
+                        SAID.say("plain.lower-edge"),
                         "Hz",
                         false,
                         Aim.LOWER,
                         c -> edge(results, c, Response::lowerEdge)),
                 perChannel(
                         UPPER_EDGE,
-                        "The highest tone that still comes back at nearly full strength",
+                        SAID.say("plain.upper-edge"),
                         "Hz",
                         false,
                         Aim.HIGHER,
                         c -> edge(results, c, Response::upperEdge)),
                 perChannel(
                         LEVEL_AT_K3,
-                        "How loud a tone can be recorded before it is plainly distorted",
+                        SAID.say("plain.level-at-k3"),
                         "dB",
                         true,
                         Aim.HIGHER,
                         c -> ladder(results, c, Distortion::levelAtK3ThreePercent)),
                 perChannel(
-                        "Maximum output level, 3 % K3",
-                        "How loud that tone comes back",
+                        SAID.say("output-level"),
+                        SAID.say("plain.output-level"),
                         "dB",
                         true,
                         Aim.HIGHER,
                         c -> ladder(results, c, Distortion::maximumOutputLevel)),
                 perChannel(
                         NOISE,
-                        subject.words(
-                                "How far the hiss of silent tape lies below the reference tone",
-                                "How far its own noise lies below the reference tone"),
+                        SAID.say(subject.words("plain.noise-machine", "plain.noise-interface")),
                         "dB",
                         true,
                         Aim.LOWER,
                         c -> noise(results, c)),
                 perChannel(
-                        "Crosstalk at 1 kHz, from the other channel",
-                        "How loud this channel hears what is only on the other",
+                        SAID.say("crosstalk"),
+                        SAID.say("plain.crosstalk"),
                         "dB",
                         true,
                         Aim.LOWER,
@@ -100,31 +105,28 @@ public record Headline(
                                         : channels.crosstalkLeftToRight()),
                 whole(
                         SPEED_DEVIATION,
-                        subject.words(
-                                "How far the tape runs too fast (+) or too slow (−) on average",
-                                "Only a machine has a speed"),
+                        SAID.say(subject.words("plain.speed-machine", "plain.speed-interface")),
                         "%",
                         true,
                         Aim.NEARER_ZERO,
                         speed(results, Speed::deviation)),
                 whole(
                         WOW_AND_FLUTTER,
-                        "How much the pitch wavers, weighed by what an ear notices"
-                                + (isMean(results) ? "; the mean of several replays" : ""),
+                        SAID.say(isMean(results) ? "plain.wavering-mean" : "plain.wavering"),
                         "%",
                         false,
                         Aim.LOWER,
                         speed(results, Speed::weightedPeak)),
                 whole(
-                        "Balance, right against left",
-                        "How much louder (+) or softer (−) the right channel comes back",
+                        SAID.say("balance"),
+                        SAID.say("plain.balance"),
                         "dB",
                         true,
                         Aim.NEARER_ZERO,
                         channels.balance()),
                 whole(
-                        "Interchannel delay",
-                        "How much later (+) or earlier (−) the right channel comes back",
+                        SAID.say("interchannel-delay"),
+                        SAID.say("plain.interchannel-delay"),
                         "µs",
                         true,
                         Aim.NEARER_ZERO,

@@ -1,5 +1,6 @@
 package offtape.report.headline;
 
+import offtape.core.text.Sentences;
 import offtape.core.transport.CaptureMode;
 import offtape.report.result.Results;
 import offtape.report.result.Session;
@@ -10,6 +11,8 @@ public enum Subject {
     MACHINE,
     /** The interface that measured itself. */
     INTERFACE;
+
+    private static final Sentences SAID = Sentences.near(Subject.class);
 
     public static Subject of(Results results) {
         return of(results.session());
@@ -23,7 +26,7 @@ public enum Subject {
     public static String nameOf(Session session) {
         return isNamed(session)
                 ? session.machineName()
-                : of(session).words("Unnamed machine", "The interface");
+                : SAID.say(of(session).words("unnamed-machine", "the-interface"));
     }
 
     /** Whether the user gave it a name. */

@@ -5,15 +5,22 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import offtape.core.text.Sentences;
 import offtape.report.result.Verdict;
 
 /** Checks in words that somebody understands who does not know the trade's names. */
 final class CheckWords {
 
+    private static final Sentences SAID = Sentences.near(CheckWords.class);
+
     private CheckWords() {}
 
-    /** One text a limit, for both channels together; each ends with a full stop. */
-    static List<String> of(List<Verdict.Check> checks) {
+    /**
+     * One sentence a limit, for both channels together.
+     *
+     * @param key of the sentence that tells what the figure means, its values and the limit
+     */
+    static List<String> of(String key, List<Verdict.Check> checks) {
         Map<String, List<Verdict.Check>> byLimit =
                 checks.stream()
                         .collect(
@@ -21,7 +28,7 @@ final class CheckWords {
                                         c -> plain(c) + c.limit(),
                                         LinkedHashMap::new,
                                         Collectors.toList()));
-        return byLimit.values().stream().map(CheckWords::told).toList();
+        return byLimit.values().stream().map(same -> told(key, same)).toList();
     }
 
     /** The quantities of checks, one after the other. */
@@ -32,19 +39,18 @@ final class CheckWords {
                 .collect(Collectors.joining("; "));
     }
 
-    private static String told(List<Verdict.Check> same) {
-        return plain(same.get(0))
-                + " ("
-                + same.stream()
+    private static String told(String key, List<Verdict.Check> same) {
+        return SAID.say(
+                key,
+                plain(same.get(0)),
+                same.stream()
                         .map(c -> c.quantity() + ": " + value(c))
-                        .collect(Collectors.joining("; "))
-                + "; the limit: "
-                + same.get(0).limit()
-                + ").";
+                        .collect(Collectors.joining("; ")),
+                same.get(0).limit());
     }
 
     private static String plain(Verdict.Check check) {
-        return Judged.of(check).map(Judged::plain).orElse("a figure");
+        return Judged.of(check).map(Judged::plain).orElseGet(() -> SAID.say("plain-some"));
     }
 
     /** No more digits than the uncertainty carries. */

@@ -1,5 +1,6 @@
 package offtape.report.judge;
 
+import offtape.core.text.Sentences;
 import offtape.core.transport.CaptureMode;
 
 /**
@@ -12,6 +13,8 @@ import offtape.core.transport.CaptureMode;
  */
 record Gap(Judged figure, String what, String why, String remedy) {
 
+    private static final Sentences SAID = Sentences.near(Gap.class);
+
     /** A figure that is not known in a session of a capture mode, or of an unknown one (null). */
     static Gap of(Judged figure, String mode, String what, String why) {
         return new Gap(figure, what, why, remedy(figure, mode));
@@ -20,27 +23,21 @@ record Gap(Judged figure, String what, String why, String remedy) {
     private static String remedy(Judged figure, String mode) {
         return switch (figure) {
             case SPEED_DEVIATION -> speed(mode);
-            case WOW_AND_FLUTTER ->
-                    "Play the programme's long tone to its end without a break, and measure again.";
-            case RESPONSE ->
-                    "Record the return at 48 kHz or more with both sweeps whole and as loud as they"
-                            + " were sent, and measure again; or end the limit where the programme ends.";
+            case WOW_AND_FLUTTER -> SAID.say("remedy.long-tone-unbroken");
+            case RESPONSE -> SAID.say("remedy.response");
             case LEVEL_AT_3_PERCENT, WEIGHTED_NOISE_DISTANCE, NOISE_DISTANCE ->
-                    "Play the whole programme with its rising tones and its silence; if even the"
-                            + " loudest tone stays clean, raise the record level. Then measure again.";
-            case BALANCE, INTERCHANNEL_DELAY, CROSSTALK ->
-                    "Record both channels, left and right, and measure again.";
+                    SAID.say("remedy.level");
+            case BALANCE, INTERCHANNEL_DELAY, CROSSTALK -> SAID.say("remedy.channels");
         };
     }
 
     private static String speed(String mode) {
         if (mode == null) {
-            return "Say with --mode how the recording was made, and measure it again.";
+            return SAID.say("remedy.mode");
         }
-        return mode.equals(CaptureMode.REFERENCE_TAPE.key())
-                ? "Play the programme's long tone to its end, and measure again."
-                : "To know the mean speed, replay a tape that was recorded on a machine you trust:"
-                        + " offtape measure RETURN --programme DIR --out SESSION --mode"
-                        + " reference-tape.";
+        return SAID.say(
+                mode.equals(CaptureMode.REFERENCE_TAPE.key())
+                        ? "remedy.long-tone"
+                        : "remedy.mean-speed");
     }
 }

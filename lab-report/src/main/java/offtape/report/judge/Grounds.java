@@ -4,16 +4,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.stream.Collectors;
+import offtape.core.text.Sentences;
 import offtape.report.fault.Likelihood;
 
 /** Why something is decided, or is not, in plain sentences. */
 final class Grounds {
 
+    private static final Sentences SAID = Sentences.near(Grounds.class);
+
     /** Less likely sound than this, a machine is out of the ordinary. */
     private static final double STRANGE = 0.1;
-
-    private static final String SHARED =
-            "The tape, the machine that recorded it or this one is not good enough: ";
 
     private final Situation situation;
 
@@ -27,20 +27,16 @@ final class Grounds {
             return scope(course);
         }
         List<String> because = new ArrayList<>();
-        CheckWords.of(situation.fails()).forEach(w -> because.add("Not good enough: " + w));
-        CheckWords.of(situation.sharedFails()).forEach(w -> because.add(SHARED + w));
+        because.addAll(CheckWords.of("fails.own", situation.fails()));
+        because.addAll(CheckWords.of("fails.shared", situation.sharedFails()));
         situation.suspects().forEach(s -> because.add(suspected(s)));
         if (situation.isSearched() && !situation.unexplained().isEmpty()) {
-            because.add(
-                    "No known fault explains what fails here: "
-                            + CheckWords.names(situation.unexplained())
-                            + ".");
+            because.add(SAID.say("unexplained", CheckWords.names(situation.unexplained())));
         }
         if (course == Course.KEEP) {
             because.add(met());
         }
-        CheckWords.of(situation.checks("marginal"))
-                .forEach(w -> because.add("Too close to call: " + w));
+        because.addAll(CheckWords.of("fails.marginal", situation.checks("marginal")));
         because.addAll(doubts());
         if (course == Course.SERVICE || course == Course.LET_GO) {
             because.addAll(money());
@@ -54,30 +50,26 @@ final class Grounds {
                 + " – "
                 + Likelihood.words(suspect.likelihood())
                 + "."
-                + (suspect.isOutside() ? " That lies outside the machine." : "")
+                + (suspect.isOutside() ? " " + SAID.say("outside") : "")
                 + (suspect.evidence() == null ? "" : " " + suspect.evidence());
     }
 
     private String met() {
         int passed = situation.checks("pass").size();
         int all = situation.checks().size();
-        return (passed == all
-                        ? all == 1 ? "The limit is met" : "All " + all + " limits are met"
-                        : passed + " of " + all + " limits are met")
-                + " beyond doubt"
-                + (passed == all ? "." : ", and none is failed.");
+        if (passed < all) {
+            return SAID.say("met.some", passed, all);
+        }
+        return all == 1 ? SAID.say("met.one") : SAID.say("met.all", all);
     }
 
     private static String soundness(double sound) {
         if (sound >= Likelihood.DECISIVE) {
-            return "No known fault stands out (" + Likelihood.percent(sound) + ").";
+            return SAID.say("sound.likely", Likelihood.percent(sound));
         }
         return sound >= STRANGE
-                ? "No single fault is likely, but that there is none is no more than "
-                        + Likelihood.percent(sound)
-                        + " likely."
-                : "Something is not as in sound machines, and no single known fault explains it:"
-                        + " look at the figures below one by one.";
+                ? SAID.say("sound.open", Likelihood.percent(sound))
+                : SAID.say("sound.strange");
     }
 
     private List<String> doubts() {
@@ -87,11 +79,11 @@ final class Grounds {
             doubts.add(soundness(sound));
         }
         if (!situation.isSearched()) {
-            doubts.add("Known faults could not be looked for in this recording.");
+            doubts.add(SAID.say("not-searched"));
         }
         situation.gaps().stream()
                 .collect(Collectors.groupingBy(Gap::why, LinkedHashMap::new, Collectors.toList()))
-                .forEach((why, gaps) -> doubts.add("Not known: " + names(gaps) + ". " + why));
+                .forEach((why, gaps) -> doubts.add(SAID.say("not-known", names(gaps)) + " " + why));
         return doubts;
     }
 
@@ -100,11 +92,9 @@ final class Grounds {
         if (situation.economics() == null) {
             return money;
         }
-        situation
-                .beyondRepair()
-                .forEach(s -> money.add(s.name() + " cannot be mended, by the file of costs."));
+        situation.beyondRepair().forEach(s -> money.add(SAID.say("beyond-repair", s.name())));
         if (!situation.unexplained().isEmpty() && !situation.economics().canMendUnknown()) {
-            money.add("What no known fault explains cannot be mended, by the file of costs.");
+            money.add(SAID.say("beyond-repair-unknown"));
         }
         if (Course.isMendable(situation)) {
             money.addAll(Course.bill(situation).words());
@@ -115,12 +105,11 @@ final class Grounds {
     private List<String> scope(Course course) {
         List<String> scope = new ArrayList<>();
         if (course == Course.KEEP && situation.isReplayOnly()) {
-            scope.add(
-                    "This recording shows how the machine replays; how it records is not judged.");
+            scope.add(SAID.say("replay-only"));
         }
         if (situation.isJudged()) {
             LimitSet set = situation.limits();
-            scope.add("The limits of \"" + set.name() + "\": " + set.source() + ".");
+            scope.add(SAID.say("limits-source", set.name(), set.source()));
         }
         return scope;
     }
@@ -128,30 +117,23 @@ final class Grounds {
     /** Why nothing is decided, in a sentence or two. */
     String reason() {
         if (!situation.voids().isEmpty()) {
-            return "The recording cannot be relied on: " + String.join(" ", situation.voids());
+            return SAID.say("open.void") + " " + String.join(" ", situation.voids());
         }
         if (!situation.fails().isEmpty()) {
-            return "What fails likely has its cause outside the machine. Mend that, then measure"
-                    + " again and decide.";
+            return SAID.say("open.outside");
         }
         if (!situation.sharedFails().isEmpty()) {
-            return "What fails may be the fault of the tape, or of the machine that recorded it, as"
-                    + " well as of this one.";
+            return SAID.say("open.shared");
         }
-        return situation.isJudged()
-                ? "Nothing that could be told fails, but too much is not known."
-                : unlimited();
+        return situation.isJudged() ? SAID.say("open.gaps") : unlimited();
     }
 
     private String unlimited() {
-        String start =
-                situation.limits() == null
-                        ? "No limits were given"
-                        : "None of the limits that were given counts at this tape speed";
+        boolean isGiven = situation.limits() != null;
         if (!situation.inside().isEmpty()) {
-            return start + ", and a fault that is likely is not sure enough alone.";
+            return SAID.say(isGiven ? "open.unsure-at-speed" : "open.unsure");
         }
-        return start + ". Whether it is good enough, limits decide.";
+        return SAID.say(isGiven ? "open.limits-at-speed" : "open.limits");
     }
 
     private static String names(List<Gap> gaps) {

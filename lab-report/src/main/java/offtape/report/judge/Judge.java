@@ -2,6 +2,7 @@ package offtape.report.judge;
 
 import java.util.ArrayList;
 import java.util.List;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.headline.Find;
 import offtape.report.result.Results;
@@ -9,6 +10,8 @@ import offtape.report.result.Verdict;
 
 /** Holds results against a set of limits. */
 public final class Judge {
+
+    private static final Sentences SAID = Sentences.near(Judge.class);
 
     private final Results results;
     private final LimitSet set;
@@ -25,10 +28,8 @@ public final class Judge {
         return results.withVerdict(
                 new Verdict(
                         verdict.decision(),
-                        "Figures were held against \""
-                                + set.name()
-                                + "\"; what to do with the machine is not decided by limits alone.",
-                        List.of("The limits of \"" + set.name() + "\": " + set.source() + "."),
+                        SAID.say("limits-only", set.name()),
+                        List.of(SAID.say("limits-source", set.name(), set.source())),
                         checks,
                         verdict.faults(),
                         verdict.soundLikelihood(),
@@ -63,12 +64,7 @@ public final class Judge {
             return Find.quietResponse(results, channel)
                     .flatMap(r -> Mask.of(r, limit))
                     .map(m -> check(limit, channel, m.value(), m.uncertainty(), m.outcome()))
-                    .orElseGet(
-                            () ->
-                                    unknown(
-                                            limit,
-                                            channel,
-                                            "The response does not reach over the band."));
+                    .orElseGet(() -> unknown(limit, channel, SAID.say("band-not-reached")));
         }
         Quantity figure = limit.judged().of(results, channel);
         if (!figure.isKnown()) {

@@ -4,8 +4,10 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.headline.Find;
+import offtape.report.headline.Headline;
 import offtape.report.result.Distortion;
 import offtape.report.result.Noise;
 import offtape.report.result.Results;
@@ -14,38 +16,13 @@ import offtape.report.result.Verdict;
 
 /** The figures that a limit may be set for. */
 enum Judged {
-    SPEED_DEVIATION(
-            "speed-deviation",
-            "Speed deviation",
-            "how near the tape runs to its nominal speed",
-            "%",
-            false,
-            (r, c) -> speed(r, Speed::deviation)),
-    WOW_AND_FLUTTER(
-            "wow-and-flutter",
-            "Wow and flutter, weighted peak",
-            "how steadily the pitch holds",
-            "%",
-            false,
-            (r, c) -> speed(r, Speed::weightedPeak)),
-    BALANCE(
-            "balance",
-            "Balance, right re left",
-            "how equally loud both channels come back",
-            "dB",
-            false,
-            (r, c) -> Find.channels(r).balance()),
+    SPEED_DEVIATION("speed-deviation", "%", false, (r, c) -> speed(r, Speed::deviation)),
+    WOW_AND_FLUTTER("wow-and-flutter", "%", false, (r, c) -> speed(r, Speed::weightedPeak)),
+    BALANCE("balance", "dB", false, (r, c) -> Find.channels(r).balance()),
     INTERCHANNEL_DELAY(
-            "interchannel-delay",
-            "Interchannel delay",
-            "how exactly both channels come back at the same moment",
-            "µs",
-            false,
-            (r, c) -> Find.channels(r).interchannelDelay()),
+            "interchannel-delay", "µs", false, (r, c) -> Find.channels(r).interchannelDelay()),
     CROSSTALK(
             "crosstalk",
-            "Crosstalk at 1 kHz",
-            "how little of one channel is heard on the other",
             "dB",
             true,
             (r, c) ->
@@ -54,8 +31,6 @@ enum Judged {
                             : Find.channels(r).crosstalkLeftToRight()),
     LEVEL_AT_3_PERCENT(
             "level-at-3-percent",
-            "Record level at 3 % K3",
-            "how loud a tone can be recorded before it is plainly distorted",
             "dB",
             true,
             (r, c) ->
@@ -64,43 +39,25 @@ enum Judged {
                             .orElseGet(Judged::noLadder)),
     WEIGHTED_NOISE_DISTANCE(
             "weighted-noise-distance",
-            "From A-weighted noise to 3 % K3",
-            "how far audible hiss lies below the loudest clean tone",
             "dB",
             true,
             (r, c) -> Find.noise(r, c).map(Noise::dynamicRange).orElseGet(Judged::noNoise)),
-    NOISE_DISTANCE(
-            "noise-distance",
-            "From unweighted noise to 3 % K3",
-            "how far all noise, hum included, lies below the loudest clean tone",
-            "dB",
-            true,
-            Judged::noiseDistance),
-    RESPONSE(
-            "response",
-            "Frequency response",
-            "how evenly low, middle and high tones come back",
-            "dB",
-            true,
-            (r, c) -> null);
+    NOISE_DISTANCE("noise-distance", "dB", true, Judged::noiseDistance),
+    RESPONSE("response", "dB", true, (r, c) -> null);
+
+    private static final Sentences SAID = Sentences.near(Judged.class);
 
     private final String key;
-    private final String words;
-    private final String plain;
     private final String unit;
     private final boolean perChannel;
     private final BiFunction<Results, String, Quantity> figure;
 
     Judged(
             String key,
-            String words,
-            String plain,
             String unit,
             boolean perChannel,
             BiFunction<Results, String, Quantity> figure) {
         this.key = key;
-        this.words = words;
-        this.plain = plain;
         this.unit = unit;
         this.perChannel = perChannel;
         this.figure = figure;
@@ -113,12 +70,12 @@ enum Judged {
 
     /** The trade's name. */
     String words() {
-        return words;
+        return SAID.say("name-" + key);
     }
 
     /** What it tells somebody who does not know the name, a clause that begins with "how". */
     String plain() {
-        return plain;
+        return SAID.say("plain-" + key);
     }
 
     /** Unit of its limits. */
@@ -146,9 +103,9 @@ enum Judged {
         return Arrays.stream(values())
                 .filter(
                         j ->
-                                check.quantity().equals(j.words)
+                                check.quantity().equals(j.words())
                                         || j.perChannel
-                                                && check.quantity().startsWith(j.words + ", "))
+                                                && check.quantity().startsWith(j.words() + ", "))
                 .findFirst();
     }
 
@@ -157,11 +114,11 @@ enum Judged {
     }
 
     private static Quantity noLadder() {
-        return Quantity.unknown("No ladder of tones of this channel was measured.");
+        return Quantity.unknown(Headline.NO_LADDER);
     }
 
     private static Quantity noNoise() {
-        return Quantity.unknown("No silence of this channel was measured.");
+        return Quantity.unknown(Headline.NO_SILENCE);
     }
 
     private static Quantity noiseDistance(Results results, String channel) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import offtape.core.text.Sentences;
 import offtape.core.transport.CaptureMode;
 import offtape.core.unit.Quantity;
 import offtape.report.headline.Find;
@@ -13,6 +14,8 @@ import offtape.report.result.Results;
 
 /** The figures without which no machine is judged, whatever limits say. */
 final class KeyFigures {
+
+    private static final Sentences SAID = Sentences.near(KeyFigures.class);
 
     private static final double PLAIN_DISTORTION_PERCENT = 3;
 
@@ -34,22 +37,17 @@ final class KeyFigures {
     private void channels() {
         List<String> heard = Find.CHANNELS.stream().filter(this::isHeard).toList();
         List<String> channels = heard.isEmpty() ? Find.CHANNELS : heard;
-        check(Judged.RESPONSE, channels, "response", this::hasResponse);
-        check(Judged.LEVEL_AT_3_PERCENT, channels, "distortion against level", this::hasK3);
-        check(Judged.WEIGHTED_NOISE_DISTANCE, channels, "noise", this::hasNoise);
+        check(Judged.RESPONSE, channels, SAID.say("what.response"), this::hasResponse);
+        check(Judged.LEVEL_AT_3_PERCENT, channels, SAID.say("what.distortion"), this::hasK3);
+        check(Judged.WEIGHTED_NOISE_DISTANCE, channels, SAID.say("what.noise"), this::hasNoise);
     }
 
     private void check(
             Judged figure, List<String> channels, String what, Predicate<String> isThere) {
         List<String> lost = channels.stream().filter(isThere.negate()).toList();
         if (!lost.isEmpty()) {
-            String of = what + " (" + String.join(" and ", lost) + ")";
-            gaps.add(
-                    Gap.of(
-                            figure,
-                            results.session().mode(),
-                            of,
-                            "The recording does not tell it."));
+            String of = SAID.say(lost.size() > 1 ? "on-both" : "on-" + lost.get(0), what);
+            gaps.add(Gap.of(figure, results.session().mode(), of, SAID.say("not-told")));
         }
     }
 
@@ -89,10 +87,10 @@ final class KeyFigures {
     }
 
     private void speed() {
-        wanting(Judged.WOW_AND_FLUTTER, "wow and flutter");
+        wanting(Judged.WOW_AND_FLUTTER, SAID.say("what.wow-and-flutter"));
         String mode = results.session().mode();
         if (mode == null || mode.equals(CaptureMode.REFERENCE_TAPE.key())) {
-            wanting(Judged.SPEED_DEVIATION, "mean speed");
+            wanting(Judged.SPEED_DEVIATION, SAID.say("what.mean-speed"));
         }
     }
 

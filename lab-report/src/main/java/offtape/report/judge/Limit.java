@@ -3,6 +3,7 @@ package offtape.report.judge;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.Locale;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /**
  * One limit.
@@ -31,6 +32,8 @@ record Limit(
         Double tapeSpeedMmPerS,
         String clause) {
 
+    private static final Sentences SAID = Sentences.near(Limit.class);
+
     /** Speeds of the same setting differ by rounding only. */
     private static final double SAME_SPEED = 0.01;
 
@@ -45,18 +48,15 @@ record Limit(
                         .orElseThrow(
                                 () ->
                                         new UnusableInputException(
-                                                "\"" + quantity + "\" is no quantity of limits."));
+                                                SAID.say("no-quantity", quantity)));
         if (judged == Judged.RESPONSE) {
             boolean band = fromHz != null && toHz != null && fromHz > 0 && toHz > fromHz;
             boolean levels = lowDb != null || highDb != null || widthDb != null;
             if (!band || !levels || least != null || most != null) {
-                throw new UnusableInputException(
-                        "A limit of the response has fromHz, toHz above it, and lowDb, highDb or"
-                                + " widthDb.");
+                throw new UnusableInputException(SAID.say("no-response-limit"));
             }
         } else if (least == null && most == null || least != null && most != null && least > most) {
-            throw new UnusableInputException(
-                    "A limit of " + quantity + " has least, most, or both with least below most.");
+            throw new UnusableInputException(SAID.say("no-limit", quantity));
         }
     }
 
@@ -74,23 +74,33 @@ record Limit(
     /** In words, with units. */
     String words() {
         if (judged() == Judged.RESPONSE) {
-            String levels =
-                    widthDb != null
-                            ? "within a width of " + number(widthDb) + " dB"
-                            : range(lowDb, highDb) + " dB re 1 kHz";
-            return number(fromHz) + " Hz to " + number(toHz) + " Hz " + levels;
+            return band();
         }
-        return range(least, most) + " " + judged().unit();
+        String unit = " " + judged().unit();
+        if (least == null) {
+            return SAID.say("limit.most", number(most) + unit);
+        }
+        if (most == null) {
+            return SAID.say("limit.least", number(least) + unit);
+        }
+        return (least == -most ? "± " : number(least) + " to ") + number(most) + unit;
     }
 
-    private static String range(Double low, Double high) {
-        if (low == null) {
-            return "at most " + number(high);
+    private String band() {
+        String from = number(fromHz);
+        String to = number(toHz);
+        if (widthDb != null) {
+            return SAID.say("limit.band-width", from, to, number(widthDb));
         }
-        if (high == null) {
-            return "at least " + number(low);
+        if (lowDb == null) {
+            return SAID.say("limit.band-most", from, to, number(highDb));
         }
-        return low == -high ? "± " + number(high) : number(low) + " to " + number(high);
+        if (highDb == null) {
+            return SAID.say("limit.band-least", from, to, number(lowDb));
+        }
+        return lowDb == -highDb
+                ? SAID.say("limit.band-about", from, to, number(highDb))
+                : SAID.say("limit.band", from, to, number(lowDb), number(highDb));
     }
 
     private static String number(double value) {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.json.StrictJson;
+import offtape.core.text.Sentences;
 import offtape.reference.LimitFiles;
 
 /**
@@ -18,6 +19,8 @@ import offtape.reference.LimitFiles;
  */
 public record LimitSet(String format, int version, String name, String source, List<Limit> limits) {
 
+    private static final Sentences SAID = Sentences.near(LimitSet.class);
+
     /** The value of {@code format}. */
     public static final String FORMAT = "offtape-limits";
 
@@ -25,7 +28,7 @@ public record LimitSet(String format, int version, String name, String source, L
     public static final int VERSION = 1;
 
     private static final StrictJson<LimitSet> JSON =
-            new StrictJson<>(LimitSet.class, "a set of limits");
+            new StrictJson<>(LimitSet.class, SAID.say("set.what"));
 
     /**
      * Checks that it is one and says where it comes from.
@@ -34,14 +37,13 @@ public record LimitSet(String format, int version, String name, String source, L
      */
     public LimitSet {
         if (!FORMAT.equals(format) || version != VERSION) {
-            throw new UnusableInputException(
-                    "A set of limits has the format \"" + FORMAT + "\" and the version 1.");
+            throw new UnusableInputException(SAID.say("set.format", FORMAT));
         }
         if (name == null || name.isBlank() || source == null || source.isBlank()) {
-            throw new UnusableInputException("A set of limits has a name and a source.");
+            throw new UnusableInputException(SAID.say("set.name"));
         }
         if (limits == null || limits.isEmpty()) {
-            throw new UnusableInputException("A set of limits holds at least one limit.");
+            throw new UnusableInputException(SAID.say("set.empty"));
         }
         limits = List.copyOf(limits);
     }
@@ -63,10 +65,7 @@ public record LimitSet(String format, int version, String name, String source, L
         Path file = Path.of(nameOrFile);
         if (!Files.isRegularFile(file)) {
             throw new UnusableInputException(
-                    nameOrFile
-                            + " is neither a file nor one of the sets of limits there are: "
-                            + String.join(", ", names())
-                            + ".");
+                    SAID.say("set.none", nameOrFile, String.join(", ", names())));
         }
         return JSON.read(file);
     }

@@ -5,18 +5,17 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import offtape.core.text.Sentences;
 import offtape.report.fault.Caution;
 import offtape.report.result.Verdict;
 
 /** What to do next, and what to beware of in doing it. */
 final class NextSteps {
 
+    private static final Sentences SAID = Sentences.near(NextSteps.class);
+
     /** Cheap first. */
     private static final List<String> EFFORTS = List.of("outside", "clean", "adjust", "replace");
-
-    private static final String COMPARE =
-            "Measure again in the same way, and set both sessions side by side: offtape compare"
-                    + " BEFORE AFTER --out DIR.";
 
     private final Situation situation;
     private final Course course;
@@ -52,9 +51,7 @@ final class NextSteps {
 
     private void keep() {
         mend(situation.outside());
-        steps.add(
-                "Keep this session: what wears is seen by measuring again later, with offtape"
-                        + " history SESSION SESSION.");
+        steps.add(SAID.say("next.keep"));
     }
 
     private void service() {
@@ -62,25 +59,19 @@ final class NextSteps {
         List<Verdict.Check> tapes =
                 situation.unexplained().stream().filter(Situation::hangsOnTape).toList();
         if (!tapes.isEmpty()) {
-            steps.add(
-                    "Measure again with another tape, of a kind that the machine is set for: "
-                            + CheckWords.names(tapes)
-                            + " may be the tape's.");
+            steps.add(SAID.say("next.other-tape", CheckWords.names(tapes)));
         }
         if (!situation.unexplained().isEmpty()) {
-            steps.add(
-                    "Have a technician look for the cause of: "
-                            + CheckWords.names(situation.unexplained())
-                            + ".");
+            steps.add(SAID.say("next.technician", CheckWords.names(situation.unexplained())));
             cautions.add(Caution.MAINS);
         }
         situation.gaps().forEach(g -> steps.add(g.remedy()));
-        steps.add(COMPARE);
+        steps.add(SAID.say("next.compare"));
     }
 
     private void letGo() {
         mend(situation.outside());
-        steps.add("Part with it, or keep it for parts; whoever takes it should see this report.");
+        steps.add(SAID.say("next.let-go"));
     }
 
     /** What is cheap and likely is done first even where nothing is decided. */
@@ -89,21 +80,22 @@ final class NextSteps {
             mend(situation.suspects().stream().filter(NextSteps::isCheap).toList());
             situation.suspects().stream()
                     .filter(s -> !isCheap(s))
-                    .forEach(s -> step(s, s.name() + " – to be sure: " + s.note().confirm()));
+                    .forEach(
+                            s ->
+                                    step(
+                                            s,
+                                            SAID.say("next.to-be-sure", s.name())
+                                                    + " "
+                                                    + s.note().confirm()));
         }
         situation.gaps().forEach(g -> steps.add(g.remedy()));
         if (!situation.sharedFails().isEmpty()) {
-            steps.add(
-                    "Record the programme on this machine, replay it, and measure that as well:"
-                            + " offtape measure RETURN --programme DIR --out SESSION --mode two-pass.");
+            steps.add(SAID.say("next.two-pass"));
         }
         if (!situation.voids().isEmpty()) {
-            steps.add("Mend that, record the programme again, and measure it.");
+            steps.add(SAID.say("next.mend-that"));
         } else if (!situation.isJudged()) {
-            steps.add(
-                    "Hold the figures against limits: offtape measure … --limits din45500-4, or the"
-                            + " maker's own, for which offtape prepare --limits-template FILE writes a"
-                            + " form.");
+            steps.add(SAID.say("next.limits"));
         }
     }
 
@@ -135,12 +127,12 @@ final class NextSteps {
         List<String> words = new ArrayList<>();
         words.add(suspect.name() + " – " + suspect.note().first());
         if (course == Course.SERVICE && !isCheap(suspect)) {
-            words.add("If that is not enough: " + suspect.note().repair());
+            words.add(SAID.say("next.not-enough") + " " + suspect.note().repair());
         }
         words.add(suspect.note().gain());
         List<String> failures = explained(suspect).stream().map(Verdict.Check::quantity).toList();
         if (!failures.isEmpty()) {
-            words.add("It would explain what fails: " + String.join("; ", failures) + ".");
+            words.add(SAID.say("next.explains", String.join("; ", failures)));
         }
         return String.join(" ", words);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import offtape.core.text.Sentences;
 import offtape.core.transport.CaptureMode;
 import offtape.report.cost.Economics;
 import offtape.report.fault.Likelihood;
@@ -31,6 +32,8 @@ record Situation(
         List<Gap> missing,
         List<String> voids,
         Economics economics) {
+
+    private static final Sentences SAID = Sentences.near(Situation.class);
 
     /** Figures of the tape and of the machine that recorded it as much as of this one. */
     private static final Set<Judged> OF_THE_RECORDING =
@@ -141,7 +144,7 @@ record Situation(
     List<Gap> gaps() {
         List<Gap> unknown = new ArrayList<>();
         for (Verdict.Check c : checks("unknown")) {
-            String why = c.reason() == null ? "The recording does not tell it." : c.reason();
+            String why = c.reason() == null ? SAID.say("not-told") : c.reason();
             Judged.of(c).ifPresent(j -> unknown.add(Gap.of(j, mode, c.quantity(), why)));
         }
         Set<Judged> named = unknown.stream().map(Gap::figure).collect(Collectors.toSet());

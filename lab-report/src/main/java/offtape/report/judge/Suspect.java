@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
+import offtape.core.text.Sentences;
 import offtape.report.fault.FaultNote;
 import offtape.report.fault.Likelihood;
 import offtape.report.result.Verdict;
@@ -19,6 +20,8 @@ import offtape.report.result.Verdict;
  * @param evidence the first thing that speaks for it, or null
  */
 record Suspect(FaultNote note, List<String> channels, double likelihood, String evidence) {
+
+    private static final Sentences SAID = Sentences.near(Suspect.class);
 
     /** Copies the list so that the record cannot change. */
     Suspect {
@@ -70,6 +73,6 @@ record Suspect(FaultNote note, List<String> channels, double likelihood, String 
     String name() {
         return channels.isEmpty()
                 ? note.name()
-                : note.name() + " (" + String.join(" and ", channels) + ")";
+                : SAID.say(channels.size() > 1 ? "on-both" : "on-" + channels.get(0), note.name());
     }
 }

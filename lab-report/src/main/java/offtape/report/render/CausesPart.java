@@ -5,60 +5,72 @@ import offtape.report.fault.Likelihood;
 import offtape.report.result.Verdict;
 
 /** Likely causes with what speaks for each, most likely first. */
-final class CausesPart {
-
-    private CausesPart() {}
+record CausesPart(Wording words) {
 
     /** All of them; nothing if there are none. */
-    static Markup of(List<Verdict.Fault> faults) {
+    static Markup of(Wording words, List<Verdict.Fault> faults) {
+        CausesPart part = new CausesPart(words);
         Markup out = new Markup();
-        faults.forEach(fault -> out.add(cause(fault)));
+        faults.forEach(fault -> out.add(part.cause(fault)));
         return out;
     }
 
-    private static Markup cause(Verdict.Fault fault) {
+    private Markup cause(Verdict.Fault fault) {
         Markup out =
                 new Markup()
                         .element("h3", title(fault))
                         .line()
-                        .add(labelled("How likely:", Likelihood.words(fault.likelihood()) + "."))
-                        .add(listed("What speaks for it:", fault.evidence()))
-                        .add(listed("How it was told from what looks like it:", fault.unlike()));
-        if (Words.isGiven(fault.remedy())) {
-            out.add(labelled("First thing to try:", fault.remedy()));
+                        .add(
+                                labelled(
+                                        "session.how-likely",
+                                        Likelihood.words(fault.likelihood()) + "."))
+                        .add(listed("session.evidence", fault.evidence()))
+                        .add(listed("session.unlike", fault.unlike()));
+        if (Wording.isGiven(fault.remedy())) {
+            out.add(labelled("session.first", fault.remedy()));
         }
-        if (Words.isGiven(fault.caution())) {
-            out.add(labelled("▲ Beware:", fault.caution()));
+        if (Wording.isGiven(fault.caution())) {
+            out.add(labelled("session.beware", fault.caution()));
         }
         return out;
     }
 
-    private static String title(Verdict.Fault fault) {
+    private String title(Verdict.Fault fault) {
         String name =
-                Words.isGiven(fault.name())
-                        ? fault.name()
-                        : Words.isGiven(fault.code()) ? fault.code() : "A cause without a name";
-        return Words.isGiven(fault.channel()) ? name + " (" + fault.channel() + ")" : name;
+                Wording.isGiven(fault.name())
+                        ? words.told(fault.name())
+                        : Wording.isGiven(fault.code())
+                                ? fault.code()
+                                : words.say("session.cause-unnamed");
+        return Wording.isGiven(fault.channel())
+                ? name + " (" + words.channel(fault.channel()) + ")"
+                : name;
     }
 
-    private static Markup labelled(String label, String text) {
+    private Markup labelled(String label, String text) {
         return new Markup()
                 .open("p")
-                .element("strong", label)
-                .text(" " + Words.unbroken(text))
+                .element("strong", words.say(label))
+                .text(" " + words.unbroken(words.told(text)))
                 .close("p")
                 .line();
     }
 
-    private static Markup listed(String label, List<String> lines) {
+    private Markup listed(String label, List<String> lines) {
         if (lines.isEmpty()) {
             return new Markup();
         }
         if (lines.size() == 1) {
             return labelled(label, lines.get(0));
         }
-        Markup out = new Markup().open("p").element("strong", label).close("p").open("ul").line();
-        lines.forEach(line -> out.element("li", Words.unbroken(line)).line());
+        Markup out =
+                new Markup()
+                        .open("p")
+                        .element("strong", words.say(label))
+                        .close("p")
+                        .open("ul")
+                        .line();
+        lines.forEach(line -> out.element("li", words.unbroken(words.told(line))).line());
         return out.close("ul").line();
     }
 }

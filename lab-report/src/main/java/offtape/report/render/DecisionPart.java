@@ -7,12 +7,14 @@ import offtape.report.result.Results;
 import offtape.report.result.Verdict;
 
 /** What to do with the machine, why, what next and what to beware of: the head of a report. */
-final class DecisionPart {
-
-    private DecisionPart() {}
+record DecisionPart(Wording words) {
 
     /** The part; nothing if there is no verdict. */
-    static Markup of(Results results) {
+    static Markup of(Wording words, Results results) {
+        return new DecisionPart(words).part(results);
+    }
+
+    private Markup part(Results results) {
         Verdict verdict = results.verdict();
         if (verdict == null) {
             return new Markup();
@@ -28,10 +30,10 @@ final class DecisionPart {
                 new Markup()
                         .open("div", "class", "decision")
                         .line()
-                        .element("h2", DecisionWords.of(verdict))
+                        .element("h2", words.told(DecisionWords.of(verdict)))
                         .line();
-        if (Words.isGiven(verdict.reason())) {
-            out.add(Section.paragraph(verdict.reason()));
+        if (Wording.isGiven(verdict.reason())) {
+            out.add(Section.paragraph(words, words.told(verdict.reason())));
         }
         return out.add(list("ul", verdict.because()))
                 .add(next(verdict))
@@ -40,41 +42,41 @@ final class DecisionPart {
                 .line();
     }
 
-    private static Markup bare(Verdict verdict) {
+    private Markup bare(Verdict verdict) {
         Markup out = new Markup();
-        if (Words.isGiven(verdict.reason())) {
-            out.element("p", verdict.reason(), "class", "verdict").line();
+        if (Wording.isGiven(verdict.reason())) {
+            out.element("p", words.told(verdict.reason()), "class", "verdict").line();
         }
         return out.add(list("ul", verdict.because()));
     }
 
-    private static Markup next(Verdict verdict) {
+    private Markup next(Verdict verdict) {
         return verdict.next().isEmpty()
                 ? new Markup()
                 : new Markup()
-                        .element("h3", "What to do next")
+                        .element("h3", words.say("session.next"))
                         .line()
                         .add(list("ol", verdict.next()));
     }
 
-    private static Markup cautions(Verdict verdict) {
+    private Markup cautions(Verdict verdict) {
         return verdict.cautions().isEmpty()
                 ? new Markup()
                 : new Markup()
                         .open("div", "class", "cautions")
-                        .element("h3", "▲ Beware")
+                        .element("h3", words.say("session.cautions"))
                         .line()
                         .add(list("ul", verdict.cautions()))
                         .close("div")
                         .line();
     }
 
-    private static Markup list(String tag, List<String> sentences) {
+    private Markup list(String tag, List<String> sentences) {
         if (sentences.isEmpty()) {
             return new Markup();
         }
         Markup out = new Markup().open(tag).line();
-        sentences.forEach(s -> out.element("li", Words.unbroken(s)).line());
+        sentences.forEach(s -> out.element("li", words.unbroken(words.told(s))).line());
         return out.close(tag).line();
     }
 }

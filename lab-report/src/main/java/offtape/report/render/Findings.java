@@ -15,12 +15,14 @@ import offtape.report.result.Results;
 import offtape.report.result.TransportSpeed;
 
 /** What was found, in a few plain sentences that claim no more than the figures do. */
-final class Findings {
-
-    private Findings() {}
+record Findings(Wording words) {
 
     /** The sentences; empty only if nothing at all is known. */
-    static List<String> of(Results results) {
+    static List<String> of(Wording words, Results results) {
+        return new Findings(words).in(results);
+    }
+
+    private List<String> in(Results results) {
         List<String> found = new ArrayList<>();
         add(found, tone(results));
         if (Subject.of(results) == Subject.MACHINE) {
@@ -28,7 +30,7 @@ final class Findings {
         }
         add(found, loudness(results));
         if (found.isEmpty()) {
-            found.add("None of the headline figures could be told from this recording.");
+            found.add(words.say("session.nothing-found"));
         }
         return found;
     }
@@ -40,24 +42,20 @@ final class Findings {
     }
 
     /** The band that every measured channel returns. */
-    private static String tone(Results results) {
+    private String tone(Results results) {
         DoubleStream lower = edges(results, Response::lowerEdge);
         DoubleStream upper = edges(results, Response::upperEdge);
         OptionalDouble from = lower.max();
         OptionalDouble to = upper.min();
         if (from.isPresent() && to.isPresent() && from.getAsDouble() < to.getAsDouble()) {
-            return "Quiet tones from "
-                    + Numbers.frequency(from.getAsDouble())
-                    + " to "
-                    + Numbers.frequency(to.getAsDouble())
-                    + " come back no more than 3 dB weaker than the middle of the range.";
+            return words.say(
+                    "session.band",
+                    words.frequency(from.getAsDouble()),
+                    words.frequency(to.getAsDouble()));
         }
-        if (to.isPresent()) {
-            return "Quiet tones come back no more than 3 dB weaker than the middle of the range up to "
-                    + Numbers.frequency(to.getAsDouble())
-                    + ".";
-        }
-        return "";
+        return to.isPresent()
+                ? words.say("session.band-up-to", words.frequency(to.getAsDouble()))
+                : "";
     }
 
     private static DoubleStream edges(Results results, Function<Response, Quantity> edge) {
@@ -67,7 +65,7 @@ final class Findings {
                         .toList());
     }
 
-    private static String speed(Results results) {
+    private String speed(Results results) {
         if (results.speed() == null) {
             return "";
         }
@@ -80,40 +78,46 @@ final class Findings {
         if (waver.isKnown()) {
             parts.add(wavers(results, deviation.isKnown()));
         }
-        return parts.isEmpty() ? "" : Words.sentence(Words.list(parts)) + ".";
+        return sentence(parts);
+    }
+
+    /** One clause, or two that are joined, as a sentence; nothing of none. */
+    private String sentence(List<String> clauses) {
+        if (clauses.isEmpty()) {
+            return "";
+        }
+        String all =
+                clauses.size() == 1
+                        ? clauses.get(0)
+                        : words.say("session.two-clauses", clauses.get(0), clauses.get(1));
+        return words.sentence(all) + ".";
     }
 
     /** Off tape the return's wavering is one thing and the tape's another. */
-    private static String wavers(Results results, boolean its) {
-        String size = Numbers.value(results.speed().weightedPeak(), false);
+    private String wavers(Results results, boolean its) {
+        String size = words.value(results.speed().weightedPeak(), false);
         TransportSpeed own = results.speed().transport();
         if (own == null) {
-            return (its ? "its speed" : "the speed of the tape")
-                    + " wavers by "
-                    + size
-                    + " (wow and flutter, weighted peak)";
+            return words.say(its ? "session.wavers-its" : "session.wavers-tape", size);
         }
-        return "the pitch of what comes back wavers by "
-                + size
-                + " (wow and flutter, weighted peak), "
-                + (own.weightedPeak().isKnown()
-                        ? "the tape itself by " + Numbers.value(own.weightedPeak(), false)
-                        : "which is not what the tape itself does");
+        return own.weightedPeak().isKnown()
+                ? words.say("session.wavers-own", size, words.value(own.weightedPeak(), false))
+                : words.say("session.wavers-not-own", size);
     }
 
-    private static String runs(Quantity deviation) {
+    private String runs(Quantity deviation) {
         if (Math.abs(deviation.value()) <= deviation.uncertainty()) {
-            return "the tape runs at its nominal speed as far as can be told";
+            return words.say("session.runs-nominal");
         }
         Quantity size =
                 Quantity.known(
                         Math.abs(deviation.value()), deviation.unit(), deviation.uncertainty());
-        return "the tape runs "
-                + Numbers.value(size, false)
-                + (deviation.value() > 0 ? " fast" : " slow");
+        return words.say(
+                deviation.value() > 0 ? "session.runs-fast" : "session.runs-slow",
+                words.value(size, false));
     }
 
-    private static String loudness(Results results) {
+    private String loudness(Results results) {
         OptionalDouble loud = known(ladders(results, Distortion::levelAtK3ThreePercent)).min();
         OptionalDouble hiss =
                 known(
@@ -126,22 +130,23 @@ final class Findings {
         loud.ifPresent(
                 level ->
                         parts.add(
-                                "a tone can be recorded up to "
-                                        + Numbers.withUnit(
-                                                Numbers.decimal(Math.abs(level), 1), "dB")
-                                        + (level < 0 ? " below" : " above")
-                                        + " the reference before its third harmonic (K3) reaches"
-                                        + " 3 % on either channel"));
+                                words.say(
+                                        level < 0 ? "session.loud-below" : "session.loud-above",
+                                        decibels(Math.abs(level)))));
         hiss.ifPresent(
                 level ->
                         parts.add(
-                                Subject.of(results)
+                                words.say(
+                                        Subject.of(results)
                                                 .words(
-                                                        "the hiss of silent tape lies ",
-                                                        "the noise of the interface lies ")
-                                        + Numbers.withUnit(Numbers.decimal(-level, 1), "dB")
-                                        + " below the reference (A-weighted, noisier channel)"));
-        return parts.isEmpty() ? "" : Words.sentence(Words.list(parts)) + ".";
+                                                        "session.noise-machine",
+                                                        "session.noise-interface"),
+                                        decibels(-level))));
+        return sentence(parts);
+    }
+
+    private String decibels(double level) {
+        return Numbers.withUnit(words.decimal(level, 1), "dB");
     }
 
     private static List<Quantity> ladders(Results results, Function<Distortion, Quantity> figure) {

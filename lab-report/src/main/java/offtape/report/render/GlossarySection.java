@@ -1,7 +1,6 @@
 package offtape.report.render;
 
 import java.util.List;
-import java.util.Locale;
 import offtape.report.glossary.Glossary;
 
 /** The words of the trade that a report uses, in plain ones. */
@@ -10,20 +9,25 @@ final class GlossarySection {
     private GlossarySection() {}
 
     /** The section. */
-    static Section of() {
+    static Section of(Wording words) {
         List<List<String>> rows =
-                Glossary.in(Locale.ENGLISH).stream()
+                Glossary.in(words.language().locale()).stream()
                         .map(entry -> List.of(entry.term(), entry.meaning()))
                         .toList();
         DataTable table =
-                new DataTable("Words of the trade", List.of("Word", "In plain words"), rows);
+                new DataTable(
+                        words.say("session.glossary-caption"),
+                        List.of(
+                                words.say("session.glossary-word"),
+                                words.say("session.glossary-meaning")),
+                        rows);
         Markup body =
                 new Markup()
                         .open("details")
-                        .element("summary", "What the words of this report mean")
+                        .element("summary", words.say("session.glossary-summary"))
                         .add(table.open())
                         .close("details")
                         .line();
-        return new Section("glossary", "Words", body);
+        return new Section("glossary", words.say("session.glossary"), body);
     }
 }

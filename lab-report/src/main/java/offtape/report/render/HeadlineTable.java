@@ -6,32 +6,34 @@ import offtape.report.headline.Headline;
 import offtape.report.result.Results;
 
 /** The headline figures of one session as tables. */
-final class HeadlineTable {
-
-    private HeadlineTable() {}
+record HeadlineTable(Wording words) {
 
     /** Two tables: figures of each channel, and figures of the machine as a whole. */
-    static Markup of(Results results) {
+    static Markup of(Wording words, Results results) {
+        return new HeadlineTable(words).tables(results);
+    }
+
+    private Markup tables(Results results) {
         List<Headline> all = Headline.of(results);
         return new Markup()
                 .add(
                         table(
-                                "Each channel",
-                                List.of("Left", "Right"),
+                                words.say("session.each-channel"),
+                                List.of(words.say("session.left"), words.say("session.right")),
                                 all.stream().filter(Headline::isPerChannel).toList()))
                 .add(
                         table(
-                                "Both together",
-                                List.of("Figure"),
+                                words.say("session.both-together"),
+                                List.of(words.say("session.figure")),
                                 all.stream().filter(h -> !h.isPerChannel()).toList()));
     }
 
     /** The roles keep it a table for screen readers where narrow screens restack it. */
-    private static Markup table(String caption, List<String> heads, List<Headline> rows) {
+    private Markup table(String caption, List<String> heads, List<Headline> rows) {
         Markup out =
                 new Markup()
                         .open("table", "class", "headline", "role", "table")
-                        .element("caption", "Headline figures: " + caption)
+                        .element("caption", words.say("session.headline-figures", caption))
                         .open("thead", "role", "rowgroup")
                         .open("tr", "role", "row")
                         .element("th", caption, "scope", "col", "role", "columnheader");
@@ -41,14 +43,14 @@ final class HeadlineTable {
         return out.close("tbody").close("table").line();
     }
 
-    private static Markup row(Headline headline, List<String> heads) {
+    private Markup row(Headline headline, List<String> heads) {
         Markup out =
                 new Markup()
                         .open("tr", "role", "row")
                         .open("th", "scope", "row", "role", "rowheader")
-                        .element("span", headline.name(), "class", "name")
+                        .element("span", words.told(headline.name()), "class", "name")
                         .text(" ")
-                        .element("span", headline.plain(), "class", "plain")
+                        .element("span", words.told(headline.plain()), "class", "plain")
                         .close("th");
         List<Quantity> figures = headline.figures();
         if (saysOneThing(figures)) {
@@ -74,16 +76,16 @@ final class HeadlineTable {
     }
 
     /** A figure with its uncertainty, or the reason why it is unknown. */
-    static Markup figure(Quantity figure, boolean signed) {
+    private Markup figure(Quantity figure, boolean signed) {
         if (!figure.isKnown()) {
             return new Markup()
-                    .element("span", "unknown", "class", "unknown")
+                    .element("span", words.say("session.unknown"), "class", "unknown")
                     .text(" ")
-                    .element("span", figure.reason(), "class", "reason");
+                    .element("span", words.told(figure.reason()), "class", "reason");
         }
         return new Markup()
-                .element("span", Numbers.value(figure, signed), "class", "value")
+                .element("span", words.value(figure, signed), "class", "value")
                 .text(" ")
-                .element("span", Numbers.uncertainty(figure), "class", "uncertainty");
+                .element("span", words.uncertainty(figure), "class", "uncertainty");
     }
 }

@@ -14,46 +14,40 @@ final class InterfaceSection {
     }
 
     /** The section. */
-    static Section of(Results results) {
-        Markup body =
-                Section.paragraph(
-                        "How much of this is the interface's own? It measured itself in a loop without"
-                                + " the machine. Its response and delay are taken out, and the power of"
-                                + " its noise. Harmonics and leaks of machine and interface add in a"
-                                + " phase that is not known, so there nothing can be taken out, and the"
-                                + " uncertainty holds the interface's share.");
+    static Section of(Wording words, Results results) {
+        Markup body = Section.paragraph(words, words.say("session.interface-share"));
         body.add(
                 new DataTable(
-                                "The interface's share",
+                                words.say("session.interface-table"),
                                 List.of(
-                                        "Figure",
-                                        "Channel",
-                                        "Interface alone",
-                                        "As heard",
-                                        "Share, %",
-                                        "What was done",
-                                        "Limits the figure"),
+                                        words.say("session.interface-figure"),
+                                        words.say("session.interface-channel"),
+                                        words.say("session.interface-own"),
+                                        words.say("session.interface-heard"),
+                                        words.say("session.interface-percent"),
+                                        words.say("session.interface-treatment"),
+                                        words.say("session.interface-limits")),
                                 results.interfaceShare().entries().stream()
-                                        .map(InterfaceSection::row)
+                                        .map(e -> row(words, e))
                                         .toList())
                         .open());
-        return new Section("interface", "The interface", body);
+        return new Section("interface", words.say("session.interface"), body);
     }
 
-    private static List<String> row(InterfaceShare.Entry e) {
+    private static List<String> row(Wording words, InterfaceShare.Entry e) {
         return List.of(
-                e.figure(),
-                e.channel() == null ? "both" : e.channel(),
-                value(e.own(), e.unit()),
-                e.heard() == null ? DataTable.NOTHING : value(e.heard(), e.unit()),
+                words.told(e.figure()),
+                words.channel(e.channel() == null ? "both" : e.channel()),
+                value(words, e.own(), e.unit()),
+                e.heard() == null ? DataTable.NOTHING : value(words, e.heard(), e.unit()),
                 e.sharePercent() == null
                         ? DataTable.NOTHING
-                        : Numbers.significant(e.sharePercent(), 2),
-                e.treatment(),
-                e.limits() ? "yes" : "no");
+                        : words.significant(e.sharePercent(), 2),
+                words.told(e.treatment()),
+                words.say(e.limits() ? "session.yes" : "session.no"));
     }
 
-    private static String value(double value, String unit) {
-        return Numbers.withUnit(Numbers.significant(value, "%".equals(unit) ? 2 : 4), unit);
+    private static String value(Wording words, double value, String unit) {
+        return Numbers.withUnit(words.significant(value, "%".equals(unit) ? 2 : 4), unit);
     }
 }

@@ -10,20 +10,20 @@ final class NotesSection {
     private NotesSection() {}
 
     /** The section. */
-    static Section of(Results results) {
+    static Section of(Wording words, Results results) {
         Markup body = new Markup();
         List<HealthNote> notes = results.health();
         if (notes.isEmpty()) {
-            body.add(Section.paragraph("Nothing in the recording calls for a remark."));
+            body.add(Section.paragraph(words, words.say("session.no-notes")));
         } else {
             body.open("ul").line();
-            notes.forEach(note -> body.add(Opening.item(note)));
+            notes.forEach(note -> body.add(Opening.item(words, note)));
             body.close("ul").line();
         }
-        if (Words.isGiven(results.session().note())) {
-            body.element("h3", "Remark of whoever measured");
-            body.add(Section.paragraph(results.session().note()));
+        if (Wording.isGiven(results.session().note())) {
+            body.element("h3", words.say("session.remark"));
+            body.add(Section.paragraph(words, results.session().note()));
         }
-        return new Section("notes", "State of the recording", body);
+        return new Section("notes", words.say("session.notes"), body);
     }
 }

@@ -11,7 +11,7 @@ final class Opening {
     private Opening() {}
 
     /** Everything above the sections. */
-    static Markup of(Results results) {
+    static Markup of(Wording words, Results results) {
         Markup out =
                 new Markup()
                         .open("header")
@@ -19,22 +19,23 @@ final class Opening {
                         .open("p", "class", "sheet")
                         .element(
                                 "span",
-                                Subject.of(results)
-                                        .words(
-                                                "Tape machine measurement sheet",
-                                                "Sound interface measurement sheet"))
+                                words.say(
+                                        Subject.of(results)
+                                                .words(
+                                                        "session.sheet-machine",
+                                                        "session.sheet-interface")))
                         .text(" ")
-                        .element("span", Words.moment(results.session().madeAt()))
+                        .element("span", words.moment(results.session().madeAt()))
                         .close("p")
                         .line()
-                        .element("h1", Words.machine(results.session()))
+                        .element("h1", words.machine(results.session()))
                         .line()
-                        .element("p", Words.description(results.session()), "class", "identity")
+                        .element("p", words.description(results.session()), "class", "identity")
                         .line();
-        return out.add(DecisionPart.of(results))
+        return out.add(DecisionPart.of(words, results))
                 .element(
                         "p",
-                        Words.unbroken(String.join(" ", Findings.of(results))),
+                        words.unbroken(String.join(" ", Findings.of(words, results))),
                         "class",
                         "findings")
                 .line()
@@ -43,7 +44,7 @@ final class Opening {
     }
 
     /** What could spoil the figures, before anybody reads them; nothing if all is well. */
-    static Markup warnings(Results results) {
+    static Markup warnings(Wording words, Results results) {
         List<HealthNote> serious =
                 results.health().stream().filter(h -> !"note".equals(h.severity())).toList();
         if (serious.isEmpty()) {
@@ -53,27 +54,27 @@ final class Opening {
                 new Markup()
                         .open("aside", "class", "warnings", "aria-labelledby", "warnings-heading")
                         .line()
-                        .element("h2", "Before you read the figures", "id", "warnings-heading")
+                        .element("h2", words.say("session.warnings"), "id", "warnings-heading")
                         .open("ul");
-        serious.forEach(note -> out.add(item(note)));
+        serious.forEach(note -> out.add(item(words, note)));
         return out.close("ul").close("aside").line();
     }
 
     /** One health note as an item of a list. */
-    static Markup item(HealthNote note) {
+    static Markup item(Wording words, HealthNote note) {
         return new Markup()
                 .open("li")
-                .element("strong", severity(note.severity()))
-                .text(" " + note.message())
+                .element("strong", words.say(severity(note.severity())))
+                .text(" " + words.told(note.message()))
                 .close("li")
                 .line();
     }
 
     private static String severity(String severity) {
         return switch (severity == null ? "" : severity) {
-            case "blocking" -> "✕ Stop:";
-            case "warning" -> "▲ Warning:";
-            default -> "Note:";
+            case "blocking" -> "session.severity-blocking";
+            case "warning" -> "session.severity-warning";
+            default -> "session.severity-note";
         };
     }
 }

@@ -45,20 +45,15 @@ public final class ReportWriter {
         LimitLines limits = new LimitLines(words, Bounds.of(set, results));
         Markup opening =
                 new Markup()
-                        .add(Opening.of(results))
-                        .add(Opening.warnings(results))
-                        .add(HeadlineTable.of(results))
+                        .add(Opening.of(words, results))
+                        .add(Opening.warnings(words, results))
+                        .add(HeadlineTable.of(words, results))
                         .line()
-                        .element(
-                                "p",
-                                "Levels are against the reference tone as it came back on the same"
-                                        + " channel; ± is the expanded uncertainty (about 95 %).",
-                                "class",
-                                "legend")
+                        .element("p", words.say("session.legend"), "class", "legend")
                         .line();
         List<Section> sections = new ArrayList<>();
         if (VerdictSection.hasContent(results)) {
-            sections.add(VerdictSection.of(results));
+            sections.add(VerdictSection.of(words, results));
         }
         sections.add(new ResponseSection(words).of(results, limits));
         if (LossSection.hasContent(results)) {
@@ -75,12 +70,12 @@ public final class ReportWriter {
             sections.add(new DropoutsSection(words).of(results));
         }
         if (InterfaceSection.hasContent(results)) {
-            sections.add(InterfaceSection.of(results));
+            sections.add(InterfaceSection.of(words, results));
         }
-        sections.add(NotesSection.of(results));
-        sections.add(MethodSection.of(results));
-        sections.add(GlossarySection.of());
-        String title = Words.machine(results.session()) + " – Offtape report";
+        sections.add(NotesSection.of(words, results));
+        sections.add(MethodSection.of(words, results));
+        sections.add(GlossarySection.of(words));
+        String title = words.say("session.title", words.machine(results.session()));
         return Page.of(words, title, opening, sections, List.of(results.session()));
     }
 

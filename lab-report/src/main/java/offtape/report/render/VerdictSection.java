@@ -6,14 +6,7 @@ import offtape.report.result.Results;
 import offtape.report.result.Verdict;
 
 /** What a verdict rests on: figures against limits, and likely causes. */
-final class VerdictSection {
-
-    private static final String ZONES =
-            "A limit is passed or failed only by more than the uncertainty of the figure, and"
-                    + " marginal in between (ISO 14253-1); the chance of being wrong is that of the"
-                    + " true value on the other side of the limit (JCGM 106).";
-
-    private VerdictSection() {}
+record VerdictSection(Wording words) {
 
     /** Whether there is anything to tell. */
     static boolean hasContent(Results results) {
@@ -22,68 +15,81 @@ final class VerdictSection {
     }
 
     /** The section. */
-    static Section of(Results results) {
+    static Section of(Wording words, Results results) {
+        return new VerdictSection(words).section(results);
+    }
+
+    private Section section(Results results) {
         Verdict verdict = results.verdict();
         Markup body = new Markup();
         if (!verdict.checks().isEmpty()) {
             body.add(checks(verdict).open());
-            body.add(Section.paragraph(ZONES));
+            body.add(Section.paragraph(words, words.say("session.zones")));
         }
-        body.add(CausesPart.of(verdict.faults()));
+        body.add(CausesPart.of(words, verdict.faults()));
         return new Section("verdict", heading(verdict), body);
     }
 
-    private static String heading(Verdict verdict) {
+    private String heading(Verdict verdict) {
         if (verdict.faults().isEmpty()) {
-            return "Limits";
+            return words.say("session.limits");
         }
-        return verdict.checks().isEmpty() ? "Likely causes" : "Limits and likely causes";
+        return words.say(
+                verdict.checks().isEmpty() ? "session.causes" : "session.limits-and-causes");
     }
 
-    private static DataTable checks(Verdict verdict) {
+    private DataTable checks(Verdict verdict) {
         return new DataTable(
-                "Figures against their limits",
-                List.of("Quantity", "Value", "Limit", "Outcome", "Chance of being wrong", "Source"),
-                verdict.checks().stream().map(VerdictSection::check).toList());
+                words.say("session.checks"),
+                List.of(
+                        words.say("session.check-quantity"),
+                        words.say("session.check-value"),
+                        words.say("session.check-limit"),
+                        words.say("session.check-outcome"),
+                        words.say("session.check-chance"),
+                        words.say("session.check-source")),
+                verdict.checks().stream().map(this::check).toList());
     }
 
-    private static List<String> check(Verdict.Check check) {
+    private List<String> check(Verdict.Check check) {
         return List.of(
-                Words.unbroken(text(check.quantity())),
+                words.unbroken(told(check.quantity())),
                 value(check),
-                Words.unbroken(text(check.limit())),
+                words.unbroken(told(check.limit())),
                 outcome(check.outcome()),
                 check.wrongPercent() == null ? DataTable.NOTHING : chance(check.wrongPercent()),
-                Words.unbroken(text(check.source())));
+                words.unbroken(told(check.source())));
     }
 
-    private static String value(Verdict.Check check) {
+    private String value(Verdict.Check check) {
         if (check.value() == null) {
-            return check.reason() == null ? "unknown" : "unknown: " + check.reason();
+            return check.reason() == null
+                    ? words.say("session.unknown")
+                    : words.say("page.unknown", words.told(check.reason()));
         }
         return check.unit() == null || check.uncertainty() == null
-                ? Numbers.significant(check.value(), 4)
-                : Numbers.full(
+                ? words.significant(check.value(), 4)
+                : words.full(
                         Quantity.known(check.value(), check.unit(), check.uncertainty()), false);
     }
 
-    private static String chance(double percent) {
+    private String chance(double percent) {
         return percent < 0.1
-                ? "under " + Numbers.withUnit("0.1", "%")
-                : Numbers.withUnit(Numbers.decimal(percent, 1), "%");
+                ? words.say("session.chance-under", Numbers.withUnit(words.decimal(0.1, 1), "%"))
+                : Numbers.withUnit(words.decimal(percent, 1), "%");
     }
 
     /** The outcome with a sign of its own, so that it needs no colour. */
-    private static String outcome(String outcome) {
-        return switch (text(outcome)) {
-            case "pass" -> "✓ pass";
-            case "marginal" -> "≈ marginal";
-            case "fail" -> "✕ fail";
-            default -> "? unknown";
+    private String outcome(String outcome) {
+        return switch (outcome == null ? "" : outcome) {
+            case "pass" -> words.say("session.outcome-pass");
+            case "marginal" -> words.say("session.outcome-marginal");
+            case "fail" -> words.say("session.outcome-fail");
+            default -> words.say("session.outcome-unknown");
         };
     }
 
-    private static String text(String text) {
-        return text == null ? DataTable.NOTHING : text;
+    private String told(String text) {
+        return text == null ? DataTable.NOTHING : words.told(text);
     }
 }

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.headline.Find;
 import offtape.report.result.Distortion;
@@ -13,38 +14,29 @@ import offtape.report.result.Results;
 /** What the ladders of tones show. */
 final class DistortionSymptoms {
 
+    private static final Sentences SAID = Sentences.near(DistortionSymptoms.class);
+
     private static final Symptom LEVEL =
-            Symptom.decibels(
-                    "level-at-3-percent",
-                    "Record level at 3 % K3, mean of both channels",
-                    false,
-                    0.5);
+            Symptom.decibels("level-at-3-percent", SAID.say("level-at-3-percent"), false, 0.5);
     private static final Symptom LEVEL_DIFFERENCE =
             Symptom.decibels(
                     "level-at-3-percent-difference",
-                    "Record level at 3 % K3, right less left",
+                    SAID.say("level-at-3-percent-difference"),
                     true,
                     0.4);
     private static final Symptom TOP_DIFFERENCE =
             Symptom.decibels(
-                    "maximum-output-difference",
-                    "Replay level at 3 % K3, right less left",
-                    true,
-                    0.4);
+                    "maximum-output-difference", SAID.say("maximum-output-difference"), true, 0.4);
     private static final Symptom THIRD =
-            Symptom.size("third-harmonic", "K3 at the reference level, worse channel", "%", 0.1);
+            Symptom.size("third-harmonic", SAID.say("third-harmonic"), "%", 0.1);
     private static final Symptom SECOND =
-            Symptom.size("second-harmonic", "K2 at the reference level, worse channel", "%", 0.1);
+            Symptom.size("second-harmonic", SAID.say("second-harmonic"), "%", 0.1);
     private static final Symptom SECOND_DIFFERENCE =
-            ratio("second-harmonic-difference", "K2 at the reference level, right over left");
+            ratio("second-harmonic-difference", SAID.say("second-harmonic-difference"));
     private static final Symptom SLOPE =
-            Symptom.decibels("k3-slope", "Rise of K3 with level", false, 0.3);
+            Symptom.decibels("k3-slope", SAID.say("k3-slope"), false, 0.3);
     private static final Symptom TREBLE_TOP =
-            Symptom.decibels(
-                    "treble-saturation",
-                    "Highest level of 10 kHz, mean of both channels",
-                    false,
-                    0.7);
+            Symptom.decibels("treble-saturation", SAID.say("treble-saturation"), false, 0.7);
 
     /** All of them. */
     static final List<Symptom> ALL =

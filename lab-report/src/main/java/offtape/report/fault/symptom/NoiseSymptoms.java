@@ -3,6 +3,7 @@ package offtape.report.fault.symptom;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.headline.Find;
 import offtape.report.result.Noise;
@@ -11,23 +12,19 @@ import offtape.report.result.Results;
 /** What the silence shows. */
 final class NoiseSymptoms {
 
-    private static final Symptom HISS =
-            Symptom.decibels(
-                    "hiss", "A-weighted noise re reference, mean of both channels", false, 0.7);
-    private static final Symptom HISS_DIFFERENCE =
-            Symptom.decibels("hiss-difference", "A-weighted noise, right less left", true, 0.5);
-    private static final Symptom DARKNESS =
-            Symptom.decibels(
-                    "noise-darkness", "Unweighted noise over A-weighted noise", false, 0.7);
-    private static final Symptom HUM =
-            Symptom.level("hum-odd", "Hum at the mains frequency and its odd multiples", 4);
-    private static final Symptom BUZZ =
-            Symptom.level("hum-even", "Hum at twice the mains frequency and its multiples", 4);
-    private static final Symptom ROUGHNESS =
-            Symptom.level("modulation-noise", "Modulation noise, worse channel", 1.5);
+    private static final Sentences SAID = Sentences.near(NoiseSymptoms.class);
 
-    private static final Symptom RESIDUE =
-            Symptom.level("residue", "Earlier recording heard in the silence", 2);
+    private static final Symptom HISS = Symptom.decibels("hiss", SAID.say("hiss"), false, 0.7);
+    private static final Symptom HISS_DIFFERENCE =
+            Symptom.decibels("hiss-difference", SAID.say("hiss-difference"), true, 0.5);
+    private static final Symptom DARKNESS =
+            Symptom.decibels("noise-darkness", SAID.say("noise-darkness"), false, 0.7);
+    private static final Symptom HUM = Symptom.level("hum-odd", SAID.say("hum-odd"), 4);
+    private static final Symptom BUZZ = Symptom.level("hum-even", SAID.say("hum-even"), 4);
+    private static final Symptom ROUGHNESS =
+            Symptom.level("modulation-noise", SAID.say("modulation-noise"), 1.5);
+
+    private static final Symptom RESIDUE = Symptom.level("residue", SAID.say("residue"), 2);
 
     /** All of them. */
     static final List<Symptom> ALL =

@@ -1,6 +1,7 @@
 package offtape.report.fault.symptom;
 
 import java.util.List;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.headline.Find;
 import offtape.report.result.Channels;
@@ -9,32 +10,26 @@ import offtape.report.result.Results;
 /** What the two channels show against each other, and what the recording itself shows. */
 final class PairSymptoms {
 
+    private static final Sentences SAID = Sentences.near(PairSymptoms.class);
+
     private static final Symptom BALANCE =
-            Symptom.decibels("balance", "Balance, right re left", true, 0.3);
+            Symptom.decibels("balance", SAID.say("balance"), true, 0.3);
     private static final Symptom DELAY =
             new Symptom(
                     "delay-difference",
-                    "Delay of the right channel against the left",
+                    SAID.say("delay-difference"),
                     "µs",
                     Scale.SIGNED_WIDE,
                     Joining.SUM,
                     true,
                     0.1);
     private static final Symptom WANDER =
-            Symptom.size(
-                    "path-wander", "Wander between the channels along the tape, rms", "µm", 0.15);
-    private static final Symptom LEAK =
-            Symptom.level("crosstalk", "Crosstalk at 1 kHz, worse direction", 2);
-    private static final Symptom INVERTED =
-            Symptom.sign("inverted", "One channel comes back upside down against the other", false);
-    private static final Symptom SWAPPED =
-            Symptom.sign("swapped", "Left and right come back exchanged", false);
-    private static final Symptom CLIPPED =
-            Symptom.sign(
-                    "clipped",
-                    "The recording stands at one highest value in places, as a converter that clips",
-                    false);
-    private static final Symptom DEAD = Symptom.sign("dead", "One channel is not heard", true);
+            Symptom.size("path-wander", SAID.say("path-wander"), "µm", 0.15);
+    private static final Symptom LEAK = Symptom.level("crosstalk", SAID.say("crosstalk"), 2);
+    private static final Symptom INVERTED = Symptom.sign("inverted", SAID.say("inverted"), false);
+    private static final Symptom SWAPPED = Symptom.sign("swapped", SAID.say("swapped"), false);
+    private static final Symptom CLIPPED = Symptom.sign("clipped", SAID.say("clipped"), false);
+    private static final Symptom DEAD = Symptom.sign("dead", SAID.say("dead"), true);
 
     /** All of them. */
     static final List<Symptom> ALL =

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.headline.Find;
 import offtape.report.result.LevelDependence;
@@ -12,6 +13,8 @@ import offtape.report.result.Results;
 
 /** What the response shows: what both channels lose, and in what they differ. */
 final class ResponseSymptoms {
+
+    private static final Sentences SAID = Sentences.near(ResponseSymptoms.class);
 
     private static final double[] FREQUENCIES_HZ = {
         63, 125, 315, 2000, 4000, 6300, 10_000, 12_500, 16_000
@@ -26,11 +29,10 @@ final class ResponseSymptoms {
     private static final List<Symptom> COMMON = responses(false);
     private static final List<Symptom> DIFFERENCE = responses(true);
     private static final Symptom LOUD =
-            Symptom.decibels(
-                    "loud-treble", "10 kHz lost when loud more than when quiet", false, 0.5);
+            Symptom.decibels("loud-treble", SAID.say("loud-treble"), false, 0.5);
     private static final Symptom LOUD_DIFFERENCE =
             Symptom.decibels(
-                    "loud-treble-difference", "10 kHz lost when loud, right less left", true, 0.5);
+                    "loud-treble-difference", SAID.say("loud-treble-difference"), true, 0.5);
 
     /** All of them. */
     static final List<Symptom> ALL = all();
@@ -52,12 +54,7 @@ final class ResponseSymptoms {
             list.add(
                     Symptom.decibels(
                             "response-" + hz + (difference ? "-difference" : ""),
-                            "Response at "
-                                    + hz
-                                    + " Hz"
-                                    + (difference
-                                            ? ", right less left"
-                                            : ", mean of both channels"),
+                            SAID.say(difference ? "response-difference" : "response-mean", hz),
                             difference,
                             GRAIN_DB[i]));
         }

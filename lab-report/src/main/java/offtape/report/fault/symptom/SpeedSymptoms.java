@@ -2,6 +2,7 @@ package offtape.report.fault.symptom;
 
 import java.util.List;
 import java.util.Map;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Quantity;
 import offtape.report.headline.Find;
 import offtape.report.result.Results;
@@ -12,35 +13,33 @@ import offtape.report.result.TransportSpeed;
 /** What the speed tone shows; off tape, what the transport itself does. */
 final class SpeedSymptoms {
 
+    private static final Sentences SAID = Sentences.near(SpeedSymptoms.class);
+
     private static final Symptom DEVIATION =
             new Symptom(
                     "speed-deviation",
-                    "Mean speed deviation",
+                    SAID.say("speed-deviation"),
                     "%",
                     Scale.SIGNED,
                     Joining.SUM,
                     false,
                     0.15);
-    private static final Symptom DRIFT = Symptom.size("drift", "Drift of the speed", "%", 0.15);
+    private static final Symptom DRIFT = Symptom.size("drift", SAID.say("drift"), "%", 0.15);
     private static final Symptom WOW =
-            Symptom.size("irregular-wow", "Wow that is no steady line, rms", "%", 0.1);
+            Symptom.size("irregular-wow", SAID.say("irregular-wow"), "%", 0.1);
     private static final Symptom FLUTTER =
-            Symptom.size("irregular-flutter", "Flutter that is no steady line, rms", "%", 0.1);
+            Symptom.size("irregular-flutter", SAID.say("irregular-flutter"), "%", 0.1);
     private static final Symptom CAPSTAN =
-            Symptom.size("capstan-line", "Strongest steady line of a capstan's rate", "%", 0.08);
+            Symptom.size("capstan-line", SAID.say("capstan-line"), "%", 0.08);
     private static final Symptom ROLLER =
-            Symptom.size(
-                    "roller-line",
-                    "Strongest line of a roller's rate or with multiples",
-                    "%",
-                    0.08);
-    private static final Symptom REEL =
-            Symptom.size("reel-line", "Strongest line of a reel's rate", "%", 0.08);
+            Symptom.size("roller-line", SAID.say("roller-line"), "%", 0.08);
+    private static final Symptom REEL = Symptom.size("reel-line", SAID.say("reel-line"), "%", 0.08);
     private static final Symptom MOTOR =
-            Symptom.size("motor-line", "Strongest line above 22 Hz", "%", 0.08);
+            Symptom.size("motor-line", SAID.say("motor-line"), "%", 0.08);
     private static final Symptom SCRAPE =
-            Symptom.size("scrape-flutter", "Scrape flutter, rms", "%", 0.08);
-    private static final Symptom DROPOUTS = Symptom.size("dropouts", "Dropouts", "a minute", 0.15);
+            Symptom.size("scrape-flutter", SAID.say("scrape-flutter"), "%", 0.08);
+    private static final Symptom DROPOUTS =
+            Symptom.size("dropouts", SAID.say("dropouts"), "a minute", 0.15);
 
     /** All of them. */
     static final List<Symptom> ALL =
