@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import offtape.core.fault.BoundedText;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /**
  * Reads a list of returns: a text with one file a line, or a table whose first line names its
@@ -14,6 +15,8 @@ import offtape.core.fault.UnusableInputException;
  * are passed over; relative paths count from the folder of the list.
  */
 public final class BatchList {
+
+    private static final Sentences SAID = Sentences.near(BatchList.class);
 
     private static final int MOST_MEBIBYTES = 16;
 
@@ -36,15 +39,12 @@ public final class BatchList {
         BatchList reading = new BatchList(list);
         reading.understand(text(list));
         if (reading.entries.isEmpty()) {
-            throw new UnusableInputException(
-                    list + " names no return. Write one file a line into it.");
+            throw new UnusableInputException(SAID.say("no-returns", list));
         }
         for (BatchEntry entry : reading.entries) {
             if (entry.programme() == null && otherwise == null) {
                 throw reading.refused(
-                        entry.line(),
-                        "nothing says which programme was played. Give --programme, or add a column"
-                                + " programme to the list.");
+                        entry.line(), SAID.say("no-programme") + " " + SAID.say("give-programme"));
             }
         }
         Repeats repeats = new Repeats(list);
@@ -59,18 +59,16 @@ public final class BatchList {
                             .orElseThrow(
                                     () ->
                                             new UnusableInputException(
-                                                    list
-                                                            + " is larger than a list of returns can be ("
-                                                            + MOST_MEBIBYTES
-                                                            + " MiB). Name a text file with one return a line."));
+                                                    SAID.say(
+                                                            "list-too-large",
+                                                            list,
+                                                            MOST_MEBIBYTES)));
             // some editors begin a file with a mark of its encoding
             return text.startsWith("\ufeff") ? text.substring(1) : text;
         } catch (CharacterCodingException e) {
-            throw new UnusableInputException(
-                    list + " is not text in UTF-8. Save the list as UTF-8.", e);
+            throw new UnusableInputException(SAID.say("list-not-text", list), e);
         } catch (IOException e) {
-            throw new UnusableInputException(
-                    list + " cannot be read. Check that it is there and may be read.", e);
+            throw new UnusableInputException(SAID.say("list-unreadable", list), e);
         }
     }
 
@@ -142,13 +140,12 @@ public final class BatchList {
                                         () ->
                                                 refused(
                                                         line,
-                                                        "there is no column \""
-                                                                + head
-                                                                + "\"; there are "
-                                                                + ListColumn.names()
-                                                                + "."));
+                                                        SAID.say(
+                                                                "no-column",
+                                                                head,
+                                                                ListColumn.names())));
                 if (order.contains(column)) {
-                    throw refused(line, "the column " + column.key() + " is there twice.");
+                    throw refused(line, SAID.say("column-twice", column.key()));
                 }
                 order.add(column);
             }
@@ -158,12 +155,9 @@ public final class BatchList {
             if (row.cells().size() > order.size()) {
                 throw refused(
                         row.line(),
-                        "there are "
-                                + row.cells().size()
-                                + " cells for "
-                                + order.size()
-                                + " columns. Put a text that holds the separator into double"
-                                + " quotes.");
+                        SAID.say("too-many-cells", row.cells().size(), order.size())
+                                + " "
+                                + SAID.say("double-quotes"));
             }
             return new EntryReader(list, row.line()).entry(order, row.cells());
         }

@@ -4,7 +4,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -14,6 +13,7 @@ import offtape.core.fault.Background;
 import offtape.core.fault.RefusedOutputException;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.output.OutputFolder;
+import offtape.core.text.Sentences;
 import offtape.report.batch.BatchRow;
 import offtape.report.batch.BatchSummary;
 import offtape.report.render.BatchCsv;
@@ -25,10 +25,13 @@ import offtape.report.render.BatchCsv;
  */
 public final class BatchRun {
 
+    private static final Sentences SAID = Sentences.near(BatchRun.class);
+
     private final List<BatchEntry> entries;
     private final BatchJob job;
     private final OutputFolder folder;
     private final Terminal terminal;
+    private final RowWords words;
     private final boolean verbose;
     private final HeapShare heap = new HeapShare(Runtime.getRuntime().maxMemory());
     private final List<BatchRow> rows = new ArrayList<>();
@@ -52,6 +55,7 @@ public final class BatchRun {
         this.job = job;
         this.folder = folder;
         this.terminal = terminal;
+        this.words = RowWords.on(terminal);
         this.verbose = verbose;
         entries.forEach(e -> rows.add(BatchRow.waiting(e.name(), e.written())));
     }
@@ -98,11 +102,8 @@ public final class BatchRun {
         } catch (RuntimeException | Error e) {
             String why =
                     e instanceof OutOfMemoryError
-                            ? "The memory given to Java is used up. Give it more, such as 4 GiB by"
-                                    + " OFFTAPE_JAVA_OPTS=-Xmx4g."
-                            : "An internal fault ("
-                                    + e.getClass().getSimpleName()
-                                    + "). Run it again with --verbose and report what it prints.";
+                            ? SAID.say("memory-used-up")
+                            : SAID.say("internal-fault", e.getClass().getSimpleName());
             refused(number, why, e, ExitCodes.INTERNAL);
         } finally {
             heap.giveBack(share);
@@ -125,22 +126,10 @@ public final class BatchRun {
         rows.set(number, row);
         code = Math.max(code, how);
         finished++;
-        terminal.message(
-                String.format(
-                        Locale.ROOT,
-                        "[%d/%d] %s: %s",
-                        finished,
-                        entries.size(),
-                        row.name(),
-                        words(row)));
+        terminal.message(words.line(finished, entries.size(), row));
         if (!summaryLost) {
             publish();
         }
-    }
-
-    private static String words(BatchRow row) {
-        String more = row.reason() == null ? row.decision() : row.reason();
-        return row.state().words() + ". " + more;
     }
 
     private void publish() {
@@ -151,7 +140,7 @@ public final class BatchRun {
             // the sessions are worth more than their summary, which the next run writes
             summaryLost = true;
             code = Math.max(code, ExitCodes.USAGE);
-            terminal.error(e.getMessage());
+            terminal.error(terminal.told(e.getMessage()));
         }
     }
 

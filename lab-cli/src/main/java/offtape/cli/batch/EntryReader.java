@@ -9,11 +9,14 @@ import java.util.Map;
 import java.util.function.Function;
 import offtape.core.audio.ChannelChoice;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 import offtape.core.transport.CaptureMode;
 import offtape.core.unit.TapeSpeed;
 
 /** Reads what one line of a list says. */
 final class EntryReader {
+
+    private static final Sentences SAID = Sentences.near(EntryReader.class);
 
     private final Path list;
     private final int line;
@@ -30,7 +33,7 @@ final class EntryReader {
 
     /** A refusal that names list and line. */
     static UnusableInputException refused(Path list, int line, String what) {
-        return new UnusableInputException(list + ", line " + line + ": " + what);
+        return new UnusableInputException(SAID.say("at-line", list, line, what));
     }
 
     /** A line that is a file's name. */
@@ -52,7 +55,7 @@ final class EntryReader {
         }
         String file = said.get(ListColumn.FILE);
         if (file == null) {
-            throw refused(list, line, "no file is named.");
+            throw refused(list, line, SAID.say("no-file"));
         }
         return new BatchEntry(
                 line,
@@ -86,7 +89,7 @@ final class EntryReader {
         try {
             return list.resolveSibling(text);
         } catch (InvalidPathException e) {
-            throw refused(list, line, "\"" + text + "\" is no file name here.");
+            throw refused(list, line, SAID.say("no-file-name", text));
         }
     }
 }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import offtape.core.text.Sentences;
 
 /**
  * Finds returns that a list names more than once. Once is enough where all is the same; where
@@ -14,6 +15,8 @@ import java.util.Objects;
  * a second machine or a second tape. Other channels of a file are another return.
  */
 final class Repeats {
+
+    private static final Sentences SAID = Sentences.near(Repeats.class);
 
     private final Path list;
     private final Map<Sound, BatchEntry> first = new LinkedHashMap<>();
@@ -40,23 +43,14 @@ final class Repeats {
                 kept.add(entry);
             } else if (saysTheSame(earlier, entry)) {
                 notes.add(
-                        list
-                                + ", line "
-                                + entry.line()
-                                + ": "
-                                + entry.written()
-                                + " is in line "
-                                + earlier.line()
-                                + " already and is measured once.");
+                        SAID.say("repeated", list, entry.line(), entry.written(), earlier.line()));
             } else {
                 throw EntryReader.refused(
                         list,
                         entry.line(),
-                        entry.written()
-                                + " is in line "
-                                + earlier.line()
-                                + " already, with something else beside it. Leave one of the two"
-                                + " out, or name other channels.");
+                        SAID.say("repeated-otherwise", entry.written(), earlier.line())
+                                + " "
+                                + SAID.say("leave-one-out"));
             }
         }
         return kept;

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 import offtape.core.text.InertText;
+import offtape.core.text.Sentences;
 import offtape.report.render.BatchCsv;
 
 /**
@@ -16,6 +17,8 @@ import offtape.report.render.BatchCsv;
  * the end of a list change no name before them.
  */
 final class SessionNames {
+
+    private static final Sentences SAID = Sentences.near(SessionNames.class);
 
     /**
      * What no common file system takes, what hides a folder or leads out of it, and what stands for
@@ -50,22 +53,19 @@ final class SessionNames {
         if (UNFIT.matcher(InertText.line(entry.name())).find()) {
             throw refused(
                     entry,
-                    "\""
-                            + entry.name()
-                            + "\" cannot be the name of a folder everywhere. Choose one without"
-                            + " slashes, colons and the like.");
+                    SAID.say("no-folder-name", entry.name()) + " " + SAID.say("without-slashes"));
         }
         Integer other = taken.putIfAbsent(key(entry.name()), entry.line());
         if (other != null) {
             throw refused(
                     entry,
                     other == 0
-                            ? "\"" + entry.name() + "\" is the name of the summary. Choose another."
-                            : "\""
-                                    + entry.name()
-                                    + "\" is the name of the session of line "
-                                    + other
-                                    + " as well. Choose another.");
+                            ? SAID.say("name-of-summary", entry.name())
+                                    + " "
+                                    + SAID.say("choose-another")
+                            : SAID.say("name-taken", entry.name(), other)
+                                    + " "
+                                    + SAID.say("choose-another"));
         }
     }
 

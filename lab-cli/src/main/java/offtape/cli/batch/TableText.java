@@ -2,6 +2,7 @@ package offtape.cli.batch;
 
 import java.util.ArrayList;
 import java.util.List;
+import offtape.core.text.Sentences;
 
 /**
  * Splits a table into records as RFC 4180 has it. The separator is a comma, semicolon or tab,
@@ -9,6 +10,8 @@ import java.util.List;
  * passed over.
  */
 final class TableText {
+
+    private static final Sentences SAID = Sentences.near(TableText.class);
 
     private final String text;
     private final List<Row> rows = new ArrayList<>();
@@ -95,7 +98,7 @@ final class TableText {
             line += c == '\n' ? 1 : 0;
             cell.append(c);
         }
-        throw new IllegalArgumentException("line " + begins + ": a quote is not closed.");
+        throw new IllegalArgumentException("line " + begins + ": " + SAID.say("open-quote"));
     }
 
     private void skipLine() {

@@ -2,6 +2,7 @@ package offtape.cli.capture;
 
 import offtape.cli.sound.LevelCeiling;
 import offtape.core.audio.AudioSource;
+import offtape.core.text.Sentences;
 
 /**
  * What is played: silence, a sound, silence.
@@ -18,6 +19,8 @@ public record PlayList(
         double leadSeconds,
         double tailSeconds,
         LevelCeiling ceiling) {
+
+    private static final Sentences SAID = Sentences.near(PlayList.class);
 
     /** Frames of silence before the sound. */
     long leadFrames() {
@@ -46,7 +49,7 @@ public record PlayList(
             }
             block[c] = x;
         }
-        ceiling.check(peak, "\"" + sound.name() + "\"", "Allow more with --max-level.");
+        ceiling.check(peak, "\"" + sound.name() + "\"", SAID.say("allow-more"));
         return block;
     }
 }

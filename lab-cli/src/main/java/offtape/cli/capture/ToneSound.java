@@ -1,6 +1,7 @@
 package offtape.cli.capture;
 
 import offtape.core.audio.AudioSource;
+import offtape.core.text.Sentences;
 
 /**
  * A steady tone on both channels that swells and fades, or silence.
@@ -12,6 +13,8 @@ import offtape.core.audio.AudioSource;
  */
 public record ToneSound(double frequencyHz, double peak, int sampleRateHz, long frames)
         implements AudioSource {
+
+    private static final Sentences SAID = Sentences.near(ToneSound.class);
 
     private static final double FADE_S = 0.1;
 
@@ -40,7 +43,7 @@ public record ToneSound(double frequencyHz, double peak, int sampleRateHz, long 
 
     @Override
     public String name() {
-        return peak == 0 ? "silence" : "the tone";
+        return peak == 0 ? SAID.say("silence") : SAID.say("the-tone");
     }
 
     @Override

@@ -2,10 +2,10 @@ package offtape.cli.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import offtape.cli.batch.RowWords;
+import offtape.cli.terminal.Terminal;
 import offtape.core.unit.Quantity;
 import offtape.report.batch.BatchRow;
 import offtape.report.batch.BatchState;
@@ -17,20 +17,27 @@ final class BatchWords {
 
     private static final String NOTHING = "–";
 
-    private BatchWords() {}
+    private final Speech speech;
+    private final RowWords rows;
+
+    /** The words spoken on a terminal. */
+    BatchWords(Terminal terminal) {
+        this.speech = Speech.of(terminal, "batch");
+        this.rows = RowWords.on(terminal);
+    }
 
     /** One line a return under a line of heads; columns as wide as they need be. */
-    static List<String> table(BatchSummary batch) {
+    List<String> table(BatchSummary batch) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(
                 List.of(
-                        "Name",
-                        "State",
-                        "Speed, %",
-                        "Flutter, %",
-                        "Upper edge, kHz",
-                        "Noise A, dB",
-                        "Decision"));
+                        speech.say("batch.name"),
+                        speech.say("batch.state"),
+                        speech.say("batch.speed"),
+                        speech.say("batch.flutter"),
+                        speech.say("batch.upper-edge"),
+                        speech.say("batch.noise"),
+                        speech.say("batch.decision")));
         batch.returns().forEach(row -> rows.add(cells(row)));
         int[] widths = new int[rows.get(0).size() - 1];
         for (List<String> row : rows) {
@@ -49,16 +56,16 @@ final class BatchWords {
         return line.append(row.get(widths.length)).toString().stripTrailing();
     }
 
-    private static List<String> cells(BatchRow row) {
-        boolean refused = row.state() == BatchState.REFUSED;
+    private List<String> cells(BatchRow row) {
+
         return List.of(
                 row.name(),
-                row.state().words(),
-                figure(row, Headline.SPEED_DEVIATION, Figures::signedValue, 1),
-                figure(row, Headline.WOW_AND_FLUTTER, Figures::value, 1),
-                figure(row, Headline.UPPER_EDGE, Figures::value, 1e-3),
-                figure(row, Headline.NOISE, Figures::value, 1),
-                Objects.requireNonNullElse(refused ? row.reason() : row.decision(), NOTHING));
+                rows.state(row),
+                figure(row, Headline.SPEED_DEVIATION, speech::signedValue, 1),
+                figure(row, Headline.WOW_AND_FLUTTER, speech::value, 1),
+                figure(row, Headline.UPPER_EDGE, speech::value, 1e-3),
+                figure(row, Headline.NOISE, speech::value, 1),
+                rows.outcome(row).orElse(NOTHING));
     }
 
     /** Left and right, or one for both; a dash where nothing is known. */
@@ -84,15 +91,13 @@ final class BatchWords {
     }
 
     /** How many of each state, such as {@code 3 measured, 2 left alone as unchanged.} */
-    static String counts(BatchSummary batch) {
-        String text =
-                String.format(
-                        Locale.ROOT,
-                        "%d measured, %d unchanged and left alone, %d refused.",
-                        batch.count(BatchState.MEASURED),
-                        batch.count(BatchState.UNCHANGED),
-                        batch.count(BatchState.REFUSED));
+    String counts(BatchSummary batch) {
         int returns = batch.returns().size();
-        return returns + (returns == 1 ? " return: " : " returns: ") + text;
+        return speech.say(
+                returns == 1 ? "batch.count-one" : "batch.counts",
+                returns,
+                batch.count(BatchState.MEASURED),
+                batch.count(BatchState.UNCHANGED),
+                batch.count(BatchState.REFUSED));
     }
 }

@@ -3,6 +3,7 @@ package offtape.cli.command;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import offtape.cli.terminal.Terminal;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
 import offtape.core.fault.UnusableInputException;
@@ -19,17 +20,18 @@ final class CaptureCheck {
     private CaptureCheck() {}
 
     /** What a user should know before the tape is put away. */
-    static List<String> lines(Programme programme, Path recording) {
+    static List<String> lines(Programme programme, Path recording, Terminal terminal) {
+        Speech speech = Speech.of(terminal, "capture");
         List<String> lines = new ArrayList<>();
         try (AudioFile sound = AudioFiles.open(recording)) {
             for (HealthNote note : Measurement.of(programme, sound).jumps()) {
-                lines.add("Mind: " + note.message());
+                lines.add(speech.say("capture.mind", speech.told(note.message())));
             }
             if (lines.isEmpty()) {
-                lines.add("The programme was heard, and its tones show no gap.");
+                lines.add(speech.say("capture.heard"));
             }
         } catch (UnusableInputException e) {
-            lines.add("Mind: what came back cannot be measured. " + e.getMessage());
+            lines.add(speech.say("capture.not-measurable", speech.told(e.getMessage())));
         }
         return lines;
     }

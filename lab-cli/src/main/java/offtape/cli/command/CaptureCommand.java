@@ -11,6 +11,7 @@ import offtape.core.output.OutputFolder;
 import offtape.core.programme.CueSheet;
 import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeFolder;
+import offtape.core.text.Sentences;
 import offtape.report.render.SessionFiles;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -38,6 +39,8 @@ import picocli.CommandLine.Spec;
             "down or off. Keep fingers, hair and sleeves away from moving reels.",
         })
 final class CaptureCommand implements Callable<Integer> {
+
+    private static final Sentences SAID = Sentences.near(CaptureCommand.class);
 
     private static final double LEAST_TAIL_S = 0.5;
     private static final double MOST_TAIL_S = 600;
@@ -126,14 +129,10 @@ final class CaptureCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), e.getMessage(), e);
         }
         if (pass.records() && out == null) {
-            throw new ParameterException(
-                    spec.commandLine(), "Say with --out where the recording goes.");
+            throw new ParameterException(spec.commandLine(), SAID.say("capture-out"));
         }
         if (!pass.records() && (out != null || session != null)) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "With --pass record nothing comes back yet: give --out and --measure to"
-                            + " --pass replay.");
+            throw new ParameterException(spec.commandLine(), SAID.say("capture-record-only"));
         }
         return pass;
     }
@@ -153,7 +152,7 @@ final class CaptureCommand implements Callable<Integer> {
                                             common.layers(), rate, pass.plays(), pass.records()));
             int code = pass.records() ? run.recorded(sound, out, force) : run.played(sound);
             if (check && pass.records() && code == ExitCodes.DONE) {
-                CaptureCheck.lines(sound, out).forEach(terminal::message);
+                CaptureCheck.lines(sound, out, terminal).forEach(terminal::message);
             }
             return code;
         }
@@ -162,9 +161,7 @@ final class CaptureCommand implements Callable<Integer> {
     private double tail(CapturePass pass) {
         double tail = tailSeconds == null ? pass.usualTailSeconds() : tailSeconds;
         if (!(tail >= LEAST_TAIL_S && tail <= MOST_TAIL_S)) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "Recording goes on for 0.5 to 600 seconds: give --tail so.");
+            throw new ParameterException(spec.commandLine(), SAID.say("capture-tail"));
         }
         return tail;
     }
@@ -177,9 +174,8 @@ final class CaptureCommand implements Callable<Integer> {
             if (pass.plays()) {
                 ceiling.check(
                         sheet.peakOf(sheet.loudestDb()),
-                        "The programme",
-                        "Write one with a lower --reference-level, and raise the machine's record"
-                                + " level instead.");
+                        SAID.say("the-programme"),
+                        SAID.say("lower-reference"));
             }
             return sound;
         } catch (TooLoudException e) {

@@ -17,12 +17,15 @@ import offtape.core.audio.WavWriter;
 import offtape.core.fault.RefusedOutputException;
 import offtape.core.output.DiskTrouble;
 import offtape.core.output.OutputFile;
+import offtape.core.text.Sentences;
 
 /**
  * A recording on its way to the disk. Until it is whole it has a name that says so, under which it
  * stays if it is broken off: a recording is hard to repeat.
  */
 final class CaptureFile implements AutoCloseable {
+
+    private static final Sentences SAID = Sentences.near(CaptureFile.class);
 
     private final OutputFile output;
     private final Path growing;
@@ -94,7 +97,7 @@ final class CaptureFile implements AutoCloseable {
     }
 
     private String kept(WavWriter wav) {
-        return wav.frames() == 0 ? "" : " What was recorded is kept in " + growing + ".";
+        return wav.frames() == 0 ? "" : " " + SAID.say("kept", growing);
     }
 
     private static WavFormat format(SoundStream stream) {
@@ -106,14 +109,7 @@ final class CaptureFile implements AutoCloseable {
             Files.move(growing, output.path(), StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException e) {
             throw new RefusedOutputException(
-                    "The recording cannot be moved to "
-                            + output.file()
-                            + ": "
-                            + DiskTrouble.words(e)
-                            + ". It is kept as "
-                            + growing
-                            + ".",
-                    e);
+                    SAID.say("not-moved", output.file(), DiskTrouble.words(e), growing), e);
         }
         output.commit();
         place = output.file();
@@ -133,7 +129,7 @@ final class CaptureFile implements AutoCloseable {
             }
         } catch (IOException e) {
             throw new RefusedOutputException(
-                    growing + " cannot be removed: " + DiskTrouble.words(e) + ".", e);
+                    SAID.say("not-removed", growing, DiskTrouble.words(e)), e);
         }
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import offtape.cli.terminal.Terminal;
 import offtape.core.output.Sha256;
+import offtape.core.text.Sentences;
 import offtape.core.transport.CaptureMode;
 import offtape.report.measure.loopback.KnownInterface;
 import offtape.report.measure.mode.Capture;
@@ -17,6 +18,8 @@ import picocli.CommandLine.Spec;
 
 /** What a user says of how a return came about. */
 final class CaptureOptions {
+
+    private static final Sentences SAID = Sentences.near(CaptureOptions.class);
 
     @Option(
             names = "--mode",
@@ -64,18 +67,11 @@ final class CaptureOptions {
      */
     Capture capture(Terminal terminal, int returns) {
         if (mode == CaptureMode.LOOPBACK && loopback != null) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "A loopback is itself the interface: there is nothing to take out of it. Leave out"
-                            + " --loopback, or name the mode of a machine.");
+            throw new ParameterException(spec.commandLine(), SAID.say("loopback-of-loopback"));
         }
         if (returns > 1 && (mode == CaptureMode.OFF_TAPE || mode == CaptureMode.LOOPBACK)) {
             throw new ParameterException(
-                    spec.commandLine(),
-                    "Several returns are replays of one tape, and "
-                            + mode.key()
-                            + " has one return: measure each on its own, or say --mode two-pass or"
-                            + " --mode reference-tape.");
+                    spec.commandLine(), SAID.say("several-returns", mode.key()));
         }
         return new Capture(
                 mode,
@@ -92,7 +88,9 @@ final class CaptureOptions {
 
     private static Optional<CaptureMode> ask(
             Terminal terminal, List<CaptureMode> possible, String why) {
+        Speech speech = Speech.of(terminal, "capture");
         List<String> keys = possible.stream().map(CaptureMode::key).toList();
-        return terminal.choice("How was the return recorded? " + why, keys).map(CaptureMode::ofKey);
+        return terminal.choice(speech.say("capture.how", speech.told(why)), keys)
+                .map(CaptureMode::ofKey);
     }
 }

@@ -1,6 +1,7 @@
 package offtape.cli.command;
 
 import java.util.Locale;
+import offtape.core.text.Sentences;
 import offtape.core.transport.CaptureMode;
 
 /** What a capture does: both at once, or one half of it on a machine with two heads. */
@@ -13,6 +14,8 @@ enum CapturePass {
 
     /** Records only, while the machine replays. */
     REPLAY(0, 30);
+
+    private static final Sentences SAID = Sentences.near(CapturePass.class);
 
     private final double leadSeconds;
     private final double tailSeconds;
@@ -57,20 +60,14 @@ enum CapturePass {
     static CapturePass of(CapturePass said, CaptureMode mode) {
         boolean halves = mode == CaptureMode.TWO_PASS || mode == CaptureMode.REFERENCE_TAPE;
         if (said != null && said != BOTH && mode != null && !halves) {
-            throw new IllegalArgumentException(
-                    "With --mode "
-                            + mode.key()
-                            + " playing and recording are one: leave out --pass.");
+            throw new IllegalArgumentException(SAID.say("one-pass", mode.key()));
         }
         if (mode == CaptureMode.TWO_PASS && (said == null || said == BOTH)) {
-            throw new IllegalArgumentException(
-                    "With --mode two-pass the machine records and replays one after the other: run"
-                            + " --pass record, rewind, then run --pass replay.");
+            throw new IllegalArgumentException(SAID.say("two-passes"));
         }
         if (mode == CaptureMode.REFERENCE_TAPE) {
             if (said == RECORD) {
-                throw new IllegalArgumentException(
-                        "A reference tape is only replayed: say --pass replay, or leave it out.");
+                throw new IllegalArgumentException(SAID.say("replay-only"));
             }
             return REPLAY;
         }

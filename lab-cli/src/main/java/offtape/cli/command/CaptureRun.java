@@ -1,7 +1,6 @@
 package offtape.cli.command;
 
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.function.IntFunction;
 import offtape.cli.capture.Capture;
 import offtape.cli.capture.CaptureResult;
@@ -40,7 +39,7 @@ record CaptureRun(
             interrupt.first(stop::give);
             Capture capture = new Capture(stream, stop, words::progress);
             if (!pass.plays()) {
-                terminal.message("Recording has begun: start the tape now.");
+                terminal.message(Speech.of(terminal, "capture").say("capture.start-tape"));
             }
             double seconds = sound.sheet().seconds(sound.sheet().frames()) + tailSeconds;
             CaptureResult result =
@@ -64,10 +63,7 @@ record CaptureRun(
                 SoundStream stream = devices.apply(sound.sheet().sampleRateHz())) {
             interrupt.first(stop::give);
             terminal.message(
-                    String.format(
-                            Locale.ROOT,
-                            "The machine must be recording: the programme begins in %.0f s.",
-                            pass.leadSeconds()));
+                    Speech.of(terminal, "capture").say("capture.begins-in", pass.leadSeconds()));
             CaptureResult result = new Capture(stream, stop, words::progress).play(list(sound));
             words.played(result).forEach(terminal::message);
             return code(result);

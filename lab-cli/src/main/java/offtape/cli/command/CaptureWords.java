@@ -16,10 +16,12 @@ final class CaptureWords {
     private static final int MOST_TROUBLES = 8;
 
     private final Terminal terminal;
+    private final Speech speech;
     private double toldSeconds = -PLAIN_EVERY_S;
 
     CaptureWords(Terminal terminal) {
         this.terminal = terminal;
+        this.speech = Speech.of(terminal, "capture");
     }
 
     /** Level, clipping and remaining time; redrawn on a terminal, now and then elsewhere. */
@@ -30,48 +32,38 @@ final class CaptureWords {
         toldSeconds = seconds;
         StringBuilder levels = new StringBuilder();
         for (double peak : peaks) {
-            levels.append(peak > 0 ? dbfs(peak) : "silent").append("  ");
+            levels.append(peak > 0 ? dbfs(peak) : speech.say("capture.silent")).append("  ");
         }
-        long left = Math.max(0, Math.round(ofSeconds - seconds));
         String line =
-                String.format(
-                        Locale.ROOT,
-                        "%s %d:%02d, %d:%02d left  %s%s",
-                        peaks.length == 0 ? "Playing" : "Recording",
-                        (long) seconds / 60,
-                        (long) seconds % 60,
-                        left / 60,
-                        left % 60,
+                speech.say(
+                        peaks.length == 0 ? "capture.playing" : "capture.recording",
+                        minutes((long) seconds),
+                        minutes(Math.max(0, Math.round(ofSeconds - seconds))),
                         levels,
-                        clipped ? "CLIPPED" : "");
+                        clipped ? speech.say("capture.clipped") : "");
         terminal.status(line.stripTrailing());
     }
 
-    private static String dbfs(double peak) {
-        return String.format(Locale.ROOT, "%.1f dBFS", Decibels.ofAmplitude(peak));
+    private static String minutes(long seconds) {
+        return String.format(Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60);
+    }
+
+    private String dbfs(double peak) {
+        return speech.say("capture.dbfs", Decibels.ofAmplitude(peak));
     }
 
     /** What came of it. */
     List<String> recorded(CaptureResult result, Path place) {
         List<String> lines = new ArrayList<>();
         if (result.frames() == 0) {
-            return List.of("Broken off before anything was recorded.");
+            return List.of(speech.say("capture.nothing"));
         }
-        lines.add(
-                result.complete()
-                        ? "Written: " + place
-                        : "Broken off; what was recorded is kept in " + place + ".");
+        lines.add(speech.say(result.complete() ? "capture.written" : "capture.broken-off", place));
         if (result.isSilent()) {
-            lines.add(
-                    "Mind: nothing but digital silence came in. Check that the input is not muted,"
-                            + " that the channels are the right ones, and that this terminal may"
-                            + " use the microphone.");
+            lines.add(speech.say("capture.digital-silence"));
         }
         if (result.clippedFrames() > 0) {
-            lines.add(
-                    "Mind: the input reached full scale in "
-                            + result.clippedFrames()
-                            + " frames. Lower the input gain and record again.");
+            lines.add(speech.say("capture.full-scale", result.clippedFrames()));
         }
         lines.addAll(troubles(result));
         return lines;
@@ -80,11 +72,7 @@ final class CaptureWords {
     /** What came of playing alone. */
     List<String> played(CaptureResult result) {
         List<String> lines = new ArrayList<>();
-        lines.add(
-                result.complete()
-                        ? "Played. Stop the machine, rewind, and run the same with --pass replay"
-                                + " --out FILE.wav."
-                        : "Broken off: what is on the tape is not whole.");
+        lines.add(speech.say(result.complete() ? "capture.played" : "capture.not-whole"));
         lines.addAll(troubles(result));
         return lines;
     }
@@ -95,18 +83,15 @@ final class CaptureWords {
         for (CaptureMarks.Trouble t :
                 result.marks().troubles().stream().limit(MOST_TROUBLES).toList()) {
             lines.add(
-                    String.format(
-                            Locale.ROOT,
-                            "Mind: about %.1f s into the recording, %s. Record again, with a longer"
-                                    + " --buffer or fewer other programs.",
-                            t.seconds(),
+                    speech.say(
                             t.kind() == CaptureMarks.Kind.GAP_PLAYED
-                                    ? "the computer was late and a gap was played"
-                                    : "sound was lost, or nearly so, because the computer was late"));
+                                    ? "capture.gap-played"
+                                    : "capture.sound-lost",
+                            t.seconds()));
         }
         int more = result.marks().troubles().size() - MOST_TROUBLES;
         if (more > 0) {
-            lines.add("Mind: " + more + " more such places.");
+            lines.add(speech.say("capture.more", more));
         }
         return lines;
     }

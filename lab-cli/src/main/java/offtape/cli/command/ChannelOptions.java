@@ -67,11 +67,8 @@ final class ChannelOptions {
         AudioSource chosen = of(recording);
         if (chosen instanceof ChosenChannels pair && !pair.isAskedFor()) {
             terminal.message(
-                    recording.name()
-                            + " has "
-                            + recording.channels()
-                            + " channels; the first two are measured. Choose others with"
-                            + " --channels, such as --channels 3,4.");
+                    Speech.of(terminal, "capture")
+                            .say("capture.channels", recording.name(), recording.channels()));
         }
         return chosen;
     }

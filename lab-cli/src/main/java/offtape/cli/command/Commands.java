@@ -16,6 +16,7 @@ import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
 import offtape.core.fault.RefusedOutputException;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
@@ -24,6 +25,11 @@ import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Parses the arguments, runs the command and turns what went wrong into words and exit codes. */
 public final class Commands {
+
+    private static final Sentences SAID = Sentences.near(Commands.class);
+
+    /** How the library begins what it says of a value that cannot be read. */
+    private static final String INVALID = "Invalid value for ";
 
     private final Terminal terminal;
     private final SoundLayers layers;
@@ -89,11 +95,7 @@ public final class Commands {
         try {
             return Path.of(text);
         } catch (InvalidPathException e) {
-            throw new TypeConversionException(
-                    "\""
-                            + text
-                            + "\" is no file name here. If it holds letters beyond ASCII, set LC_ALL"
-                            + " to a UTF-8 locale such as C.UTF-8.");
+            throw new TypeConversionException(SAID.say("no-file-name", text));
         }
     }
 
@@ -101,7 +103,7 @@ public final class Commands {
         try {
             return Integer.parseInt(text);
         } catch (NumberFormatException e) {
-            throw new TypeConversionException("\"" + text + "\" is not a whole number.");
+            throw new TypeConversionException(SAID.say("no-whole-number", text));
         }
     }
 
@@ -109,12 +111,13 @@ public final class Commands {
         try {
             return Double.parseDouble(text);
         } catch (NumberFormatException e) {
-            throw new TypeConversionException("\"" + text + "\" is not a number.");
+            throw new TypeConversionException(SAID.say("no-number", text));
         }
     }
 
     private int execute(String... args) {
-        return args.length == 0 && terminal.hasAnswers() ? guide() : command(args);
+        terminal.setLanguage(SpokenLanguage.of(args));
+        return SpokenLanguage.isAllOf(args) && terminal.hasAnswers() ? guide() : command(args);
     }
 
     private int guide() {
@@ -129,13 +132,14 @@ public final class Commands {
 
     private int command(String... args) {
         boolean verbose = Arrays.asList(args).contains("--verbose");
+        terminal.setLanguage(SpokenLanguage.of(args));
         CommandLine line = line(terminal, layers, settings, args);
         line.setParameterExceptionHandler((e, a) -> usage(e));
         line.setExecutionExceptionHandler((e, l, p) -> failed(e, verbose));
         try {
             return line.execute(args);
         } catch (OutOfMemoryError e) {
-            return internal("the memory given to Java is used up", e, verbose);
+            return internal(speech().say("errors.memory"), e, verbose);
         } catch (Error e) {
             return failed(e, verbose);
         }
@@ -143,21 +147,42 @@ public final class Commands {
 
     private int usage(CommandLine.ParameterException e) {
         String command = e.getCommandLine().getCommandSpec().qualifiedName(" ");
-        terminal.error(sentence(words(e)) + " See \"" + command + " --help\".");
+        terminal.error(speech().say("errors.see", sentence(words(e)), command));
         return ExitCodes.USAGE;
     }
 
-    private static String words(CommandLine.ParameterException e) {
+    private String words(CommandLine.ParameterException e) {
         if (!(e instanceof UnmatchedArgumentException unmatched)) {
-            return e.getMessage();
+            return refusal(e);
         }
         String first = unmatched.getUnmatched().get(0);
         if (first.startsWith("-")) {
-            return "There is no option " + first;
+            return speech().say("errors.no-option", first);
         }
         return e.getCommandLine().getParent() == null
-                ? "There is no command " + first
-                : first + " is one word more than the command takes";
+                ? speech().say("errors.no-command", first)
+                : speech().say("errors.one-word-more", first);
+    }
+
+    /** What is wrong with a value is ours and may be several sentences; the rest the library's. */
+    private String refusal(CommandLine.ParameterException e) {
+        String text = e.getMessage();
+        if (e.getCause() instanceof TypeConversionException value
+                && text.startsWith(INVALID)
+                && text.endsWith(": " + value.getMessage())) {
+            String place =
+                    text.substring(
+                            INVALID.length(), text.length() - value.getMessage().length() - 2);
+            return speech().say(
+                            "errors.invalid-value",
+                            terminal.told(place),
+                            terminal.told(value.getMessage()));
+        }
+        return terminal.told(text);
+    }
+
+    private Speech speech() {
+        return Speech.of(terminal, "errors");
     }
 
     private static String sentence(String text) {
@@ -179,16 +204,13 @@ public final class Commands {
 
     private int refused(Throwable e, int code, boolean verbose) {
         trace(e, verbose);
-        terminal.error(e.getMessage());
+        terminal.error(terminal.told(e.getMessage()));
         return code;
     }
 
     private int internal(String what, Throwable e, boolean verbose) {
         trace(e, verbose);
-        terminal.error(
-                "An internal fault ended the command ("
-                        + what
-                        + "). Run it again with --verbose and report what it prints.");
+        terminal.error(speech().say("errors.internal", what));
         return ExitCodes.INTERNAL;
     }
 

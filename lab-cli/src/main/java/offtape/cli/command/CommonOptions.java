@@ -70,6 +70,7 @@ final class CommonOptions {
         Terminal terminal = root().terminal();
         terminal.setQuiet(quiet);
         terminal.setVerbose(verbose);
+        terminal.setLanguage(language());
         return terminal;
     }
 }

@@ -105,13 +105,12 @@ final class CompareCommand implements Callable<Integer> {
         if (json) {
             terminal.raw(figures);
         }
+        Speech speech = Speech.of(terminal, "compare");
         if (pairing == null && comparison.pairing() == Pairing.MACHINES) {
-            terminal.message(
-                    "Taken for two machines, since the names differ. Add --as service if it is one"
-                            + " under two names.");
+            terminal.message(speech.say("compare.taken-for-two"));
         }
-        CompareWords.lines(comparison).forEach(terminal::message);
-        terminal.message("Page: " + out.resolve(PAGE));
+        new CompareWords(terminal).lines(comparison).forEach(terminal::message);
+        terminal.message(speech.say("compare.page", out.resolve(PAGE)));
         return ExitCodes.DONE;
     }
 }

@@ -2,7 +2,8 @@ package offtape.cli.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import offtape.cli.terminal.Terminal;
+import offtape.core.text.Language;
 import offtape.core.unit.Quantity;
 import offtape.report.compare.Change;
 import offtape.report.compare.Change.Direction;
@@ -13,14 +14,21 @@ import offtape.report.compare.PairWords;
 /** A comparison as lines for the terminal. */
 final class CompareWords {
 
-    private CompareWords() {}
+    private final Speech speech;
+    private final Language language;
+
+    /** The words spoken on a terminal. */
+    CompareWords(Terminal terminal) {
+        this.speech = Speech.of(terminal, "compare");
+        this.language = terminal.language();
+    }
 
     /** Decision, figures, faults, and what should be known beside. */
-    static List<String> lines(Comparison comparison) {
-        PairWords words = PairWords.of(comparison);
+    List<String> lines(Comparison comparison) {
+        PairWords words = PairWords.of(comparison, language);
         List<String> lines = new ArrayList<>();
         if (words.areMachines()) {
-            lines.add("Two machines: " + words.first() + " and " + words.second() + ".");
+            lines.add(speech.say("compare.machines", words.first(), words.second()));
         }
         if (comparison.decision().differ()) {
             lines.add(words.decisions(comparison.decision()));
@@ -30,63 +38,65 @@ final class CompareWords {
             lines.add(words.noFaults(comparison.decision()));
         }
         comparison.faults().forEach(f -> lines.add(line(f, words)));
-        comparison.notes().forEach(n -> lines.add("Mind: " + n));
+        comparison.notes().forEach(n -> lines.add(speech.say("compare.mind", speech.told(n))));
         return lines;
     }
 
-    private static List<String> figures(Comparison comparison, PairWords words) {
+    private List<String> figures(Comparison comparison, PairWords words) {
         List<String> lines = new ArrayList<>();
         for (Direction direction : List.of(Direction.BETTER, Direction.WORSE)) {
             comparison.gone(direction).forEach(c -> lines.add(line(c, words)));
         }
         if (lines.isEmpty()) {
             lines.add(
-                    "No headline figure "
-                            + (words.areMachines() ? "differs" : "changed")
-                            + " by more than the uncertainty of the difference.");
+                    speech.say(
+                            words.areMachines() ? "compare.none-differs" : "compare.none-changed"));
         }
         return lines;
     }
 
-    private static String line(Change c, PairWords words) {
+    private String line(Change c, PairWords words) {
         Quantity d = c.difference();
-        String before = Figures.value(c.before());
-        String after = Figures.value(c.after()) + " " + d.unit();
-        String figures =
-                words.areMachines()
-                        ? before
-                                + " "
-                                + d.unit()
-                                + " "
-                                + words.onFirst()
-                                + ", "
-                                + after
-                                + " "
-                                + words.onSecond()
-                        : before + " to " + after;
-        return String.format(
-                Locale.ROOT,
-                "%s %s: %s, a difference of %s %s",
-                words.areMachines()
-                        ? words.better(c.direction()) + ":"
-                        : String.format(Locale.ROOT, "%-7s", words.better(c.direction())),
-                c.label(),
-                figures,
-                Figures.signedValue(d),
-                Figures.uncertainty(d));
+        String first = speech.value(c.before());
+        String second = speech.value(c.after());
+        String better = words.better(c.direction());
+        String label = speech.told(c.label());
+        return words.areMachines()
+                ? speech.say(
+                        "compare.machines-line",
+                        better,
+                        label,
+                        first,
+                        d.unit(),
+                        words.onFirst(),
+                        second,
+                        d.unit(),
+                        words.onSecond(),
+                        speech.signedValue(d),
+                        speech.uncertainty(d))
+                : speech.say(
+                        "compare.service-line",
+                        better,
+                        label,
+                        first,
+                        second,
+                        d.unit(),
+                        speech.signedValue(d),
+                        speech.uncertainty(d));
     }
 
-    private static String line(FaultChange f, PairWords words) {
-        String reason = f.reason() == null ? "" : ". " + f.reason();
-        return String.format(
-                Locale.ROOT,
-                "Fault, %s: %s; %s %s, %s %s%s",
-                words.outcome(f),
-                f.label(),
-                words.likelihood(f, f.before()),
-                words.onFirst(),
-                words.likelihood(f, f.after()),
-                words.onSecond(),
-                reason);
+    private String line(FaultChange f, PairWords words) {
+        String line =
+                speech.say(
+                        "compare.fault",
+                        words.outcome(f),
+                        speech.told(f.label()),
+                        words.likelihood(f, f.before()),
+                        words.onFirst(),
+                        words.likelihood(f, f.after()),
+                        words.onSecond());
+        return f.reason() == null
+                ? line
+                : speech.say("compare.fault-reason", line, speech.told(f.reason()));
     }
 }

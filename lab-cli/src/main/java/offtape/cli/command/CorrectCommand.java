@@ -13,6 +13,7 @@ import offtape.core.machine.spec.MachineSpec;
 import offtape.core.output.OutputFolder;
 import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeFolder;
+import offtape.core.text.Sentences;
 import offtape.core.transport.CaptureMode;
 import offtape.report.apply.correct.Correction;
 import offtape.report.apply.correct.CorrectionWish;
@@ -51,6 +52,8 @@ import picocli.CommandLine.Spec;
             "  offtape correct session --also slow --k3 2%% --out correction",
         })
 final class CorrectCommand implements Callable<Integer> {
+
+    private static final Sentences SAID = Sentences.near(CorrectCommand.class);
 
     @Spec private CommandSpec spec;
 
@@ -117,14 +120,13 @@ final class CorrectCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if ((machine == null) != (programme == null)) {
-            throw new ParameterException(
-                    spec.commandLine(), "--verify and --programme go together: give both.");
+            throw new ParameterException(spec.commandLine(), SAID.say("verify-programme"));
         }
         Terminal terminal = common.terminal();
         CorrectionWish wish = filter.wish(k3);
         Corrector corrector = new Corrector(ResultsReader.read(session), session.toString(), wish);
         List<Results> others = also.stream().map(CorrectCommand::other).toList();
-        terminal.progress(1, steps(), "Designing the filters");
+        terminal.progress(1, steps(), speech(terminal).say("correct.designing"));
         Correction designed = corrector.correction(others);
         String[] names = CorrectionFiles.names(designed);
         requireOwn(names);
@@ -137,18 +139,20 @@ final class CorrectCommand implements Callable<Integer> {
         if (json) {
             terminal.raw(ResultsJson.write(correction));
         }
-        CorrectWords.lines(correction).forEach(terminal::message);
-        CorrectWords.next(correction, out).forEach(terminal::message);
+        CorrectWords words = new CorrectWords(terminal);
+        words.lines(correction).forEach(terminal::message);
+        words.next(correction, out).forEach(terminal::message);
         return ExitCodes.DONE;
+    }
+
+    private static Speech speech(Terminal terminal) {
+        return Speech.of(terminal, "correct");
     }
 
     private static Results other(Path folder) {
         Results results = ResultsReader.read(folder);
         if (CaptureMode.LOOPBACK.key().equals(results.session().mode())) {
-            throw new UnusableInputException(
-                    folder
-                            + " is a loopback session, in which there is no tape. Give a session of"
-                            + " the machine with --also.");
+            throw new UnusableInputException(SAID.say("also-loopback", folder));
         }
         return results;
     }
@@ -161,7 +165,8 @@ final class CorrectCommand implements Callable<Integer> {
     private Correction checked(Terminal terminal, Corrector corrector, Correction designed) {
         Correction correction = designed;
         if (music != null) {
-            terminal.progress(2, steps(), "Reading " + music.getFileName());
+            terminal.progress(
+                    2, steps(), speech(terminal).say("correct.reading", music.getFileName()));
             try (AudioFile sound = AudioFiles.open(music)) {
                 correction = correction.withMusic(corrector.music(sound));
             }
@@ -169,7 +174,7 @@ final class CorrectCommand implements Callable<Integer> {
         if (machine != null) {
             MachineSpec said = MachineSpec.fromJson(machine);
             String name = machine.getFileName().toString();
-            terminal.progress(steps(), steps(), "Trying the correction on " + name);
+            terminal.progress(steps(), steps(), speech(terminal).say("correct.trying", name));
             try (Programme sound = ProgrammeFolder.open(programme)) {
                 correction =
                         correction.withVerification(
@@ -187,10 +192,7 @@ final class CorrectCommand implements Callable<Integer> {
                         && read.toAbsolutePath()
                                 .normalize()
                                 .equals(out.resolve(name).toAbsolutePath().normalize())) {
-                    throw new RefusedOutputException(
-                            read
-                                    + " is read here and would be written over. Choose another --out"
-                                    + " or another name for it.");
+                    throw new RefusedOutputException(SAID.say("read-here", read));
                 }
             }
         }

@@ -3,9 +3,9 @@ package offtape.cli.command;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import offtape.cli.terminal.Terminal;
 import offtape.core.filter.EqualiserBand;
 import offtape.core.unit.Quantity;
 import offtape.report.apply.correct.ChannelCorrection;
@@ -27,10 +27,15 @@ final class CorrectWords {
     /** Channels that differ by less need no filter each, dB. */
     private static final double ALIKE_DB = 0.5;
 
-    private CorrectWords() {}
+    private final Speech speech;
+
+    /** The words spoken on a terminal. */
+    CorrectWords(Terminal terminal) {
+        this.speech = Speech.of(terminal, "correct");
+    }
 
     /** What was found, a line a figure. */
-    static List<String> lines(Correction c) {
+    List<String> lines(Correction c) {
         List<String> lines = new ArrayList<>();
         c.channels().forEach(x -> lines.add(met(x)));
         c.channels().stream()
@@ -48,226 +53,215 @@ final class CorrectWords {
         if (c.verification() != null) {
             c.verification().channels().forEach(v -> lines.add(tried(v)));
         }
-        c.notes().forEach(n -> lines.add("Mind: " + n));
+        c.notes().forEach(n -> lines.add(speech.say("correct.mind", speech.told(n))));
         return lines;
     }
 
-    private static String met(ChannelCorrection x) {
-        return Figures.text(
-                        String.format(
-                                Locale.ROOT,
-                                "Response         %-5s within 0.5 dB of the target from ",
-                                x.channel()))
-                + hertz(x.metFromHz())
-                + " to "
-                + hertz(x.metToHz())
-                + Figures.text("; boost %+.1f dB at most, at ", x.mostGainDb())
-                + hertz(x.mostGainHz());
+    private String met(ChannelCorrection x) {
+        return speech.say(
+                "correct.response",
+                speech.told(x.channel()),
+                speech.hertz(x.metFromHz()),
+                speech.hertz(x.metToHz()),
+                level(x.mostGainDb()),
+                speech.hertz(x.mostGainHz()));
     }
 
-    private static String limited(ChannelCorrection x) {
-        return String.format(
-                Locale.ROOT,
-                "Held back        %-5s the limits hold more than 0.5 dB back: %s",
-                x.channel(),
-                x.limited().stream().map(CorrectWords::stretch).collect(Collectors.joining(", ")));
+    private String limited(ChannelCorrection x) {
+        return speech.say(
+                "correct.held-back",
+                speech.told(x.channel()),
+                x.limited().stream().map(this::stretch).collect(Collectors.joining(", ")));
     }
 
-    private static String stretch(Stretch s) {
-        return hertz(s.fromHz()) + " to " + hertz(s.toHz());
+    private String stretch(Stretch s) {
+        return speech.say("correct.stretch", speech.hertz(s.fromHz()), speech.hertz(s.toHz()));
     }
 
-    private static String channels(Correction c) {
+    private String channels(Correction c) {
         Quantity differ = c.channelsDiffer();
         if (!differ.isKnown()) {
-            return "Channels         " + differ.reason();
+            return speech.say("correct.channels", speech.told(differ.reason()));
         }
-        String by = Figures.text("Channels         differ by up to %.1f dB: ", differ.value());
-        if (c.sameFilter()) {
-            return by + "one filter for their mean leaves half of that on each";
-        }
-        return by
-                + (differ.value() < ALIKE_DB
-                        ? "one filter for both (--same-filter) would do"
-                        : "each has its own filter, which is better");
+        String key =
+                c.sameFilter()
+                        ? "correct.channels-same"
+                        : differ.value() < ALIKE_DB
+                                ? "correct.channels-alike"
+                                : "correct.channels-own";
+        return speech.say(key, speech.fixed("%.1f", differ.value()));
     }
 
-    private static List<String> filter(FilterFile f) {
+    private List<String> filter(FilterFile f) {
         List<String> lines = new ArrayList<>();
         for (FilterFile.Channel x : f.channels()) {
             lines.add(
-                    Figures.text(
-                                    String.format(
-                                            Locale.ROOT,
-                                            "Filter           %-5s %d Hz, %d samples (%.0f ms)",
-                                            x.channel(),
-                                            f.sampleRateHz(),
-                                            f.taps(),
-                                            f.milliseconds()))
-                            + Figures.text(
-                                    ": off the wanted gain by %.3f dB at most",
-                                    x.error().worstDb()));
+                    speech.say(
+                            "correct.filter",
+                            speech.told(x.channel()),
+                            f.sampleRateHz(),
+                            f.taps(),
+                            speech.fixed("%.0f", f.milliseconds()),
+                            speech.fixed("%.3f", x.error().worstDb())));
         }
         lines.add(
-                Figures.text(
-                        "Turn down        %.1f dB ahead of the filter at %.0f Hz (%.1f dB is enough for"
-                                + " any sound)",
-                        f.peakGainDb(), (double) f.sampleRateHz(), f.boundDb()));
+                speech.say(
+                        "correct.turn-down",
+                        speech.fixed("%.1f", f.peakGainDb()),
+                        f.sampleRateHz(),
+                        speech.fixed("%.1f", f.boundDb())));
         return lines;
     }
 
-    private static String equaliser(ChannelCorrection x) {
+    private String equaliser(ChannelCorrection x) {
         EqualiserSettings e = x.equaliser();
         String bands =
                 e.bands().isEmpty()
-                        ? "nothing to set"
-                        : e.bands().stream()
-                                .map(CorrectWords::band)
-                                .collect(Collectors.joining("; "));
-        return String.format(Locale.ROOT, "Equaliser        %-5s ", x.channel())
-                + bands
-                + Figures.text(
-                        "; level %+.1f dB; off by %.1f dB at most, %.1f dB rms",
-                        e.trimDb(), e.worstDb(), e.rmsDb());
+                        ? speech.say("correct.nothing-to-set")
+                        : e.bands().stream().map(this::band).collect(Collectors.joining("; "));
+        return speech.say(
+                "correct.equaliser",
+                speech.told(x.channel()),
+                bands,
+                level(e.trimDb()),
+                speech.fixed("%.1f", e.worstDb()),
+                speech.fixed("%.1f", e.rmsDb()));
     }
 
-    private static String band(EqualiserBand b) {
-        String q = b.kind() == EqualiserBand.Kind.PEAK ? " Q " + PlainNumber.of(b.q(), 2) : "";
-        return b.kind().words()
-                + " "
-                + hertz(b.frequencyHz())
-                + Figures.text(" %+.1f dB", b.gainDb())
-                + q;
+    private String band(EqualiserBand b) {
+        String kind =
+                switch (b.kind()) {
+                    case PEAK -> "correct.peak";
+                    case LOW_SHELF -> "correct.low-shelf";
+                    case HIGH_SHELF -> "correct.high-shelf";
+                };
+        String band = speech.say(kind, speech.hertz(b.frequencyHz()), level(b.gainDb()));
+        return b.kind() == EqualiserBand.Kind.PEAK
+                ? speech.say("correct.quality", band, speech.significant(b.q(), 2))
+                : band;
     }
 
-    private static String noise(NoiseChange n) {
-        String who = String.format(Locale.ROOT, "Hiss             %-5s ", n.channel());
+    private String noise(NoiseChange n) {
+        String channel = speech.told(n.channel());
         return n.aWeighted().isKnown()
-                ? who
-                        + Figures.text(
-                                "after the tape the same filter changes it by %+.1f dB A-weighted,"
-                                        + " %+.1f dB unweighted; before it by nothing",
-                                n.aWeighted().value(), n.unweighted().value())
-                : who + "unknown. " + n.aWeighted().reason();
+                ? speech.say(
+                        "correct.hiss",
+                        channel,
+                        level(n.aWeighted().value()),
+                        level(n.unweighted().value()))
+                : speech.say("correct.hiss-unknown", channel, speech.told(n.aWeighted().reason()));
     }
 
-    private static String headroom(Headroom h) {
-        String who = String.format(Locale.ROOT, "Highs            %-5s ", h.channel());
+    private String headroom(Headroom h) {
+        String channel = speech.told(h.channel());
         if (!h.highsBelow().isKnown()) {
-            return who + "headroom unknown. " + h.highsBelow().reason();
+            return speech.say(
+                    "correct.highs-unknown", channel, speech.told(h.highsBelow().reason()));
         }
-        String start =
-                Figures.text(
-                        "with %+.1f dB at %.0f kHz, keep them under %+.1f dB re reference",
-                        h.boostDb(), h.frequencyHz() / 1000, h.highsBelow().value());
-        return who
-                + start
-                + (h.highsBelowDbfs().isKnown()
-                        ? Figures.text(" (peaks at %+.1f dBFS)", h.highsBelowDbfs().value())
-                        : "");
+        String highs =
+                speech.say(
+                        "correct.highs",
+                        channel,
+                        level(h.boostDb()),
+                        speech.fixed("%.0f", h.frequencyHz() / 1000),
+                        level(h.highsBelow().value()));
+        return h.highsBelowDbfs().isKnown()
+                ? speech.say("correct.highs-peaks", highs, level(h.highsBelowDbfs().value()))
+                : highs;
     }
 
-    private static List<String> levels(OperatingLevels o) {
+    private List<String> levels(OperatingLevels o) {
         String speed =
                 o.tapeSpeedMmPerS() == null
-                        ? "speed not stated"
-                        : PlainNumber.of(o.tapeSpeedMmPerS() / 10, 4) + " cm/s";
+                        ? speech.say("correct.speed-not-stated")
+                        : speech.significant(o.tapeSpeedMmPerS() / 10, 4) + " cm/s";
         List<String> lines = new ArrayList<>();
         for (PairLevel p : o.pair()) {
             String what =
                     p.what().equals(PairLevel.K3)
-                            ? "K3 " + PlainNumber.of(p.value(), 2) + " %"
-                            : "compression 1 dB";
+                            ? "K3 " + speech.significant(p.value(), 2) + " %"
+                            : speech.say("correct.compression");
             lines.add(
-                    "Record level     "
-                            + speed
-                            + ", "
-                            + what
-                            + ": "
-                            + (p.peaksDbfs().isKnown()
-                                    ? Figures.text(
-                                                    "peaks at %+.1f dBFS (%+.1f dB re reference)",
-                                                    p.peaksDbfs().value(), p.recordLevel().value())
-                                            + ", first on the "
-                                            + p.channel()
-                                            + " channel"
-                                    : "unknown. " + p.peaksDbfs().reason()));
+                    p.peaksDbfs().isKnown()
+                            ? speech.say(
+                                    "correct.level",
+                                    speed,
+                                    what,
+                                    level(p.peaksDbfs().value()),
+                                    level(p.recordLevel().value()),
+                                    speech.told(p.channel()))
+                            : speech.say(
+                                    "correct.level-unknown",
+                                    speed,
+                                    what,
+                                    speech.told(p.peaksDbfs().reason())));
         }
         return lines;
     }
 
-    private static List<String> music(MusicCheck m) {
+    private List<String> music(MusicCheck m) {
         List<String> lines = new ArrayList<>();
-        lines.add(
-                Figures.text(
-                        "Music            peaks at %+.1f dBFS, behind the filter at %+.1f dBFS",
-                        m.peakDbfs(), m.filteredPeakDbfs()));
+        lines.add(speech.say("correct.music", level(m.peakDbfs()), level(m.filteredPeakDbfs())));
         lines.add(
                 m.lowerForTape().isKnown()
-                        ? Figures.text(
-                                "Music            has to be %.1f dB lower so that no band is compressed"
-                                        + " by 1 dB",
-                                m.lowerForTape().value())
-                        : "Music            headroom unknown. " + m.lowerForTape().reason());
+                        ? speech.say(
+                                "correct.music-lower",
+                                speech.fixed("%.1f", m.lowerForTape().value()))
+                        : speech.say(
+                                "correct.music-unknown", speech.told(m.lowerForTape().reason())));
         m.channels().stream().filter(x -> x.overDb() != null).forEach(x -> lines.add(over(x)));
         return lines;
     }
 
-    private static String over(MusicCheck.Channel x) {
+    private String over(MusicCheck.Channel x) {
         String bands =
                 IntStream.range(0, x.overDb().length)
                         .filter(i -> x.overDb()[i] >= 0.05)
                         .mapToObj(
                                 i ->
-                                        hertz(x.frequencyHz()[i])
-                                                + Figures.text(" by %.1f dB", x.overDb()[i]))
+                                        speech.say(
+                                                "correct.over-by",
+                                                speech.hertz(x.frequencyHz()[i]),
+                                                speech.fixed("%.1f", x.overDb()[i])))
                         .collect(Collectors.joining(", "));
-        return String.format(
-                Locale.ROOT,
-                "Music            %-5s too loud in: %s",
-                x.channel(),
-                bands.isEmpty() ? "no band" : bands);
+        return speech.say(
+                "correct.too-loud",
+                speech.told(x.channel()),
+                bands.isEmpty() ? speech.say("correct.no-band") : bands);
     }
 
-    private static String tried(Verification.Channel v) {
-        String noise =
-                v.noiseMeasured().isKnown() && v.noisePredicted().isKnown()
-                        ? Figures.text(
-                                "; hiss after the tape %+.2f dB, said %+.2f dB",
-                                v.noiseMeasured().value(), v.noisePredicted().value())
-                        : "";
-        return Figures.text(
-                        String.format(
-                                Locale.ROOT,
-                                "Tried            %-5s off target by %%.2f dB at most, %%.2f dB rms, from ",
-                                v.channel()),
-                        v.worstDb(),
-                        v.rmsDb())
-                + hertz(v.fromHz())
-                + " to "
-                + hertz(v.toHz())
-                + noise;
+    private String tried(Verification.Channel v) {
+        String tried =
+                speech.say(
+                        "correct.tried",
+                        speech.told(v.channel()),
+                        speech.fixed("%.2f", v.worstDb()),
+                        speech.fixed("%.2f", v.rmsDb()),
+                        speech.hertz(v.fromHz()),
+                        speech.hertz(v.toHz()));
+        return v.noiseMeasured().isKnown() && v.noisePredicted().isKnown()
+                ? speech.say(
+                        "correct.tried-hiss",
+                        tried,
+                        speech.fixed("%+.2f", v.noiseMeasured().value()),
+                        speech.fixed("%+.2f", v.noisePredicted().value()))
+                : tried;
     }
 
     /** What to do with the files. */
-    static List<String> next(Correction c, Path out) {
+    List<String> next(Correction c, Path out) {
         FilterFile f = c.usualFilter();
         return List.of(
-                Figures.text(
-                                "Next: before the tape, turn the programme down by %.1f dB and pass it"
-                                        + " through ",
-                                f.peakGainDb())
-                        + out.resolve(f.beforeTape())
-                        + ": in the workstation as an impulse response (fully wet, no normalising;"
-                        + " it delays by 0 samples, 0 ms), or with offtape transfer --pre-emphasis.",
-                "Or: leave the programme as it is and put "
-                        + out.resolve(f.afterTape())
-                        + " on what returns. Not both.",
-                "Settings: " + out.resolve(CorrectionFiles.SETTINGS),
-                "Page: " + out.resolve(CorrectionFiles.PAGE));
+                speech.say(
+                        "correct.next",
+                        speech.fixed("%.1f", f.peakGainDb()),
+                        out.resolve(f.beforeTape())),
+                speech.say("correct.or", out.resolve(f.afterTape())),
+                speech.say("correct.settings", out.resolve(CorrectionFiles.SETTINGS)),
+                speech.say("correct.page", out.resolve(CorrectionFiles.PAGE)));
     }
 
-    private static String hertz(double hz) {
-        return hz < 1000 ? PlainNumber.of(hz, 3) + " Hz" : PlainNumber.of(hz / 1000, 3) + " kHz";
+    private String level(double db) {
+        return speech.fixed("%+.1f", db);
     }
 }

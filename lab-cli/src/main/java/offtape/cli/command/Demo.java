@@ -55,12 +55,14 @@ final class Demo {
 
     private final OutputFolder folder;
     private final Terminal terminal;
+    private final Speech speech;
     private final Language language;
     private final AtomicInteger done = new AtomicInteger();
 
     Demo(OutputFolder folder, Terminal terminal, Language language) {
         this.folder = folder;
         this.terminal = terminal;
+        this.speech = Speech.of(terminal, "demo");
         this.language = language;
     }
 
@@ -69,7 +71,7 @@ final class Demo {
 
     /** Runs the whole job into the folder, whose owner commits it. */
     Outcome run() {
-        step("Writing the test programme");
+        step("demo.writing");
         Path programme = folder.path(PROGRAMME);
         try (OutputFolder inner = OutputFolder.open(programme, false)) {
             ProgrammePlan plan =
@@ -82,23 +84,23 @@ final class Demo {
             inner.commit();
         }
         folder.write("transport.json", description(TRANSPORT).getBytes(StandardCharsets.UTF_8));
-        CompletableFuture<Results> after =
-                Background.start(() -> session(AFTER, "after its service"));
-        CompletableFuture<Results> before = Background.start(() -> session(BEFORE, "as bought"));
+        CompletableFuture<Results> after = Background.start(() -> session(AFTER));
+        CompletableFuture<Results> before = Background.start(() -> session(BEFORE));
         Outcome outcome = new Outcome(Background.result(before), Background.result(after));
-        step("Comparing");
+        step("demo.comparing");
         Comparison comparison = Comparison.of(outcome.before(), outcome.after(), List.of());
         String page = ReportWriter.html(comparison, outcome.before(), outcome.after(), language);
         folder.write(COMPARISON, page.getBytes(StandardCharsets.UTF_8));
         return outcome;
     }
 
+    /** Tells of a step by the key of its words. */
     private void step(String what) {
-        terminal.progress(done.incrementAndGet(), STEPS, what);
+        terminal.progress(done.incrementAndGet(), STEPS, speech.say(what));
     }
 
-    private Results session(String name, String state) {
-        step("Playing the machine " + state);
+    private Results session(String name) {
+        step("demo.playing-" + name);
         MachineSpec machine = MachineSpec.fromJson(description(name));
         Path recording = folder.path(name + "-return.wav");
         try (Programme programme = ProgrammeFolder.open(folder.path(PROGRAMME))) {
@@ -112,7 +114,7 @@ final class Demo {
                 file.commit();
             }
             folder.write(name + "-machine.json", machine.toJson().getBytes(StandardCharsets.UTF_8));
-            step("Measuring it " + state);
+            step("demo.measuring-" + name);
             return measured(programme, machine, name, recording);
         }
     }

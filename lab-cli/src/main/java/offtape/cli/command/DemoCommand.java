@@ -35,19 +35,10 @@ final class DemoCommand implements Callable<Integer> {
         try (OutputFolder folder = OutputFolder.open(out, force, Demo.COMPARISON)) {
             Demo.Outcome outcome = new Demo(folder, terminal, common.language()).run();
             folder.commit();
-            DemoWords.lines(outcome).forEach(terminal::result);
+            DemoWords words = new DemoWords(terminal);
+            words.lines(outcome).forEach(terminal::result);
             terminal.result("");
-            terminal.result(
-                    "Open " + out.resolve(Demo.COMPARISON) + " in a browser; the full reports are");
-            terminal.result(
-                    out.resolve(Demo.BEFORE).resolve("report.html")
-                            + " and "
-                            + out.resolve(Demo.AFTER).resolve("report.html")
-                            + ".");
-            terminal.result(
-                    "Put the figures to work: offtape correct "
-                            + out.resolve(Demo.AFTER)
-                            + " --out correction");
+            words.next(out).forEach(terminal::result);
         }
         return ExitCodes.DONE;
     }

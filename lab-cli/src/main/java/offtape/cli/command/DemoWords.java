@@ -1,8 +1,9 @@
 package offtape.cli.command;
 
+import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
+import offtape.cli.terminal.Terminal;
 import offtape.core.unit.Quantity;
 import offtape.report.judge.DecisionWords;
 import offtape.report.result.Response;
@@ -11,29 +12,36 @@ import offtape.report.result.Results;
 /** What the demo found, in a few lines. */
 final class DemoWords {
 
-    private DemoWords() {}
+    private final Speech speech;
 
-    static List<String> lines(Demo.Outcome o) {
+    /** The words spoken on a terminal. */
+    DemoWords(Terminal terminal) {
+        this.speech = Speech.of(terminal, "demo");
+    }
+
+    List<String> lines(Demo.Outcome o) {
         return List.of(
-                line(o, "Speed", Figures::signed, r -> r.speed().deviation()),
-                line(
-                        o,
-                        "Wow and flutter, weighted peak",
-                        Figures::text,
-                        r -> r.speed().weightedPeak()),
-                line(o, "Highs, left, -3 dB at", Figures::text, DemoWords::upperEdge),
-                line(
-                        o,
-                        "Balance, right against left",
-                        Figures::signed,
-                        r -> r.channels().balance()),
-                line(
-                        o,
-                        "Noise, left, A-weighted",
-                        Figures::text,
-                        r -> r.noise().get(0).aWeighted()),
-                "Decision as bought:     " + DecisionWords.of(o.before().verdict()),
-                "Decision after service: " + DecisionWords.of(o.after().verdict()));
+                line(o, "demo.speed", speech::signed, r -> r.speed().deviation()),
+                line(o, "demo.flutter", speech::text, r -> r.speed().weightedPeak()),
+                line(o, "demo.highs", speech::text, DemoWords::upperEdge),
+                line(o, "demo.balance", speech::signed, r -> r.channels().balance()),
+                line(o, "demo.noise", speech::text, r -> r.noise().get(0).aWeighted()),
+                speech.say(
+                        "demo.decision-before",
+                        speech.told(DecisionWords.of(o.before().verdict()))),
+                speech.say(
+                        "demo.decision-after", speech.told(DecisionWords.of(o.after().verdict()))));
+    }
+
+    /** Where to look further. */
+    List<String> next(Path out) {
+        return List.of(
+                speech.say("demo.open", out.resolve(Demo.COMPARISON)),
+                speech.say(
+                        "demo.reports",
+                        out.resolve(Demo.BEFORE).resolve("report.html"),
+                        out.resolve(Demo.AFTER).resolve("report.html")),
+                speech.say("demo.work", out.resolve(Demo.AFTER)));
     }
 
     private static Quantity upperEdge(Results results) {
@@ -44,15 +52,14 @@ final class DemoWords {
                 .orElse(Quantity.unknown("There is no response."));
     }
 
-    private static String line(
+    private String line(
             Demo.Outcome o,
             String what,
             Function<Quantity, String> words,
             Function<Results, Quantity> figure) {
-        return String.format(
-                Locale.ROOT,
-                "%-31s %12s as bought, %12s after service",
-                what,
+        return speech.say(
+                "demo.line",
+                speech.say(what),
                 words.apply(figure.apply(o.before())),
                 words.apply(figure.apply(o.after())));
     }

@@ -9,6 +9,7 @@ import offtape.cli.sound.SoundLayers;
 import offtape.cli.sound.SoundStream;
 import offtape.cli.sound.SoundTroubleException;
 import offtape.cli.sound.StreamRequest;
+import offtape.core.text.Sentences;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -16,6 +17,8 @@ import picocli.CommandLine.Spec;
 
 /** Which sound devices are used: those named, else those used last, else the system's own. */
 final class DeviceOptions {
+
+    private static final Sentences SAID = Sentences.near(DeviceOptions.class);
 
     private static final int LEAST_BUFFER_MS = 20;
     private static final int MOST_BUFFER_MS = 2000;
@@ -113,10 +116,7 @@ final class DeviceOptions {
             throw named
                     ? e
                     : new SoundTroubleException(
-                            e.getMessage()
-                                    + " What was not named was chosen in an earlier run: name it, or"
-                                    + " add --no-settings.",
-                            e);
+                            e.getMessage() + " " + SAID.say("chosen-earlier"), e);
         }
     }
 
@@ -127,10 +127,7 @@ final class DeviceOptions {
     private void checkBuffer() {
         if (bufferMs < LEAST_BUFFER_MS || bufferMs > MOST_BUFFER_MS) {
             throw new CommandLine.ParameterException(
-                    command.commandLine(),
-                    "The system holds 20 to 2000 milliseconds of sound, not "
-                            + bufferMs
-                            + ": give --buffer in that range.");
+                    command.commandLine(), SAID.say("buffer-range", bufferMs));
         }
     }
 

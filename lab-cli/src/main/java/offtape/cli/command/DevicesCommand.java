@@ -41,9 +41,9 @@ final class DevicesCommand implements Callable<Integer> {
         if (json) {
             terminal.raw(ResultsJson.write(new Answer(devices, hint)));
         } else if (devices.isEmpty()) {
-            terminal.message(hint);
+            terminal.message(terminal.told(hint));
         } else {
-            DeviceWords.table(devices, layers.size() > 1).forEach(terminal::result);
+            new DeviceWords(terminal).table(devices, layers.size() > 1).forEach(terminal::result);
         }
         return ExitCodes.DONE;
     }

@@ -3,6 +3,7 @@ package offtape.cli.command;
 import offtape.cli.transfer.Drive;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.programme.ProgrammePlan;
+import offtape.core.text.Sentences;
 import offtape.report.result.LadderSession;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -11,6 +12,8 @@ import picocli.CommandLine.Spec;
 
 /** How hot stems are sent into the machine. */
 final class DriveOptions {
+
+    private static final Sentences SAID = Sentences.near(DriveOptions.class);
 
     private static final double MOST_DB = 60;
 
@@ -49,8 +52,7 @@ final class DriveOptions {
      */
     double referenceDbfs(LadderSession session) {
         if (referenceDbfs != null && !(referenceDbfs >= -60 && referenceDbfs <= 0)) {
-            throw new ParameterException(
-                    command.commandLine(), "The reference level lies from -60 to 0 dBFS.");
+            throw new ParameterException(command.commandLine(), SAID.say("reference-range"));
         }
         return referenceDbfs != null
                 ? referenceDbfs
@@ -69,16 +71,10 @@ final class DriveOptions {
             return Drive.by(fixed());
         }
         if (driveDb != null) {
-            throw new ParameterException(
-                    command.commandLine(),
-                    "--drive and --k3 both say the level: give one of them.");
+            throw new ParameterException(command.commandLine(), SAID.say("drive-or-k3"));
         }
         if (session.referenceDbfs() == null && referenceDbfs == null) {
-            throw new UnusableInputException(
-                    session.place()
-                            + " does not say the level of its reference tone, as sessions of earlier"
-                            + " releases. Measure the return again, or say it with --reference-level"
-                            + " (the referenceDbfs in the programme's programme.json).");
+            throw new UnusableInputException(SAID.say("no-reference-level", session.place()));
         }
         return Drive.peakAt(referenceDbfs(session) + session.levelAtK3(k3Percent));
     }
@@ -86,8 +82,7 @@ final class DriveOptions {
     private double fixed() {
         double db = driveDb == null ? 0 : driveDb;
         if (!(Math.abs(db) <= MOST_DB)) {
-            throw new ParameterException(
-                    command.commandLine(), "The drive lies from -60 to 60 dB.");
+            throw new ParameterException(command.commandLine(), SAID.say("drive-range"));
         }
         return db;
     }

@@ -7,6 +7,7 @@ import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
+import offtape.core.text.Sentences;
 import offtape.report.measure.erasure.ErasureMeasure;
 import offtape.report.result.Erasure;
 import offtape.report.result.ResultsJson;
@@ -31,6 +32,8 @@ import picocli.CommandLine.Spec;
             "headphones down or off. Keep fingers, hair and sleeves away from moving reels.",
         })
 final class ErasureCommand implements Callable<Integer> {
+
+    private static final Sentences SAID = Sentences.near(ErasureCommand.class);
 
     @Spec private CommandSpec spec;
 
@@ -69,12 +72,10 @@ final class ErasureCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if ((recording == null) == (out == null)) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "Say with --out where the replay goes, or with --recording which one to read.");
+            throw new ParameterException(spec.commandLine(), SAID.say("erasure-out"));
         }
         if (!(levelDbfs >= -60 && levelDbfs <= 0)) {
-            throw new ParameterException(spec.commandLine(), "--level lies from -60 to 0 dBFS.");
+            throw new ParameterException(spec.commandLine(), SAID.say("erasure-level"));
         }
         Terminal terminal = common.terminal();
         if (recording == null) {
@@ -95,7 +96,7 @@ final class ErasureCommand implements Callable<Integer> {
             if (json) {
                 terminal.raw(ResultsJson.write(new Answer(channels)));
             } else {
-                ErasureWords.lines(channels).forEach(terminal::result);
+                new ErasureWords(terminal).lines(channels).forEach(terminal::result);
             }
         }
         return ExitCodes.DONE;

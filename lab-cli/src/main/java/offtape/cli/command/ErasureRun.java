@@ -13,6 +13,7 @@ import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Interrupt;
 import offtape.cli.terminal.Terminal;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /**
  * The three passes of an erasing check, each begun by the person at the machine.
@@ -25,6 +26,8 @@ record ErasureRun(
         SoundLayers layers,
         int sampleRateHz,
         double peak) {
+
+    private static final Sentences SAID = Sentences.near(ErasureRun.class);
 
     private static final double TONE_HZ = 1000;
     private static final double TONE_S = 40;
@@ -39,25 +42,22 @@ record ErasureRun(
 
     /** Leads through it; returns the exit code. */
     int record(Path out, boolean force) {
-        devices.ceiling().check(peak, "The tone", "Give a lower --level.");
+        devices.ceiling().check(peak, SAID.say("the-tone"), SAID.say("lower-level"));
+        Speech speech = Speech.of(terminal, "erasure");
         StopSignal stop = new StopSignal();
         try (Interrupt interrupt = Interrupt.guard();
                 CaptureFile file = CaptureFile.begin(out, force)) {
             interrupt.first(stop::give);
-            ask(
-                    "1 of 3: set the counter to 0 on a stretch of tape that may be overwritten and"
-                            + " start recording. 1 kHz is played for 40 s.");
+            ask(speech.say("erasure.first"));
             if (!play(stop, peak, TONE_S)) {
                 return ExitCodes.INTERRUPTED;
             }
-            ask(
-                    "2 of 3: rewind to 0 and start recording again: nothing is played for 20 s. Stop"
-                            + " the machine when I say so.");
+            ask(speech.say("erasure.second"));
             if (!play(stop, 0, SILENCE_S)) {
                 return ExitCodes.INTERRUPTED;
             }
-            terminal.message("Stop the machine now.");
-            ask("3 of 3: rewind to 0 and start replaying. 60 s are recorded.");
+            terminal.message(speech.say("erasure.stop"));
+            ask(speech.say("erasure.third"));
             CaptureWords words = new CaptureWords(terminal);
             try (SoundStream stream = devices.open(layers, sampleRateHz, false, true)) {
                 Capture capture = new Capture(stream, stop, words::progress);
@@ -71,9 +71,7 @@ record ErasureRun(
 
     private void ask(String what) {
         if (!terminal.ready(what)) {
-            throw new UnusableInputException(
-                    "This check leads through three steps and needs somebody at a terminal. Make the"
-                            + " recordings by hand and give the replay with --recording.");
+            throw new UnusableInputException(SAID.say("erasure-alone"));
         }
     }
 

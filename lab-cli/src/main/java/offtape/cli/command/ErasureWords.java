@@ -2,7 +2,7 @@ package offtape.cli.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import offtape.cli.terminal.Terminal;
 import offtape.report.result.Erasure;
 
 /** Erasing in words. */
@@ -11,10 +11,15 @@ final class ErasureWords {
     /** DIN 45500 part 4, by the table of that name among the reference data: 60 dB at 1 kHz. */
     private static final double LEAST_DB = 60;
 
-    private ErasureWords() {}
+    private final Speech speech;
+
+    /** The words spoken on a terminal. */
+    ErasureWords(Terminal terminal) {
+        this.speech = Speech.of(terminal, "erasure");
+    }
 
     /** One line a channel and what to do. */
-    static List<String> lines(List<Erasure> channels) {
+    List<String> lines(List<Erasure> channels) {
         List<String> lines = new ArrayList<>();
         boolean weak = false;
         for (Erasure e : channels) {
@@ -22,33 +27,23 @@ final class ErasureWords {
             weak |= e.erasure().isKnown() && e.erasure().value() < LEAST_DB;
         }
         if (weak) {
-            lines.add(
-                    "DIN 45500 part 4 asks for 60 dB. Clean the erase head and see that the tape lies"
-                            + " against it; then it may be worn or get too little current, which is"
-                            + " work inside the machine: mains voltage, leave it to somebody licensed"
-                            + " for it if you are not.");
+            lines.add(speech.say("erasure.weak"));
         }
         return lines;
     }
 
-    private static String line(Erasure e) {
+    private String line(Erasure e) {
+        String channel = speech.told(e.channel());
         if (e.erasure().isKnown()) {
-            return String.format(
-                    Locale.ROOT,
-                    "%-5s  %.0f Hz: %.1f ± %.1f dB weaker where it was erased",
-                    e.channel(),
+            return speech.say(
+                    "erasure.weaker",
+                    channel,
                     e.frequencyHz(),
                     e.erasure().value(),
                     e.erasure().uncertainty());
         }
         return e.atLeastDb() == null
-                ? String.format(Locale.ROOT, "%-5s  unknown: %s", e.channel(), e.erasure().reason())
-                : String.format(
-                        Locale.ROOT,
-                        "%-5s  %.0f Hz: at least %.1f dB weaker where it was erased; what is left lies"
-                                + " under the noise",
-                        e.channel(),
-                        e.frequencyHz(),
-                        e.atLeastDb());
+                ? speech.say("erasure.unknown", channel, speech.told(e.erasure().reason()))
+                : speech.say("erasure.at-least", channel, e.frequencyHz(), e.atLeastDb());
     }
 }

@@ -2,6 +2,7 @@ package offtape.cli.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import offtape.cli.terminal.Terminal;
 import offtape.report.fault.FaultNote;
 import offtape.report.fault.FaultPage;
 
@@ -11,13 +12,22 @@ final class FaultPageWords {
     private static final String INDENT = "  ";
     private static final String ENTRY = "- ";
 
-    private FaultPageWords() {}
+    private final Speech speech;
+
+    /** The words spoken on a terminal. */
+    FaultPageWords(Terminal terminal) {
+        this.speech = Speech.of(terminal, "faults");
+    }
 
     /** Each fault in a line: code, then name. */
-    static List<String> list(List<FaultNote> notes) {
+    List<String> list(List<FaultNote> notes) {
         int widest = notes.stream().mapToInt(n -> n.code().length()).max().orElse(1);
         return notes.stream()
-                .map(n -> n.code() + " ".repeat(widest + 2 - n.code().length()) + n.name())
+                .map(
+                        n ->
+                                n.code()
+                                        + " ".repeat(widest + 2 - n.code().length())
+                                        + speech.told(n.name()))
                 .toList();
     }
 
@@ -26,22 +36,29 @@ final class FaultPageWords {
      *
      * @param columns width of the lines, characters
      */
-    static List<String> page(FaultPage page, int columns) {
-        List<String> lines = new ArrayList<>(wrapped(page.title(), "", columns));
-        page.facts().forEach(f -> lines.addAll(wrapped(f, "", columns)));
+    List<String> page(FaultPage page, int columns) {
+        List<String> lines = new ArrayList<>(wrapped(speech.told(page.title()), "", columns));
+        page.facts().forEach(f -> lines.addAll(wrapped(speech.told(f), "", columns)));
         for (FaultPage.Section section : page.sections()) {
             lines.add("");
-            lines.add(section.heading());
-            section.sentences().forEach(s -> lines.addAll(wrapped(s, INDENT, columns)));
+            lines.add(speech.told(section.heading()));
+            section.sentences()
+                    .forEach(s -> lines.addAll(wrapped(speech.told(s), INDENT, columns)));
             section.entries().forEach(e -> lines.addAll(entry(e, columns)));
         }
         return lines;
     }
 
-    private static List<String> entry(FaultPage.Entry e, int columns) {
-        String code = e.code() == null ? "" : " (" + e.code() + ")";
+    private List<String> entry(FaultPage.Entry e, int columns) {
+        String name = speech.told(e.name());
+        String words = speech.told(e.words());
+        String text =
+                e.code() == null
+                        ? speech.say("faults.entry", name, words)
+                        : speech.say("faults.entry-code", name, e.code(), words);
+
         String hanging = INDENT + " ".repeat(ENTRY.length());
-        List<String> lines = wrapped(e.name() + code + ": " + e.words(), hanging, columns);
+        List<String> lines = wrapped(text, hanging, columns);
         lines.set(0, INDENT + ENTRY + lines.get(0).strip());
         return lines;
     }

@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
 import offtape.core.json.Nearest;
+import offtape.core.text.Sentences;
 import offtape.reference.FaultFiles;
 import offtape.report.fault.FaultCatalogue;
 import offtape.report.fault.FaultNote;
@@ -26,6 +27,8 @@ import picocli.CommandLine.Spec;
                         + " to the figures, what looks like it, what to try first, how to be sure.",
         footer = {"", "Example: offtape faults", "One of them: offtape faults dirty-head"})
 final class FaultsCommand implements Callable<Integer> {
+
+    private static final Sentences SAID = Sentences.near(FaultsCommand.class);
 
     @Spec private CommandSpec spec;
 
@@ -57,7 +60,7 @@ final class FaultsCommand implements Callable<Integer> {
         if (json) {
             terminal.raw(ResultsJson.write(notes));
         } else {
-            FaultPageWords.list(notes).forEach(terminal::result);
+            new FaultPageWords(terminal).list(notes).forEach(terminal::result);
         }
     }
 
@@ -66,7 +69,8 @@ final class FaultsCommand implements Callable<Integer> {
             terminal.raw(ResultsJson.write(note));
         } else {
             int columns = spec.usageMessage().width();
-            FaultPageWords.page(FaultPage.of(note, LearnedRows.of(note.code())), columns)
+            new FaultPageWords(terminal)
+                    .page(FaultPage.of(note, LearnedRows.of(note.code())), columns)
                     .forEach(terminal::result);
         }
     }
@@ -78,12 +82,8 @@ final class FaultsCommand implements Callable<Integer> {
         }
         throw new ParameterException(
                 spec.commandLine(),
-                "There is no fault \""
-                        + typed
-                        + "\""
-                        + Nearest.to(typed, codes)
-                                .map(near -> "; did you mean " + near + "?")
-                                .orElse(".")
-                        + " \"offtape faults\" lists all.");
+                Nearest.to(typed, codes)
+                        .map(near -> SAID.say("no-fault-but", typed, near))
+                        .orElseGet(() -> SAID.say("no-fault", typed)));
     }
 }

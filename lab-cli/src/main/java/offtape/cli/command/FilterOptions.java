@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import offtape.core.filter.FirDesign;
+import offtape.core.text.Sentences;
 import offtape.report.apply.correct.CorrectionWish;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -13,6 +14,8 @@ import picocli.CommandLine.Spec;
 
 /** What is wanted of the filter and the equaliser. */
 final class FilterOptions {
+
+    private static final Sentences SAID = Sentences.near(FilterOptions.class);
 
     private static final double MOST_DB = 40;
     private static final int MOST_BANDS = 10;
@@ -73,11 +76,11 @@ final class FilterOptions {
         for (int rate : rates) {
             require(
                     rate >= FirDesign.LOWEST_RATE_HZ && rate <= FirDesign.HIGHEST_RATE_HZ,
-                    "--rate lies from 8000 to 384000 Hz, not at " + rate + ".");
+                    SAID.say("filter-rate", rate));
         }
-        require(mostBoostDb >= 0 && mostBoostDb <= MOST_DB, "--most-boost lies from 0 to 40 dB.");
-        require(mostCutDb >= 0 && mostCutDb <= MOST_DB, "--most-cut lies from 0 to 40 dB.");
-        require(bands >= 1 && bands <= MOST_BANDS, "--bands lies from 1 to 10.");
+        require(mostBoostDb >= 0 && mostBoostDb <= MOST_DB, SAID.say("most-boost"));
+        require(mostCutDb >= 0 && mostCutDb <= MOST_DB, SAID.say("most-cut"));
+        require(bands >= 1 && bands <= MOST_BANDS, SAID.say("bands"));
         return new CorrectionWish(
                 target,
                 new ArrayList<>(new TreeSet<>(rates)),

@@ -2,11 +2,14 @@ package offtape.cli.command;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import offtape.core.text.Sentences;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** Reads a distance of heads such as 32mm or 1.25in, in millimetres. */
 final class HeadSpacingConverter implements ITypeConverter<Double> {
+
+    private static final Sentences SAID = Sentences.near(HeadSpacingConverter.class);
 
     private static final Pattern FORM =
             Pattern.compile("\\s*([0-9]+(?:[.,][0-9]+)?)\\s*(mm|cm|in)?\\s*");
@@ -18,8 +21,7 @@ final class HeadSpacingConverter implements ITypeConverter<Double> {
     public Double convert(String value) {
         Matcher m = FORM.matcher(value);
         if (!m.matches()) {
-            throw new TypeConversionException(
-                    "\"" + value + "\" is no distance of heads; write 32mm, for instance.");
+            throw new TypeConversionException(SAID.say("no-head-spacing", value));
         }
         double unit =
                 switch (m.group(2) == null ? "mm" : m.group(2)) {
@@ -29,8 +31,7 @@ final class HeadSpacingConverter implements ITypeConverter<Double> {
                 };
         double mm = unit * Double.parseDouble(m.group(1).replace(',', '.'));
         if (!(mm >= LEAST_MM && mm <= MOST_MM)) {
-            throw new TypeConversionException(
-                    "Record and replay head lie between 1 and 300 mm apart.");
+            throw new TypeConversionException(SAID.say("head-spacing-range"));
         }
         return mm;
     }

@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
 import offtape.core.output.OutputFolder;
+import offtape.core.text.Sentences;
 import offtape.report.compare.History;
 import offtape.report.render.ReportWriter;
 import offtape.report.result.ResultsJson;
@@ -35,6 +36,8 @@ import picocli.CommandLine.Spec;
             "  offtape history spring summer autumn --serviced 2026-03-20 --out history",
         })
 final class HistoryCommand implements Callable<Integer> {
+
+    private static final Sentences SAID = Sentences.near(HistoryCommand.class);
 
     private static final String PAGE = "history.html";
     private static final String JSON = "history.json";
@@ -90,11 +93,13 @@ final class HistoryCommand implements Callable<Integer> {
         if (json) {
             terminal.raw(figures);
         } else {
-            HistoryWords.lines(history).forEach(terminal::result);
+            new HistoryWords(terminal).lines(history).forEach(terminal::result);
         }
-        history.leftOut().forEach(terminal::message);
+        history.leftOut().forEach(s -> terminal.message(terminal.told(s)));
         if (out != null) {
-            terminal.message(history.sessions().size() + " sessions. Page: " + out.resolve(PAGE));
+            terminal.message(
+                    Speech.of(terminal, "history")
+                            .say("history.page", history.sessions().size(), out.resolve(PAGE)));
         }
         return ExitCodes.DONE;
     }
@@ -105,10 +110,7 @@ final class HistoryCommand implements Callable<Integer> {
                     ? null
                     : LocalDate.parse(serviced).atStartOfDay(ZoneOffset.UTC).toInstant();
         } catch (DateTimeParseException e) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "\"" + serviced + "\" is no day; write --serviced 2026-03-20 for instance.",
-                    e);
+            throw new ParameterException(spec.commandLine(), SAID.say("no-day", serviced), e);
         }
     }
 }

@@ -2,7 +2,7 @@ package offtape.cli.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import offtape.cli.terminal.Terminal;
 import offtape.core.unit.Quantity;
 import offtape.report.compare.Course;
 import offtape.report.compare.History;
@@ -10,10 +10,15 @@ import offtape.report.compare.History;
 /** The course of the headline figures as lines for the terminal. */
 final class HistoryWords {
 
-    private HistoryWords() {}
+    private final Speech speech;
+
+    /** The words spoken on a terminal. */
+    HistoryWords(Terminal terminal) {
+        this.speech = Speech.of(terminal, "history");
+    }
 
     /** One line a figure that is known at all. */
-    static List<String> lines(History history) {
+    List<String> lines(History history) {
         List<String> lines = new ArrayList<>();
         for (Course course : history.courses()) {
             List<Quantity> known =
@@ -28,32 +33,28 @@ final class HistoryWords {
         return lines;
     }
 
-    private static String line(Course course, List<Quantity> known) {
-        Quantity perYear = course.trend().perYear();
-        String trend =
-                perYear.isKnown()
-                        ? String.format(
-                                Locale.ROOT,
-                                "%s %s a year (%s)",
-                                Figures.signedValue(perYear),
-                                Figures.uncertainty(perYear),
-                                word(course))
-                        : "no trend: " + perYear.reason();
-        return String.format(
-                Locale.ROOT,
-                "%s: %s to %s %s, %s",
-                course.label(),
-                Figures.value(known.get(0)),
-                Figures.value(known.get(known.size() - 1)),
+    private String line(Course course, List<Quantity> known) {
+        return speech.say(
+                "history.line",
+                speech.told(course.label()),
+                speech.value(known.get(0)),
+                speech.value(known.get(known.size() - 1)),
                 known.get(0).unit(),
-                trend);
+                trend(course));
     }
 
-    private static String word(Course course) {
+    private String trend(Course course) {
+        Quantity perYear = course.trend().perYear();
+        return perYear.isKnown()
+                ? speech.say(key(course), speech.signedValue(perYear), speech.uncertainty(perYear))
+                : speech.say("history.no-trend", speech.told(perYear.reason()));
+    }
+
+    private static String key(Course course) {
         return switch (course.trend().direction()) {
-            case BETTER -> "better";
-            case WORSE -> "worse";
-            case UNCLEAR, UNKNOWN -> "no clear trend";
+            case BETTER -> "history.better";
+            case WORSE -> "history.worse";
+            case UNCLEAR, UNKNOWN -> "history.unclear";
         };
     }
 }

@@ -4,11 +4,14 @@ import java.util.Arrays;
 import java.util.Iterator;
 import java.util.stream.Collectors;
 import offtape.core.text.Language;
+import offtape.core.text.Sentences;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** A language by its code. */
 final class LanguageConverter implements ITypeConverter<Language> {
+
+    private static final Sentences SAID = Sentences.near(LanguageConverter.class);
 
     /** The codes of all languages. */
     static final class Codes implements Iterable<String> {
@@ -24,12 +27,11 @@ final class LanguageConverter implements ITypeConverter<Language> {
                 .orElseThrow(
                         () ->
                                 new TypeConversionException(
-                                        "there are no texts in \""
-                                                + code
-                                                + "\"; the languages are "
-                                                + Arrays.stream(Language.values())
+                                        SAID.say(
+                                                "no-texts",
+                                                code,
+                                                Arrays.stream(Language.values())
                                                         .map(Language::code)
-                                                        .collect(Collectors.joining(" and "))
-                                                + "."));
+                                                        .collect(Collectors.joining(" and ")))));
     }
 }

@@ -2,6 +2,7 @@ package offtape.cli.command;
 
 import java.nio.file.Path;
 import offtape.cli.terminal.ExitCodes;
+import offtape.core.text.Sentences;
 import offtape.report.cost.Economics;
 import offtape.report.judge.Judge;
 import offtape.report.judge.LimitSet;
@@ -13,6 +14,8 @@ import picocli.CommandLine.Spec;
 
 /** Which limits figures are held against, and what is said of money. */
 final class LimitOptions {
+
+    private static final Sentences SAID = Sentences.near(LimitOptions.class);
 
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
@@ -48,8 +51,7 @@ final class LimitOptions {
     /** The limits, read before anything is measured; null if none were given. */
     LimitSet set() {
         if (failOnLimit && limits == null) {
-            throw new CommandLine.ParameterException(
-                    spec.commandLine(), "--fail-on-limit needs --limits.");
+            throw new CommandLine.ParameterException(spec.commandLine(), SAID.say("needs-limits"));
         }
         return limits == null ? null : LimitSet.of(limits);
     }

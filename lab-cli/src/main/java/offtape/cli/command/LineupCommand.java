@@ -9,11 +9,13 @@ import offtape.cli.lineup.LiveLineup;
 import offtape.cli.lineup.PlainLog;
 import offtape.cli.lineup.Readings;
 import offtape.cli.lineup.Stage;
+import offtape.cli.lineup.Wording;
 import offtape.cli.sound.SoundStream;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Interrupt;
 import offtape.cli.terminal.LiveScreen;
 import offtape.cli.terminal.Terminal;
+import offtape.core.text.Sentences;
 import offtape.report.result.ResultsJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -40,6 +42,8 @@ import picocli.CommandLine.Spec;
             "how, by the rules of the place you live in. Keep clear of moving reels.",
         })
 final class LineupCommand implements Callable<Integer> {
+
+    private static final Sentences SAID = Sentences.near(LineupCommand.class);
 
     @Spec private CommandSpec spec;
 
@@ -70,15 +74,14 @@ final class LineupCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (seconds != null && !(seconds > 0)) {
-            throw new ParameterException(spec.commandLine(), "--seconds must be more than 0.");
+            throw new ParameterException(spec.commandLine(), SAID.say("lineup-seconds"));
         }
         if (json && seconds == null) {
-            throw new ParameterException(
-                    spec.commandLine(), "--json prints the last readings, so it needs --seconds.");
+            throw new ParameterException(spec.commandLine(), SAID.say("lineup-json"));
         }
         LineupOptions.Start start = options.start(devices.ceiling());
         Terminal terminal = common.terminal();
-        terminal.message("CAUTION: " + Cautions.ofSound(start.desk().sends()));
+        terminal.message(new Cautions(Wording.on(terminal)).before(start.desk().sends()));
         StopSignal stop = new StopSignal();
         // opened first and so closed last, when sound and terminal are as they were
         try (Interrupt interrupt = Interrupt.guard();
@@ -104,10 +107,10 @@ final class LineupCommand implements Callable<Integer> {
             lineup.run(new LineupLog(terminal, end, json));
         } else {
             try (LiveScreen live = screen.get()) {
-                lineup.run(new LineupScreen(live, end));
+                lineup.run(new LineupScreen(live, end, Wording.on(terminal)));
             }
             if (end.last() != null && end.last().stage() == Stage.READING) {
-                terminal.result(PlainLog.line(end.last()));
+                terminal.result(new PlainLog(Wording.on(terminal)).line(end.last()));
             }
         }
         return end.last();

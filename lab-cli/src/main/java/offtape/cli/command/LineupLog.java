@@ -5,6 +5,7 @@ import offtape.cli.lineup.LiveLineup;
 import offtape.cli.lineup.PlainLog;
 import offtape.cli.lineup.Readings;
 import offtape.cli.lineup.Stage;
+import offtape.cli.lineup.Wording;
 import offtape.cli.terminal.Terminal;
 
 /** Writes a line a second: figures to standard output, what to turn to standard error. */
@@ -15,7 +16,7 @@ final class LineupLog implements LiveLineup.Watcher {
     private final Terminal terminal;
     private final LineupEnd end;
     private final boolean figuresElsewhere;
-    private final PlainLog log = new PlainLog();
+    private final PlainLog log;
     private double next;
 
     /**
@@ -25,6 +26,7 @@ final class LineupLog implements LiveLineup.Watcher {
      */
     LineupLog(Terminal terminal, LineupEnd end, boolean figuresElsewhere) {
         this.terminal = terminal;
+        this.log = new PlainLog(Wording.on(terminal));
         this.end = end;
         this.figuresElsewhere = figuresElsewhere;
     }
@@ -35,7 +37,7 @@ final class LineupLog implements LiveLineup.Watcher {
         log.news(readings).forEach(this::figures);
         if (readings.stage() == Stage.READING && (end.read() >= next || !goesOn)) {
             next += EVERY_S;
-            figures(PlainLog.line(readings));
+            figures(log.line(readings));
             log.advice(readings).forEach(a -> terminal.message("> " + a));
         }
         return goesOn;

@@ -1,7 +1,6 @@
 package offtape.cli.command;
 
 import java.nio.file.Path;
-import java.util.Locale;
 import offtape.cli.lineup.Desk;
 import offtape.cli.lineup.View;
 import offtape.cli.sound.LevelCeiling;
@@ -10,6 +9,7 @@ import offtape.core.programme.CueSheet;
 import offtape.core.programme.CueSheetJson;
 import offtape.core.programme.ProgrammeFolder;
 import offtape.core.programme.ProgrammePlan;
+import offtape.core.text.Sentences;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -17,6 +17,8 @@ import picocli.CommandLine.Spec;
 
 /** What a line-up begins with. */
 final class LineupOptions {
+
+    private static final Sentences SAID = Sentences.near(LineupOptions.class);
 
     private static final int USUAL_RATE_HZ = 48_000;
 
@@ -128,7 +130,7 @@ final class LineupOptions {
         check("--frequency", frequencyHz, 20, 20_000, "Hz");
         check("--level", levelDb, -60, 20, "dB");
         if (listens() && aid == Aid.BIAS) {
-            throw usage("--aid bias sends a tone, so it does not go with --listen.");
+            throw usage(SAID.say("bias-listen"));
         }
         double target = targetDbfs == null ? reference : targetDbfs;
         check("--target-level", target, -60, 0, "dBFS");
@@ -153,14 +155,7 @@ final class LineupOptions {
 
     private void check(String option, double value, double low, double high, String unit) {
         if (!(value >= low && value <= high)) {
-            throw usage(
-                    String.format(
-                            Locale.ROOT,
-                            "%s must lie between %.0f and %.0f %s.",
-                            option,
-                            low,
-                            high,
-                            unit));
+            throw usage(SAID.say("option-range", option, low, high, unit));
         }
     }
 

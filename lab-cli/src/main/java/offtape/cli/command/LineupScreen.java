@@ -7,6 +7,7 @@ import offtape.cli.lineup.Lineup;
 import offtape.cli.lineup.LiveLineup;
 import offtape.cli.lineup.Picture;
 import offtape.cli.lineup.Readings;
+import offtape.cli.lineup.Wording;
 import offtape.cli.terminal.LiveScreen;
 
 /** Draws the readings and passes the keys on. */
@@ -14,15 +15,17 @@ final class LineupScreen implements LiveLineup.Watcher {
 
     private final LiveScreen screen;
     private final LineupEnd end;
+    private final Picture picture;
 
-    LineupScreen(LiveScreen screen, LineupEnd end) {
+    LineupScreen(LiveScreen screen, LineupEnd end, Wording wording) {
+        this.picture = new Picture(wording);
         this.screen = screen;
         this.end = end;
     }
 
     @Override
     public boolean look(Readings readings) {
-        screen.show(Picture.of(readings, screen.width()));
+        screen.show(picture.of(readings, screen.width()));
         return end.goesOn(readings);
     }
 
@@ -38,7 +41,7 @@ final class LineupScreen implements LiveLineup.Watcher {
                 return false;
             }
             lineup.press(key.get());
-            screen.show(Picture.of(lineup.readings(), screen.width()));
+            screen.show(picture.of(lineup.readings(), screen.width()));
         }
         return true;
     }

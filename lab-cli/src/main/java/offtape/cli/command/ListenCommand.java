@@ -11,6 +11,7 @@ import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
 import offtape.core.fault.RefusedOutputException;
 import offtape.core.output.OutputFile;
+import offtape.core.text.Sentences;
 import offtape.report.apply.listen.ListenChoice;
 import offtape.report.apply.listen.ListenFacts;
 import offtape.report.apply.listen.ListenPage;
@@ -38,6 +39,8 @@ import picocli.CommandLine.Spec;
             "Start to play with the amplifier turned down.",
         })
 final class ListenCommand implements Callable<Integer> {
+
+    private static final Sentences SAID = Sentences.near(ListenCommand.class);
 
     @Spec private CommandSpec spec;
 
@@ -115,8 +118,8 @@ final class ListenCommand implements Callable<Integer> {
         try (AudioFile a = AudioFiles.open(first);
                 AudioFile b = AudioFiles.open(second);
                 OutputFile page = OutputFile.open(out, force)) {
-            a.notes().forEach(n -> terminal.message(a.name() + ": " + n + "."));
-            b.notes().forEach(n -> terminal.message(b.name() + ": " + n + "."));
+            FileNotes.tell(a, terminal);
+            FileNotes.tell(b, terminal);
             Listening listening = Listening.of(a, b, choice(), new ListenSearch());
             long bytes = write(listening, page);
             page.commit();
@@ -125,7 +128,9 @@ final class ListenCommand implements Callable<Integer> {
                 terminal.raw(
                         ResultsJson.write(new ListenOutput(facts, bytes, ListenNotes.next(facts))));
             }
-            ListenNotes.lines(listening.facts(), out, bytes).forEach(terminal::message);
+            new ListenNotes(terminal)
+                    .lines(listening.facts(), out, bytes)
+                    .forEach(terminal::message);
         }
         return ExitCodes.DONE;
     }
@@ -135,8 +140,7 @@ final class ListenCommand implements Callable<Integer> {
             ListenPage.write(listening, page.path(), common.language());
             return Files.size(page.path());
         } catch (IOException e) {
-            throw new RefusedOutputException(
-                    page.file() + " cannot be written; check the room on the disk.", e);
+            throw new RefusedOutputException(SAID.say("page-not-written", page.file()), e);
         }
     }
 
@@ -157,19 +161,16 @@ final class ListenCommand implements Callable<Integer> {
     private void requireSense() {
         require(
                 trials >= ListenChoice.FEWEST_TRIALS && trials <= ListenChoice.MOST_TRIALS,
-                "--trials must lie between 5 and 100: with fewer than 5 not even all right would"
-                        + " say more than luck.");
+                SAID.say("trials"));
         require(
                 fromSeconds == null || fromSeconds >= 0 && fromSeconds < Integer.MAX_VALUE,
-                "--from must not be negative.");
+                SAID.say("from-negative"));
         require(
                 lengthSeconds == null
                         || lengthSeconds >= ListenChoice.SHORTEST_SECONDS
                                 && lengthSeconds <= ListenChoice.LONGEST_SECONDS,
-                "--length must lie between 0.4 and 120 s.");
-        require(
-                !(asTheyAre && turnPolarity),
-                "--turn-polarity needs the search that --as-they-are leaves out.");
+                SAID.say("length-range"));
+        require(!(asTheyAre && turnPolarity), SAID.say("polarity-search"));
     }
 
     private void require(boolean holds, String message) {

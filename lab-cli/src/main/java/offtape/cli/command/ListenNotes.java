@@ -3,32 +3,35 @@ package offtape.cli.command;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import offtape.cli.terminal.Terminal;
+import offtape.core.text.Sentences;
 import offtape.report.apply.listen.ListenFacts;
 
 /** What was done to the two sounds and what to do next, as lines for the terminal. */
 final class ListenNotes {
 
-    private ListenNotes() {}
+    private static final Sentences SAID = Sentences.near(ListenNotes.class);
 
-    static List<String> lines(ListenFacts facts, Path page, long bytes) {
+    private final Speech speech;
+
+    /** The words spoken on a terminal. */
+    ListenNotes(Terminal terminal) {
+        this.speech = Speech.of(terminal, "listen");
+    }
+
+    List<String> lines(ListenFacts facts, Path page, long bytes) {
         List<String> lines = new ArrayList<>();
-        lines.add("A is " + facts.a().file() + ", B is " + facts.b().file() + ".");
-        lines.addAll(facts.sentences());
-        lines.add(String.format(Locale.ROOT, "Page: %s (%.1f MB)", page, bytes / 1e6));
-        lines.add("Next: " + next(facts));
+        lines.add(speech.say("listen.files", facts.a().file(), facts.b().file()));
+        facts.sentences().forEach(s -> lines.add(speech.told(s)));
+        lines.add(speech.say("listen.page", page, bytes / 1e6));
+        lines.add(speech.say("listen.next", speech.told(next(facts))));
         return lines;
     }
 
     /** What to do with the page. */
     static String next(ListenFacts facts) {
         return facts.training()
-                ? "open it in a browser, turned down at first, and practise; nothing counts."
-                : String.format(
-                        Locale.ROOT,
-                        "open it in a browser, turned down at first. Of its %d trials %d right say more"
-                                + " than luck.",
-                        facts.trials(),
-                        facts.fewestRight());
+                ? SAID.say("listen-practise")
+                : SAID.say("listen-trials", facts.trials(), facts.fewestRight());
     }
 }

@@ -20,6 +20,7 @@ import offtape.core.output.OutputFolder;
 import offtape.core.output.Sha256;
 import offtape.core.programme.ProgrammeFolder;
 import offtape.core.text.Language;
+import offtape.core.text.Sentences;
 import offtape.core.transport.CaptureMode;
 import offtape.report.batch.BatchRow;
 import offtape.report.batch.BatchState;
@@ -36,6 +37,8 @@ import offtape.report.result.ResultsReader;
  * line says goes before what is said of all.
  */
 final class MeasureBatch implements BatchJob {
+
+    private static final Sentences SAID = Sentences.near(MeasureBatch.class);
 
     private final Path programme;
     private final ChannelChoice channels;
@@ -150,10 +153,7 @@ final class MeasureBatch implements BatchJob {
     private Capture captureOf(BatchEntry entry) {
         CaptureMode mode = entry.mode() == null ? capture.mode() : entry.mode();
         if (mode == CaptureMode.LOOPBACK && capture.loopback() != null) {
-            throw new UnusableInputException(
-                    entry.written()
-                            + " is itself a loopback: there is nothing to take out of it. Measure it"
-                            + " without --loopback.");
+            throw new UnusableInputException(SAID.say("batch-loopback", entry.written()));
         }
         return new Capture(
                 mode, ModeQuestion.NOBODY, capture.headSpacingMm(), capture.loopback(), 1);

@@ -9,6 +9,7 @@ import offtape.cli.batch.BatchRun;
 import offtape.cli.batch.ListedReturns;
 import offtape.cli.terminal.Terminal;
 import offtape.core.output.OutputFolder;
+import offtape.core.text.Sentences;
 import offtape.report.batch.BatchSummary;
 import offtape.report.render.BatchCsv;
 import offtape.report.render.SessionFiles;
@@ -57,6 +58,8 @@ import picocli.CommandLine.Spec;
             "A return that cannot be measured stops no other; exit code 3 then tells of it.",
         })
 final class MeasureCommand implements Callable<Integer> {
+
+    private static final Sentences SAID = Sentences.near(MeasureCommand.class);
 
     @Spec private CommandSpec spec;
 
@@ -150,18 +153,20 @@ final class MeasureCommand implements Callable<Integer> {
                         common.language(),
                         force);
         ListedReturns listed = BatchList.read(batch, programme);
-        listed.notes().forEach(terminal::message);
+        listed.notes().forEach(n -> terminal.message(terminal.told(n)));
         try (OutputFolder folder = OutputFolder.open(out, force, BatchCsv.NAME)) {
             BatchRun run =
                     new BatchRun(listed.entries(), job, folder, terminal, common.isVerbose());
             BatchSummary summary = run.run(Runtime.getRuntime().availableProcessors());
+            BatchWords words = new BatchWords(terminal);
             if (json) {
                 terminal.raw(ResultsJson.write(summary));
             } else {
-                BatchWords.table(summary).forEach(terminal::result);
+                words.table(summary).forEach(terminal::result);
             }
-            terminal.message(BatchWords.counts(summary));
-            terminal.message("Summary: " + out.resolve(BatchCsv.NAME));
+            terminal.message(words.counts(summary));
+            terminal.message(
+                    Speech.of(terminal, "batch").say("batch.summary", out.resolve(BatchCsv.NAME)));
             return Math.max(run.code(), limits.code(summary.isLimitFailed()));
         }
     }
@@ -170,10 +175,7 @@ final class MeasureCommand implements Callable<Integer> {
     private void checkGiven() {
         if (batch != null && !recordings.isEmpty()) {
             throw new ParameterException(
-                    spec.commandLine(),
-                    "--batch takes the returns from its list. Leave out "
-                            + recordings.get(0)
-                            + ", or leave out --batch.");
+                    spec.commandLine(), SAID.say("batch-or-return", recordings.get(0)));
         }
         List<String> missing = new ArrayList<>();
         if (programme == null && batch == null) {

@@ -4,6 +4,7 @@ import offtape.cli.settings.SettingsFile;
 import offtape.cli.sound.SoundLayers;
 import offtape.cli.terminal.Terminal;
 import offtape.core.text.Language;
+import offtape.core.text.Sentences;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -24,6 +25,8 @@ import picocli.CommandLine.Spec;
             "Help on one command: offtape measure --help",
         })
 final class OfftapeCommand implements Runnable {
+
+    private static final Sentences SAID = Sentences.near(OfftapeCommand.class);
 
     private final Terminal terminal;
     private final SoundLayers layers;
@@ -68,6 +71,6 @@ final class OfftapeCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new CommandLine.ParameterException(spec.commandLine(), "Name a command.");
+        throw new CommandLine.ParameterException(spec.commandLine(), SAID.say("name-command"));
     }
 }

@@ -6,44 +6,47 @@ import offtape.core.unit.Quantity;
 import offtape.report.result.Pass;
 import offtape.report.result.Passes;
 
-/** Several replays of one recording as lines for the terminal. */
-final class PassWords {
+/**
+ * Several replays of one recording as lines for the terminal.
+ *
+ * @param speech speaks of sessions
+ */
+record PassWords(Speech speech) {
 
-    private PassWords() {}
+    private static final String INDENT = "  ";
 
     /**
      * A line a replay, and what of the wavering lies on the tape.
      *
      * @param passes null if there was one replay
      */
-    static List<String> lines(Passes passes) {
+    List<String> lines(Passes passes) {
         if (passes == null) {
             return List.of();
         }
         List<String> lines = new ArrayList<>();
         for (Pass pass : passes.readings()) {
             lines.add(
-                    "  "
-                            + Figures.text(pass.figures().weightedPeak())
-                            + " weighted peak"
-                            + ", "
-                            + Figures.signed(pass.rate())
-                            + " mean speed"
-                            + " in "
-                            + pass.file());
+                    INDENT
+                            + speech.say(
+                                    "session.replay",
+                                    speech.text(pass.figures().weightedPeak()),
+                                    speech.signed(pass.rate()),
+                                    pass.file()));
         }
         lines.add(
-                "  the mean of these, spread "
-                        + Figures.text(passes.spread().weightedPeak())
-                        + "; on the tape "
-                        + part(passes.written().weightedRms())
-                        + ", added by a replay "
-                        + part(passes.read().weightedRms())
-                        + " (weighted rms)");
+                INDENT
+                        + speech.say(
+                                "session.mean",
+                                speech.text(passes.spread().weightedPeak()),
+                                part(passes.written().weightedRms()),
+                                part(passes.read().weightedRms())));
         return lines;
     }
 
-    private static String part(Quantity q) {
-        return q.isKnown() ? Figures.text(q) + " " + Figures.uncertainty(q) : "not known";
+    private String part(Quantity q) {
+        return q.isKnown()
+                ? speech.text(q) + " " + speech.uncertainty(q)
+                : speech.say("session.not-known");
     }
 }

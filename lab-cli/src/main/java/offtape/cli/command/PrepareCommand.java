@@ -9,6 +9,7 @@ import offtape.core.output.OutputFile;
 import offtape.core.output.OutputFolder;
 import offtape.core.programme.CueSheet;
 import offtape.core.programme.ProgrammePlan;
+import offtape.core.text.Sentences;
 import offtape.core.transport.TransportDescription;
 import offtape.core.unit.TapeSpeed;
 import offtape.report.cost.Economics;
@@ -34,6 +35,8 @@ import picocli.CommandLine.Spec;
             "down or off before it is played.",
         })
 final class PrepareCommand implements Callable<Integer> {
+
+    private static final Sentences SAID = Sentences.near(PrepareCommand.class);
 
     @Spec private CommandSpec spec;
 
@@ -101,20 +104,20 @@ final class PrepareCommand implements Callable<Integer> {
                 && transportTemplate == null
                 && limitsTemplate == null
                 && economicsTemplate == null) {
-            throw new CommandLine.ParameterException(
-                    spec.commandLine(), "Missing required option: '--out=DIR'");
+            throw new CommandLine.ParameterException(spec.commandLine(), SAID.say("missing-out"));
         }
         if (transportTemplate != null) {
             write(
                     transportTemplate,
                     TransportDescription.template(),
-                    "--transport. Unplug the machine before you reach inside.");
+                    "programme.form-inside",
+                    "--transport");
         }
         if (limitsTemplate != null) {
-            write(limitsTemplate, LimitSet.template(), "--limits.");
+            write(limitsTemplate, LimitSet.template(), "programme.form", "--limits");
         }
         if (economicsTemplate != null) {
-            write(economicsTemplate, Economics.template(), "--economics.");
+            write(economicsTemplate, Economics.template(), "programme.form", "--economics");
         }
         if (out != null) {
             writeProgramme();
@@ -122,17 +125,13 @@ final class PrepareCommand implements Callable<Integer> {
         return ExitCodes.DONE;
     }
 
-    private void write(Path form, String text, String use) {
+    private void write(Path form, String text, String said, String option) {
         try (OutputFile file = OutputFile.open(form, force)) {
             file.write(text.getBytes(StandardCharsets.UTF_8));
             file.commit();
         }
         common.terminal()
-                .message(
-                        "Written: "
-                                + form
-                                + ". Fill in what you know and give it to measure with "
-                                + use);
+                .message(Speech.of(common.terminal(), "programme").say(said, form, option));
     }
 
     private void writeProgramme() {
@@ -148,12 +147,8 @@ final class PrepareCommand implements Callable<Integer> {
             ProgrammeFiles.write(sheet, folder, common.language());
             folder.commit();
         }
-        ProgrammeWords.of(sheet, tapeSpeed).forEach(terminal::message);
+        new ProgrammeWords(terminal).of(sheet, tapeSpeed).forEach(terminal::message);
         terminal.message(
-                "Written to "
-                        + out
-                        + ". Print "
-                        + SetUpSheet.NAME
-                        + " there: what to clean, connect, switch off and set.");
+                Speech.of(terminal, "programme").say("programme.written", out, SetUpSheet.NAME));
     }
 }

@@ -14,6 +14,7 @@ import offtape.core.audio.BroadcastNote;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.machine.spec.MachineSpec;
 import offtape.core.output.OutputFolder;
+import offtape.core.text.Sentences;
 import offtape.report.apply.model.MachineModel;
 import offtape.report.apply.model.ModelFiles;
 import offtape.report.apply.model.ModelFit;
@@ -43,6 +44,8 @@ import picocli.CommandLine.Spec;
             "The model for other tools: offtape preview --session session --model model",
         })
 final class PreviewCommand implements Callable<Integer> {
+
+    private static final Sentences SAID = Sentences.near(PreviewCommand.class);
 
     private static final double MOST_LEVEL_DB = 40;
     private static final int LOWEST_RATE_HZ = 8000;
@@ -162,15 +165,15 @@ final class PreviewCommand implements Callable<Integer> {
         Terminal terminal = common.terminal();
         Results results = ResultsReader.read(session);
         MachineSpec truth = machine == null ? null : MachineSpec.fromJson(machine);
-        terminal.progress(0, 1, "Fitting the model");
+        terminal.progress(0, 1, Speech.of(terminal, "preview").say("preview.fitting"));
         MachineModel model = model(results);
-        model.notes().forEach(terminal::message);
+        model.notes().forEach(n -> terminal.message(terminal.told(n)));
         if (file == null) {
             writeModel(model, USUAL_RATE_HZ);
             return ExitCodes.DONE;
         }
         try (AudioFile sound = AudioFiles.open(file)) {
-            sound.notes().forEach(n -> terminal.message(sound.name() + ": " + n + "."));
+            FileNotes.tell(sound, terminal);
             checkSound(sound);
             PreviewRun run =
                     new PreviewRun(model, sound, note(model, sound), settings(model), terminal);
@@ -194,19 +197,19 @@ final class PreviewCommand implements Callable<Integer> {
 
     private void checkUsage() {
         if (file == null && (out != null || machine != null || modelFolder == null)) {
-            throw usage("Name the file to pass through the model, or --model alone.");
+            throw usage(SAID.say("preview-file"));
         }
         if (file != null && out == null && machine == null && modelFolder == null) {
-            throw usage("Name the file to write with --out.");
+            throw usage(SAID.say("preview-out"));
         }
         if (!(Math.abs(levelDb) <= MOST_LEVEL_DB)) {
-            throw usage("--level must lie between -40 and 40 dB.");
+            throw usage(SAID.say("preview-level"));
         }
         if (rateHz != null && (rateHz < LOWEST_RATE_HZ || rateHz > HIGHEST_RATE_HZ)) {
-            throw usage("--rate must lie between 8000 and 384000 Hz.");
+            throw usage(SAID.say("preview-rate"));
         }
         if (rateHz != null && modelFolder == null) {
-            throw usage("--rate is the rate of the model's files: give --model as well.");
+            throw usage(SAID.say("preview-rate-alone"));
         }
     }
 
@@ -221,32 +224,21 @@ final class PreviewCommand implements Callable<Integer> {
         }
         MachineModel own = model.withMotionOfTransport(results.speed());
         if (own == null) {
-            throw new UnusableInputException(
-                    session
-                            + " does not tell the transport's own wow and flutter, which sessions of"
-                            + " the mode off-tape do. Leave out --motion.");
+            throw new UnusableInputException(SAID.say("preview-no-transport", session));
         }
         return own;
     }
 
     private void checkSound(AudioSource sound) {
         if (sound.channels() > 2) {
-            throw new UnusableInputException(
-                    file
-                            + " has "
-                            + sound.channels()
-                            + " channels, and a machine takes one or two. Export it as mono or"
-                            + " stereo files.");
+            throw new UnusableInputException(SAID.say("preview-channels", file, sound.channels()));
         }
         if (sound.frames() == 0) {
-            throw new UnusableInputException(file + " holds no sound.");
+            throw new UnusableInputException(SAID.say("no-sound", file));
         }
         if (sound.sampleRateHz() < LOWEST_RATE_HZ || sound.sampleRateHz() > HIGHEST_RATE_HZ) {
             throw new UnusableInputException(
-                    file
-                            + " has "
-                            + sound.sampleRateHz()
-                            + " frames a second; 8000 to 384000 can be used. Convert it first.");
+                    SAID.say("preview-file-rate", file, sound.sampleRateHz()));
         }
     }
 
@@ -268,20 +260,18 @@ final class PreviewCommand implements Callable<Integer> {
         }
         common.terminal()
                 .message(
-                        "Model: "
-                                + modelFolder.resolve(ModelFiles.MODEL)
-                                + ", with impulse responses at "
-                                + rate
-                                + " Hz beside it.");
+                        Speech.of(common.terminal(), "preview")
+                                .say("preview.model", modelFolder.resolve(ModelFiles.MODEL), rate));
     }
 
     private void print(PreviewRun run) {
         Terminal terminal = common.terminal();
+        PreviewWords words = new PreviewWords(terminal);
         if (json) {
             terminal.raw(ResultsJson.write(run.figures()));
         } else {
-            PreviewWords.lines(run.figures()).forEach(terminal::result);
+            words.lines(run.figures()).forEach(terminal::result);
         }
-        PreviewWords.next(run.figures()).forEach(terminal::message);
+        words.next(run.figures()).forEach(terminal::message);
     }
 }

@@ -18,6 +18,7 @@ import offtape.core.fault.RefusedOutputException;
 import offtape.core.machine.spec.MachineSpec;
 import offtape.core.output.DiskTrouble;
 import offtape.core.output.OutputFile;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.report.apply.model.MachineModel;
 import offtape.report.apply.model.ModelCheck;
@@ -26,6 +27,8 @@ import offtape.report.apply.model.ModelSound;
 
 /** One file on its way through a model. */
 final class PreviewRun {
+
+    private static final Sentences SAID = Sentences.near(PreviewRun.class);
 
     private static final int BLOCK = 1 << 16;
     private static final int VERIFIED_SECONDS = 60;
@@ -39,6 +42,7 @@ final class PreviewRun {
     private final BroadcastNote note;
     private final PreviewSettings settings;
     private final Terminal terminal;
+    private final Speech speech;
     private final double peakIn;
     private final List<String> notes = new ArrayList<>();
     private List<PreviewFigures.Null> nulls;
@@ -58,6 +62,7 @@ final class PreviewRun {
         this.note = note;
         this.settings = settings;
         this.terminal = terminal;
+        this.speech = Speech.of(terminal, "preview");
         this.peakIn = peak();
         notes.addAll(model.notes());
     }
@@ -83,7 +88,7 @@ final class PreviewRun {
         int frames = (int) Math.min(sound.frames(), (long) VERIFIED_SECONDS * sound.sampleRateHz());
         AudioSource beginning =
                 new MemoryAudio(sound.name(), sound.sampleRateHz(), sound.read(0, frames));
-        terminal.progress(0, 1, "Sending the file through the simulated machine");
+        terminal.progress(0, 1, speech.say("preview.through-machine"));
         nulls =
                 ModelCheck.rows(model, machine, beginning, settings.levelDb()).stream()
                         .map(
@@ -109,9 +114,7 @@ final class PreviewRun {
             double peak = stage(staged);
             boolean isFloat = settings.isFloat() || peak > 1;
             if (peak > 1 && !settings.isFloat()) {
-                notes.add(
-                        "The sound goes beyond full scale and was written as 32-bit float, so that"
-                                + " nothing is cut off. Turn it down in the workstation.");
+                notes.add(SAID.say("beyond-full-scale"));
             }
             if (isFloat) {
                 move(staged, file.path(), out);
@@ -156,7 +159,7 @@ final class PreviewRun {
         int done = (int) (steps * frames / sound.frames());
         if (done > stepsShown) {
             stepsShown = done;
-            terminal.progress(done, steps, "Passing the file through the model");
+            terminal.progress(done, steps, speech.say("preview.through-model"));
         }
     }
 

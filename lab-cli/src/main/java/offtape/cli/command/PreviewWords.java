@@ -2,78 +2,95 @@ package offtape.cli.command;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import offtape.cli.terminal.Terminal;
 
 /** A preview in words. */
 final class PreviewWords {
 
-    private PreviewWords() {}
+    private final Speech speech;
+
+    /** The words spoken on a terminal. */
+    PreviewWords(Terminal terminal) {
+        this.speech = Speech.of(terminal, "preview");
+    }
 
     /** The figures. */
-    static List<String> lines(PreviewFigures f) {
+    List<String> lines(PreviewFigures f) {
         List<String> lines = new ArrayList<>();
         if (f.out() != null) {
+            String parts =
+                    f.parts().isEmpty() ? speech.say("preview.none") : parts(f.parts(), ", ");
             lines.add(
-                    "Machine: "
-                            + (f.machineName() == null ? "the session's" : f.machineName())
-                            + ". Parts: "
-                            + (f.parts().isEmpty() ? "none" : String.join(", ", f.parts()))
-                            + "; noise and motion of seed "
-                            + f.seed()
-                            + ".");
+                    f.machineName() == null
+                            ? speech.say("preview.session-machine", parts, f.seed())
+                            : speech.say("preview.machine", f.machineName(), parts, f.seed()));
             levels(f, lines);
         }
         if (f.nulls() != null) {
-            lines.add("Null against the simulated machine, best common delay and gain taken out:");
+            lines.add(speech.say("preview.null"));
             f.nulls().forEach(n -> lines.add(nullLine(n)));
         }
         return lines;
     }
 
-    private static void levels(PreviewFigures f, List<String> lines) {
+    private void levels(PreviewFigures f, List<String> lines) {
         if (f.peakInDbfs() != null) {
             lines.add(
-                    Figures.text(
-                            "Peak in %.1f dBFS, sent at %+.1f dB re the reference of %.1f dBFS.",
-                            f.peakInDbfs(), f.peakSentDb(), f.referenceDbfs()));
+                    speech.say(
+                            "preview.peak-in",
+                            speech.fixed("%.1f", f.peakInDbfs()),
+                            speech.fixed("%+.1f", f.peakSentDb()),
+                            speech.fixed("%.1f", f.referenceDbfs())));
         }
         if (f.k3AtPeakPercent() != null) {
             lines.add(
-                    Figures.text(
-                            "A tone of 1 kHz with that peak: K3 %.3g %%, compressed by %.2f dB.",
-                            f.k3AtPeakPercent(), f.compressionAtPeakDb()));
+                    speech.say(
+                            "preview.k3",
+                            speech.fixed("%.3g", f.k3AtPeakPercent()),
+                            speech.fixed("%.2f", f.compressionAtPeakDb())));
         }
         if (f.peakOutDbfs() != null) {
             lines.add(
-                    Figures.text("Peak out %.1f dBFS, ", f.peakOutDbfs())
-                            + (f.encoding().equals("pcm-24") ? "24 bits." : "32-bit float."));
+                    speech.say(
+                            f.encoding().equals("pcm-24")
+                                    ? "preview.peak-out"
+                                    : "preview.peak-out-float",
+                            speech.fixed("%.1f", f.peakOutDbfs())));
         }
     }
 
-    private static String nullLine(PreviewFigures.Null n) {
-        return Figures.text("  %6.1f dB  ", n.nullDb()) + String.join(" + ", n.parts());
+    private String nullLine(PreviewFigures.Null n) {
+        return "  " + speech.say("preview.null-line", number(n.nullDb()), parts(n.parts(), " + "));
+    }
+
+    private String number(double db) {
+        return speech.fixed("%6.1f", db);
+    }
+
+    private String parts(List<String> keys, String between) {
+        return keys.stream()
+                .map(key -> speech.say("preview.part-" + key))
+                .collect(Collectors.joining(between));
     }
 
     /** What was done and what to do next. */
-    static List<String> next(PreviewFigures f) {
+    List<String> next(PreviewFigures f) {
         List<String> lines = new ArrayList<>();
         if (f.out() == null) {
             return lines;
         }
         double milliseconds = 1000.0 * f.frames() / f.sampleRateHz();
         lines.add(
-                Figures.text(
-                        "Written: %s, %d samples at %d Hz (%.3f ms), as long as the file.",
-                        f.out(), f.frames(), f.sampleRateHz(), milliseconds));
-        lines.add(
-                "Next: put it on a track of its own at the same start as "
-                        + f.file()
-                        + " (0 samples, 0 ms of offset) and compare. The machine's delay is not in it.");
+                speech.say(
+                        "preview.written",
+                        f.out(),
+                        f.frames(),
+                        f.sampleRateHz(),
+                        speech.fixed("%.3f", milliseconds)));
+        lines.add(speech.say("preview.next", f.file()));
         if (f.levelDb() != 0 && f.levelKept()) {
-            lines.add(
-                    Figures.text(
-                            "It is %+.1f dB louder than the file was: lower its fader by as much"
-                                    + " before you compare.",
-                            f.levelDb()));
+            lines.add(speech.say("preview.louder", speech.fixed("%+.1f", f.levelDb())));
         }
         return lines;
     }

@@ -19,6 +19,8 @@ import offtape.core.audio.WavEncoding;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.output.OutputFile;
 import offtape.core.output.OutputFolder;
+import offtape.core.text.Phrases;
+import offtape.core.text.Sentences;
 import offtape.report.result.ResultsJson;
 import offtape.report.result.ResultsReader;
 import picocli.CommandLine.Command;
@@ -41,6 +43,8 @@ import picocli.CommandLine.Spec;
             "All of a folder: offtape realign stems returns --out back",
         })
 final class RealignCommand implements Callable<Integer> {
+
+    private static final Sentences SAID = Sentences.near(RealignCommand.class);
 
     @Spec private CommandSpec spec;
 
@@ -103,8 +107,7 @@ final class RealignCommand implements Callable<Integer> {
     public Integer call() {
         Terminal terminal = common.terminal();
         if (Files.isDirectory(dry) != Files.isDirectory(wet)) {
-            throw new ParameterException(
-                    spec.commandLine(), "DRY and WET are either two files or two folders.");
+            throw new ParameterException(spec.commandLine(), SAID.say("dry-wet"));
         }
         RealignRun run =
                 new RealignRun(
@@ -135,12 +138,10 @@ final class RealignCommand implements Callable<Integer> {
     private void refuseInput(Path input) {
         try {
             if (Files.exists(out) && Files.exists(input) && Files.isSameFile(out, input)) {
-                throw new ParameterException(
-                        spec.commandLine(),
-                        out + " is one of the files to read. Choose another --out.");
+                throw new ParameterException(spec.commandLine(), SAID.say("out-is-input", out));
             }
         } catch (IOException e) {
-            throw new UnusableInputException(input + " cannot be read.", e);
+            throw new UnusableInputException(SAID.say("not-readable", input), e);
         }
     }
 
@@ -148,12 +149,12 @@ final class RealignCommand implements Callable<Integer> {
         try {
             Files.writeString(place, ResultsJson.write(report));
         } catch (IOException e) {
-            throw new UnusableInputException("The report " + place + " cannot be written.", e);
+            throw new UnusableInputException(SAID.say("report-not-written", place), e);
         }
     }
 
     private static void tell(Terminal terminal, RealignReport done) {
-        RealignWords.lines(done).forEach(terminal::message);
+        RealignWords.on(terminal).lines(done).forEach(terminal::message);
     }
 
     private int folder(Terminal terminal, RealignRun run) {
@@ -182,9 +183,9 @@ final class RealignCommand implements Callable<Integer> {
         if (json) {
             terminal.raw(ResultsJson.write(new Batch(done, failed)));
         }
-        terminal.message(
-                done.size() + " of " + (done.size() + failed.size()) + " are in " + out + ".");
-        failed.forEach(f -> terminal.error("Not done: " + f));
+        Phrases words = terminal.phrases(RealignWords.class, "realign");
+        terminal.message(words.say("realign.done", done.size(), done.size() + failed.size(), out));
+        failed.forEach(f -> terminal.error(words.say("realign.not-done", terminal.told(f))));
         return failed.isEmpty() ? ExitCodes.DONE : ExitCodes.UNUSABLE_INPUT;
     }
 

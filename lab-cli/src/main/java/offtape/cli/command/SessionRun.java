@@ -43,6 +43,7 @@ record SessionRun(
      */
     Results measure(List<Path> recordings, Path out, OutputFolder folder) {
         int steps = recordings.size() + 1;
+        Speech speech = Speech.of(terminal, "session");
         PartTimes times = new PartTimes();
         times.startUp();
         Results measured =
@@ -57,15 +58,17 @@ record SessionRun(
                                 terminal.progress(
                                         i + 1,
                                         steps,
-                                        "Measuring " + recordings.get(i).getFileName()));
+                                        speech.say(
+                                                "session.measuring",
+                                                recordings.get(i).getFileName())));
         Results results = times.of("judge", () -> Decider.decided(measured, limits, economics));
-        terminal.progress(steps, steps, "Writing the report");
+        terminal.progress(steps, steps, speech.say("session.writing"));
         Map<String, String> texts =
                 times.of("report and charts", () -> SessionFiles.texts(results, limits, language));
         times.of("write", () -> written(texts, folder));
         times.lines().forEach(terminal::detail);
-        SessionWords.lines(results).forEach(terminal::message);
-        terminal.message("Report: " + out.resolve(SessionFiles.REPORT));
+        new SessionWords(terminal).lines(results).forEach(terminal::message);
+        terminal.message(speech.say("session.report", out.resolve(SessionFiles.REPORT)));
         return results;
     }
 

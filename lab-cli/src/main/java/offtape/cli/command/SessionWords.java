@@ -2,7 +2,7 @@ package offtape.cli.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import offtape.cli.terminal.Terminal;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Distortion;
 import offtape.report.result.HealthNote;
@@ -14,74 +14,74 @@ import offtape.report.result.TransportSpeed;
 /** The headline figures of a session as lines for the terminal. */
 final class SessionWords {
 
-    private SessionWords() {}
+    private final Speech speech;
 
-    static List<String> lines(Results results) {
+    /** The words spoken on a terminal. */
+    SessionWords(Terminal terminal) {
+        this.speech = Speech.of(terminal, "session");
+    }
+
+    List<String> lines(Results results) {
         List<String> lines = new ArrayList<>();
         if (results.interfaceFigures() == null) {
             lines.add(
-                    "Speed            "
-                            + Figures.signed(results.speed().deviation())
-                            + ", wow and flutter "
-                            + peak(results.speed().weightedPeak()));
+                    speech.say(
+                            "session.speed",
+                            speech.signed(results.speed().deviation()),
+                            peak(results.speed().weightedPeak())));
         } else {
-            lines.add("Delay            " + Figures.text(results.interfaceFigures().delay()));
+            lines.add(speech.say("session.delay", speech.text(results.interfaceFigures().delay())));
         }
         TransportSpeed own = results.speed().transport();
         if (own != null) {
-            lines.add(
-                    "Transport itself "
-                            + "wow and flutter "
-                            + peak(own.weightedPeak())
-                            + " (above: as heard off tape)");
+            lines.add(speech.say("session.transport", peak(own.weightedPeak())));
         }
         if (results.timing().headDelay().isKnown()) {
             lines.add(
-                    "Heads            "
-                            + Figures.text(results.timing().headDelay())
-                            + " apart, "
-                            + Figures.text(results.timing().headSpacing()));
+                    speech.say(
+                            "session.heads",
+                            speech.text(results.timing().headDelay()),
+                            speech.text(results.timing().headSpacing())));
         }
-        lines.addAll(PassWords.lines(results.speed().passes()));
-        lowestLevel(results).forEach(r -> lines.add(line("Response", r.channel(), edges(r))));
+        lines.addAll(new PassWords(speech).lines(results.speed().passes()));
+        lowestLevel(results)
+                .forEach(r -> lines.add(line("session.response", r.channel(), edges(r))));
         for (Distortion d : results.distortion()) {
             if (d.levelAtK3ThreePercent().isKnown()) {
                 lines.add(
-                        line(
-                                "K3 reaches 3 %",
-                                d.channel(),
-                                Figures.signed(d.levelAtK3ThreePercent()) + " recorded"));
+                        line("session.k3", d.channel(), speech.signed(d.levelAtK3ThreePercent())));
             }
         }
         for (Noise n : results.noise()) {
-            lines.add(line("Noise", n.channel(), weighted(n.aWeighted())));
+            lines.add(line("session.noise", n.channel(), weighted(n.aWeighted())));
         }
         for (HealthNote n : results.health()) {
             if (!n.severity().equals("note")) {
-                lines.add("Mind: " + n.message());
+                lines.add(speech.say("session.mind", speech.told(n.message())));
             }
         }
-        lines.addAll(VerdictLines.of(results));
+        lines.addAll(new VerdictLines(speech).of(results));
         return lines;
     }
 
-    private static String peak(Quantity q) {
-        return Figures.text(q) + (q.isKnown() ? " weighted peak" : "");
+    private String peak(Quantity q) {
+        return q.isKnown() ? speech.say("session.weighted-peak", speech.text(q)) : speech.text(q);
     }
 
-    private static String weighted(Quantity q) {
-        return Figures.text(q) + (q.isKnown() ? ", A-weighted" : "");
+    private String weighted(Quantity q) {
+        return q.isKnown() ? speech.say("session.a-weighted", speech.text(q)) : speech.text(q);
     }
 
-    private static String edge(Quantity hz) {
-        return hz.isKnown() ? Figures.value(hz) : "unknown";
+    private String edge(Quantity hz) {
+        return hz.isKnown() ? speech.value(hz) : speech.text(hz);
     }
 
-    private static String edges(Response response) {
+    private String edges(Response response) {
         boolean neither = !response.lowerEdge().isKnown() && !response.upperEdge().isKnown();
         return neither
-                ? response.upperEdge().reason()
-                : edge(response.lowerEdge()) + " to " + edge(response.upperEdge()) + " Hz (−3 dB)";
+                ? speech.told(response.upperEdge().reason())
+                : speech.say(
+                        "session.edges", edge(response.lowerEdge()), edge(response.upperEdge()));
     }
 
     private static List<Response> lowestLevel(Results results) {
@@ -89,7 +89,7 @@ final class SessionWords {
         return results.response().stream().filter(r -> r.levelDb() == level).toList();
     }
 
-    private static String line(String what, String channel, String text) {
-        return String.format(Locale.ROOT, "%-16s %-5s %s", what, channel, text);
+    private String line(String key, String channel, String text) {
+        return speech.say(key, speech.told(channel), text);
     }
 }

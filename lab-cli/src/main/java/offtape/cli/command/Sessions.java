@@ -20,6 +20,7 @@ import offtape.core.fault.UnusableInputException;
 import offtape.core.output.Sha256;
 import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeFolder;
+import offtape.core.text.Sentences;
 import offtape.core.transport.TransportDescription;
 import offtape.report.measure.Measurement;
 import offtape.report.measure.mode.Capture;
@@ -31,6 +32,8 @@ import offtape.report.result.Session;
 
 /** Measures recording files against a programme folder. */
 final class Sessions {
+
+    private static final Sentences SAID = Sentences.near(Sessions.class);
 
     private Sessions() {}
 
@@ -101,11 +104,7 @@ final class Sessions {
     private static void requireNew(String digest, Path recording, Map<String, Path> earlier) {
         Path same = earlier.putIfAbsent(digest, recording);
         if (same != null) {
-            throw new UnusableInputException(
-                    same
-                            + " and "
-                            + recording
-                            + " are one and the same recording. Give each replay once.");
+            throw new UnusableInputException(SAID.say("same-recording", same, recording));
         }
     }
 
@@ -124,7 +123,7 @@ final class Sessions {
             Instant modified = Files.getLastModifiedTime(recording).toInstant();
             return modified.truncatedTo(ChronoUnit.SECONDS).toString();
         } catch (IOException e) {
-            throw new UnusableInputException(recording + " can no longer be read.", e);
+            throw new UnusableInputException(SAID.say("no-longer-readable", recording), e);
         }
     }
 }

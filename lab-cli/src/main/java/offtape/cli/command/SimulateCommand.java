@@ -8,6 +8,7 @@ import offtape.core.machine.spec.MachineSpec;
 import offtape.core.output.OutputFile;
 import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeFolder;
+import offtape.core.text.Sentences;
 import offtape.core.transport.CaptureMode;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -33,6 +34,8 @@ import picocli.CommandLine.Spec;
             "nothing. What can stand in the file is listed in DEVELOPERS.md.",
         })
 final class SimulateCommand implements Callable<Integer> {
+
+    private static final Sentences SAID = Sentences.near(SimulateCommand.class);
 
     @Mixin private CommonOptions common;
 
@@ -83,10 +86,10 @@ final class SimulateCommand implements Callable<Integer> {
     public Integer call() {
         if (replay != null && (replay < 1 || replay > MachineSpec.MOST_REPLAYS)) {
             throw new ParameterException(
-                    commandSpec.commandLine(),
-                    "--replay must lie between 1 and " + MachineSpec.MOST_REPLAYS + ".");
+                    commandSpec.commandLine(), SAID.say("replay-range", MachineSpec.MOST_REPLAYS));
         }
         Terminal terminal = common.terminal();
+        Speech speech = Speech.of(terminal, "programme");
         MachineSpec said = MachineSpec.fromJson(machine);
         MachineSpec inMode = mode == null ? said : said.withMode(mode);
         MachineSpec spec = replay == null ? inMode : inMode.withReplay(replay);
@@ -98,12 +101,11 @@ final class SimulateCommand implements Callable<Integer> {
                                 Simulation.truthName(name),
                                 Simulation.motionName(name));
                 Programme sound = ProgrammeFolder.open(programme)) {
-            terminal.progress(1, 1, "Passing the programme through the simulated machine");
+            terminal.progress(1, 1, speech.say("programme.simulating"));
             Simulation.run(sound, spec, file);
             file.commit();
         }
-        terminal.message(
-                "Written: " + out + ", with its truth in " + Simulation.truthName(name) + ".");
+        terminal.message(speech.say("programme.simulated", out, Simulation.truthName(name)));
         return ExitCodes.DONE;
     }
 }

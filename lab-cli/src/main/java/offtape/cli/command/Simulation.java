@@ -16,9 +16,12 @@ import offtape.core.machine.spec.MachineSpec;
 import offtape.core.output.DiskTrouble;
 import offtape.core.output.OutputFile;
 import offtape.core.programme.Programme;
+import offtape.core.text.Sentences;
 
 /** Writes the return of a simulated machine and its truth. */
 final class Simulation {
+
+    private static final Sentences SAID = Sentences.near(Simulation.class);
 
     private static final double MOTION_ROWS_PER_SECOND = 200;
 
@@ -59,12 +62,7 @@ final class Simulation {
             }
         } catch (IOException e) {
             throw new RefusedOutputException(
-                    "The truth beside "
-                            + target
-                            + " cannot be written: "
-                            + DiskTrouble.words(e)
-                            + ".",
-                    e);
+                    SAID.say("truth-not-written", target, DiskTrouble.words(e)), e);
         }
     }
 

@@ -8,6 +8,7 @@ import offtape.cli.terminal.Terminal;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
 import offtape.core.audio.AudioSource;
+import offtape.core.text.Sentences;
 import offtape.core.transport.TransportDescription;
 import offtape.core.unit.TapeSpeed;
 import offtape.report.measure.speed.BareTone;
@@ -34,6 +35,8 @@ import picocli.CommandLine.Spec;
             "The third channel of a recording: offtape speed eight.flac --channels 3",
         })
 final class SpeedCommand implements Callable<Integer> {
+
+    private static final Sentences SAID = Sentences.near(SpeedCommand.class);
 
     @Spec private CommandSpec spec;
 
@@ -86,16 +89,15 @@ final class SpeedCommand implements Callable<Integer> {
     public Integer call() {
         if (frequencyHz != null && !(frequencyHz >= 300 && frequencyHz <= 12_000)) {
             throw new CommandLine.ParameterException(
-                    spec.commandLine(), "--frequency must lie between 300 and 12000 Hz.");
+                    spec.commandLine(), SAID.say("frequency-range"));
         }
         if (!(fromSeconds >= 0 && toSeconds() > fromSeconds)) {
-            throw new CommandLine.ParameterException(
-                    spec.commandLine(), "--from must not be negative, and --to must lie after it.");
+            throw new CommandLine.ParameterException(spec.commandLine(), SAID.say("from-to"));
         }
         Terminal terminal = common.terminal();
         TransportDescription parts = parts(terminal);
         try (AudioFile sound = AudioFiles.open(file)) {
-            sound.notes().forEach(n -> terminal.message(sound.name() + ": " + n + "."));
+            FileNotes.tell(sound, terminal);
             OptionalDouble nominal =
                     frequencyHz == null ? OptionalDouble.empty() : OptionalDouble.of(frequencyHz);
             AudioSource pair = channels.of(sound, terminal);
@@ -104,7 +106,7 @@ final class SpeedCommand implements Callable<Integer> {
             if (json) {
                 terminal.raw(ResultsJson.write(speed));
             } else {
-                SpeedWords.lines(speed).forEach(terminal::result);
+                new SpeedWords(terminal).lines(speed).forEach(terminal::result);
             }
         }
         return ExitCodes.DONE;
@@ -116,11 +118,7 @@ final class SpeedCommand implements Callable<Integer> {
         }
         TransportDescription parts = TransportDescription.fromJson(transport);
         if (tapeSpeed == null && parts.tapeSpeedMmPerS() == null) {
-            terminal.message(
-                    "The tape speed is not known, so no part that turns with the tape can be named."
-                            + " Give --tape-speed, or tapeSpeedMmPerS in "
-                            + transport
-                            + ".");
+            terminal.message(Speech.of(terminal, "speed").say("speed.no-tape-speed", transport));
         }
         return parts;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import offtape.cli.terminal.Terminal;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Speed;
 import offtape.report.result.SpeedComponent;
@@ -18,79 +19,55 @@ final class SpeedWords {
     /** What noise alone reads is told from here on, percent. */
     private static final double LEAST_FLOOR = 1e-5;
 
-    private SpeedWords() {}
+    private final Speech speech;
 
-    static List<String> lines(Speed s) {
+    /** The words spoken on a terminal. */
+    SpeedWords(Terminal terminal) {
+        this.speech = Speech.of(terminal, "speed");
+    }
+
+    List<String> lines(Speed s) {
         List<String> lines = new ArrayList<>();
         lines.add(
-                String.format(
-                        Locale.ROOT,
-                        "Tone                    %.0f Hz nominal, %s from %s on",
+                speech.say(
+                        "speed.tone",
                         s.toneFrequencyHz(),
                         span(s.seconds()),
                         span(s.fromSeconds())));
         SpeedFloors floor = s.floors();
-        lines.add(line("Speed deviation", Figures::signedValue, s.deviation(), null));
-        lines.add(line("Drift", Figures::value, s.drift(), null));
-        lines.add(
-                line(
-                        "Weighted, quasi-peak",
-                        Figures::value,
-                        s.weightedPeak(),
-                        floor.weightedPeak()));
-        lines.add(
-                line(
-                        "Weighted, two sigma",
-                        Figures::value,
-                        s.weightedTwoSigma(),
-                        floor.weightedTwoSigma()));
-        lines.add(
-                line("Weighted, rms (WRMS)", Figures::value, s.weightedRms(), floor.weightedRms()));
-        lines.add(
-                line(
-                        "American rms, 0.5-200",
-                        Figures::value,
-                        s.americanRms(),
-                        floor.americanRms()));
-        lines.add(
-                line(
-                        "Unweighted, quasi-peak",
-                        Figures::value,
-                        s.unweightedPeak(),
-                        floor.unweightedPeak()));
-        lines.add(
-                line("Unweighted, rms", Figures::value, s.unweightedRms(), floor.unweightedRms()));
-        lines.add(line("Wow, 0.2 to 6 Hz, rms", Figures::value, s.wowRms(), floor.wowRms()));
-        lines.add(
-                line("Flutter, 6-200 Hz, rms", Figures::value, s.flutterRms(), floor.flutterRms()));
+        lines.add(line("speed.deviation", speech::signedValue, s.deviation(), null));
+        lines.add(line("speed.drift", s.drift(), null));
+        lines.add(line("speed.weighted-peak", s.weightedPeak(), floor.weightedPeak()));
+        lines.add(line("speed.weighted-two-sigma", s.weightedTwoSigma(), floor.weightedTwoSigma()));
+        lines.add(line("speed.weighted-rms", s.weightedRms(), floor.weightedRms()));
+        lines.add(line("speed.american-rms", s.americanRms(), floor.americanRms()));
+        lines.add(line("speed.unweighted-peak", s.unweightedPeak(), floor.unweightedPeak()));
+        lines.add(line("speed.unweighted-rms", s.unweightedRms(), floor.unweightedRms()));
+        lines.add(line("speed.wow", s.wowRms(), floor.wowRms()));
+        lines.add(line("speed.flutter", s.flutterRms(), floor.flutterRms()));
         if (s.scrapeFlutter() != null) {
-            lines.add(
-                    line(
-                            "Scrape flutter, rms",
-                            Figures::value,
-                            s.scrapeFlutter(),
-                            floor.scrapeFlutter()));
+            lines.add(line("speed.scrape-flutter", s.scrapeFlutter(), floor.scrapeFlutter()));
         }
         lines.addAll(worst(s));
         s.components().stream().limit(MOST_COMPONENTS).forEach(c -> lines.add(component(c)));
-        s.notes().forEach(n -> lines.add("Note: " + n));
+        s.notes().forEach(n -> lines.add(speech.say("speed.note", speech.told(n))));
         return lines;
     }
 
-    private static List<String> worst(Speed s) {
+    private List<String> worst(Speed s) {
         WorstTenSeconds worst = s.worstTenSeconds();
         return worst == null
                 ? List.of()
                 : List.of(
-                        line("Worst ten seconds", Figures::value, worst.weightedPeak(), null)
-                                + " weighted quasi-peak, from "
-                                + span(s.fromSeconds() + worst.fromSeconds())
-                                + " on");
+                        speech.say(
+                                "speed.worst-line",
+                                line("speed.worst", worst.weightedPeak(), null),
+                                span(s.fromSeconds() + worst.fromSeconds())));
     }
 
-    private static String span(double seconds) {
+    private String span(double seconds) {
         if (seconds < 120) {
-            return String.format(Locale.ROOT, "%.1f s", seconds);
+            return speech.plain(String.format(Locale.ROOT, "%.1f s", seconds));
         }
         long whole = Math.round(seconds);
         return whole < 3600
@@ -103,45 +80,54 @@ final class SpeedWords {
                         whole % 60);
     }
 
-    private static String component(SpeedComponent c) {
+    private String component(SpeedComponent c) {
         String line =
-                String.format(
-                        Locale.ROOT,
-                        "Line at %8s Hz     %s",
-                        Figures.number(c.frequencyHz(), c.frequencyUncertaintyHz()),
-                        reading(Figures::value, peak(c)) + " peak");
+                speech.say(
+                        "speed.component",
+                        speech.number(c.frequencyHz(), c.frequencyUncertaintyHz()),
+                        reading(speech::value, peak(c)));
         String moving =
                 c.moves()
-                        ? ", moving to "
-                                + Figures.number(c.endFrequencyHz(), c.frequencyUncertaintyHz())
-                                + " Hz"
-                        : "";
-        return line + moving + (c.part() == null ? "" : ": " + c.part());
+                        ? speech.say(
+                                "speed.moving",
+                                line,
+                                speech.number(c.endFrequencyHz(), c.frequencyUncertaintyHz()))
+                        : line;
+        return c.part() == null ? moving : speech.say("speed.part", moving, speech.told(c.part()));
     }
 
     private static Quantity peak(SpeedComponent c) {
         return Quantity.known(c.peakPercent(), "%", c.peakUncertaintyPercent());
     }
 
-    private static String reading(Function<Quantity, String> number, Quantity q) {
-        return number.apply(q) + " % " + Figures.uncertainty(q);
+    private String reading(Function<Quantity, String> number, Quantity q) {
+        return number.apply(q) + " % " + speech.uncertainty(q);
     }
 
-    private static String floor(double percent) {
+    private String floor(double percent) {
         return percent < LEAST_FLOOR
-                ? "under " + PlainNumber.of(LEAST_FLOOR, 1)
-                : PlainNumber.of(percent, 2);
+                ? speech.say("speed.under", speech.significant(LEAST_FLOOR, 1))
+                : speech.significant(percent, 2);
+    }
+
+    private String line(String what, Quantity q, Double floor) {
+        return line(what, speech::value, q, floor);
     }
 
     /**
      * A reading.
      *
+     * @param what the key of its name
      * @param floor what noise alone would read, percent, or null
      */
-    private static String line(
-            String what, Function<Quantity, String> number, Quantity q, Double floor) {
-        String text = q.isKnown() ? reading(number, q) : "unknown: " + q.reason();
-        String noise = floor == null || !q.isKnown() ? "" : "  (noise alone: " + floor(floor) + ")";
-        return String.format(Locale.ROOT, "%-23s %s%s", what, text, noise);
+    private String line(String what, Function<Quantity, String> number, Quantity q, Double floor) {
+        String name = speech.say(what);
+        if (!q.isKnown()) {
+            return speech.say("speed.line", name, speech.unknown(q));
+        }
+        String text = reading(number, q);
+        return floor == null
+                ? speech.say("speed.line", name, text)
+                : speech.say("speed.line-floor", name, text, floor(floor));
     }
 }

@@ -3,6 +3,7 @@ package offtape.cli.command;
 import java.nio.file.Path;
 import offtape.core.standard.TimeConstants;
 import offtape.core.tape.ToneList;
+import offtape.core.text.Sentences;
 import offtape.core.unit.TapeSpeed;
 import offtape.report.measure.tape.TapeQuestion;
 import picocli.CommandLine.Mixin;
@@ -13,6 +14,8 @@ import picocli.CommandLine.Spec;
 
 /** What a user says of a calibration tape and of the machine that replays it. */
 final class TapeOptions {
+
+    private static final Sentences SAID = Sentences.near(TapeOptions.class);
 
     private static final double LOWEST_HZ = 300;
     private static final double HIGHEST_HZ = 12_000;
@@ -68,8 +71,7 @@ final class TapeOptions {
     /** All of it, checked. */
     TapeQuestion question() {
         if (speedToneHz != null && !(speedToneHz >= LOWEST_HZ && speedToneHz <= HIGHEST_HZ)) {
-            throw new ParameterException(
-                    spec.commandLine(), "--speed-tone must lie between 300 and 12000 Hz.");
+            throw new ParameterException(spec.commandLine(), SAID.say("speed-tone-range"));
         }
         return new TapeQuestion(
                 tones == null ? null : ToneList.fromJson(tones),

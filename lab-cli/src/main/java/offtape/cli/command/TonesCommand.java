@@ -10,6 +10,7 @@ import offtape.core.audio.AudioFiles;
 import offtape.core.output.OutputFile;
 import offtape.core.output.OutputFolder;
 import offtape.core.tape.ToneList;
+import offtape.core.text.Sentences;
 import offtape.report.measure.tape.CalibrationTape;
 import offtape.report.measure.tape.TapeQuestion;
 import offtape.report.render.TapeFiles;
@@ -40,6 +41,8 @@ import picocli.CommandLine.Spec;
             "Turn loudspeakers down or off: the tones are loud and go up to 20 kHz.",
         })
 final class TonesCommand implements Callable<Integer> {
+
+    private static final Sentences SAID = Sentences.near(TonesCommand.class);
 
     @Spec private CommandSpec spec;
 
@@ -91,13 +94,11 @@ final class TonesCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (file == null && listTemplate == null) {
-            throw new CommandLine.ParameterException(
-                    spec.commandLine(), "Missing required parameter: 'FILE'");
+            throw new CommandLine.ParameterException(spec.commandLine(), SAID.say("missing-file"));
         }
         double to = toSeconds == null ? Double.POSITIVE_INFINITY : toSeconds;
         if (!(fromSeconds >= 0 && to > fromSeconds)) {
-            throw new CommandLine.ParameterException(
-                    spec.commandLine(), "--from must not be negative, and --to must lie after it.");
+            throw new CommandLine.ParameterException(spec.commandLine(), SAID.say("from-to"));
         }
         if (listTemplate != null) {
             writeTemplate();
@@ -114,18 +115,14 @@ final class TonesCommand implements Callable<Integer> {
             form.commit();
         }
         common.terminal()
-                .message(
-                        "Written: "
-                                + listTemplate
-                                + ". Put in what the sheet of your tape says and give it to tones with"
-                                + " --tones.");
+                .message(Speech.of(common.terminal(), "tones").say("tones.template", listTemplate));
     }
 
     private void read(double to) {
         Terminal terminal = common.terminal();
         TapeQuestion question = tape.question();
         try (AudioFile sound = AudioFiles.open(file)) {
-            sound.notes().forEach(n -> terminal.message(sound.name() + ": " + n + "."));
+            FileNotes.tell(sound, terminal);
             if (out == null) {
                 print(
                         CalibrationTape.read(
@@ -139,7 +136,9 @@ final class TonesCommand implements Callable<Integer> {
                 TapeFiles.write(reading, folder, common.language());
                 folder.commit();
                 print(reading);
-                terminal.message("Report: " + out.resolve(TapeFiles.REPORT));
+                terminal.message(
+                        Speech.of(terminal, "tones")
+                                .say("tones.report", out.resolve(TapeFiles.REPORT)));
             }
         }
     }
@@ -149,7 +148,7 @@ final class TonesCommand implements Callable<Integer> {
         if (json) {
             terminal.raw(ResultsJson.write(reading));
         } else {
-            TonesWords.lines(reading).forEach(terminal::result);
+            new TonesWords(terminal).lines(reading).forEach(terminal::result);
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import offtape.cli.terminal.Terminal;
 import offtape.core.unit.Quantity;
 import offtape.report.result.TapeReading;
 import offtape.report.result.TapeResponse;
@@ -14,120 +15,117 @@ final class TonesWords {
 
     private static final String NOTHING = "–";
 
-    private TonesWords() {}
+    private final Speech speech;
 
-    static List<String> lines(TapeReading r) {
+    /** The words spoken on a terminal. */
+    TonesWords(Terminal terminal) {
+        this.speech = Speech.of(terminal, "tones");
+    }
+
+    List<String> lines(TapeReading r) {
         List<String> lines = new ArrayList<>();
-        lines.add(head(r));
+        lines.add(" " + speech.say(r.channels() > 1 ? "tones.head-pair" : "tones.head-one"));
         r.tones().forEach(t -> lines.add(row(r, t)));
         lines.add("");
         lines.add(
-                String.format(
-                        Locale.ROOT,
-                        "%-22s %d of %d tones: %s",
-                        "Series",
+                speech.say(
+                        "tones.series",
                         r.series().matched(),
                         r.tones().size(),
-                        r.series().name()));
+                        speech.told(r.series().name())));
         lines.add(
-                String.format(
-                        Locale.ROOT,
-                        "%-22s tone %d, %.0f Hz. %s",
-                        "Reference",
+                speech.say(
+                        "tones.reference",
                         r.reference().tone(),
                         r.reference().frequencyHz(),
-                        r.reference().because()));
+                        speech.told(r.reference().because())));
+        String deviation = figure("tones.deviation", speech::signedValue, r.speedDeviation());
         lines.add(
-                figure("Speed deviation", Figures::signedValue, r.speedDeviation())
-                        + (r.speedFrom() == null ? "" : ". " + r.speedFrom()));
+                r.speedFrom() == null
+                        ? deviation
+                        : speech.say("tones.from", deviation, speech.told(r.speedFrom())));
         if (r.speed() != null) {
             lines.add(
-                    figure("Weighted, quasi-peak", Figures::value, r.speed().weightedPeak())
-                            + ". Wow and flutter of tone "
-                            + r.speedTone());
+                    speech.say(
+                            "tones.flutter-of",
+                            figure("tones.weighted", speech::value, r.speed().weightedPeak()),
+                            r.speedTone()));
         }
         if (r.channels() > 1) {
-            lines.add(figure("Right re left", Figures::signedValue, r.channelDifference()));
-            lines.add(figure("Right late by", Figures::signedValue, r.interchannelDelay()));
-            lines.add(figure("Azimuth", Figures::signedValue, r.azimuth()));
+            lines.add(figure("tones.difference", speech::signedValue, r.channelDifference()));
+            lines.add(figure("tones.late", speech::signedValue, r.interchannelDelay()));
+            lines.add(figure("tones.azimuth", speech::signedValue, r.azimuth()));
         }
         lines.addAll(response(r));
-        r.notes().forEach(n -> lines.add("Note: " + n));
+        r.notes().forEach(n -> lines.add(speech.say("tones.note", speech.told(n))));
         return lines;
     }
 
-    private static String head(TapeReading r) {
-        boolean isPair = r.channels() > 1;
-        return " No    from s      to s   nominal  heard Hz    off %"
-                + (isPair ? "    left dBFS  right dBFS   R−L dB    late µs" : "         dBFS")
-                + "   re ref dB";
-    }
-
-    private static String row(TapeReading r, TapeTone t) {
+    private String row(TapeReading r, TapeTone t) {
         StringBuilder row =
                 new StringBuilder(
-                        String.format(
-                                Locale.ROOT,
-                                "%3d %9.1f %9.1f %9s %9.2f %8s",
-                                t.number(),
-                                t.fromSeconds(),
-                                t.toSeconds(),
-                                t.nominalHz() == null ? NOTHING : hertz(t.nominalHz()),
-                                t.frequency().value(),
-                                cell(Figures::signedValue, t.deviation())));
-        t.levels().forEach(l -> row.append(pad(cell(Figures::value, l.level()), 12)));
+                        speech.plain(
+                                String.format(
+                                        Locale.ROOT,
+                                        "%3d %9.1f %9.1f %9s %9.2f %8s",
+                                        t.number(),
+                                        t.fromSeconds(),
+                                        t.toSeconds(),
+                                        t.nominalHz() == null ? NOTHING : hertz(t.nominalHz()),
+                                        t.frequency().value(),
+                                        cell(speech::signedValue, t.deviation()))));
+        t.levels().forEach(l -> row.append(pad(cell(speech::value, l.level()), 12)));
         if (r.channels() > 1) {
-            row.append(pad(cell(Figures::signedValue, t.channelDifference()), 10));
-            row.append(pad(cell(Figures::signedValue, t.interchannelDelay()), 11));
+            row.append(pad(cell(speech::signedValue, t.channelDifference()), 10));
+            row.append(pad(cell(speech::signedValue, t.interchannelDelay()), 11));
         }
         String relative =
                 t.levels().stream()
-                        .map(l -> cell(Figures::signedValue, l.relativeLevel()))
+                        .map(l -> cell(speech::signedValue, l.relativeLevel()))
                         .reduce((a, b) -> a + " / " + b)
                         .orElse(NOTHING);
         return row.append("   ").append(relative).toString();
     }
 
-    private static List<String> response(TapeReading r) {
+    private List<String> response(TapeReading r) {
         List<String> lines = new ArrayList<>();
         if (r.response().isEmpty()) {
             return lines;
         }
         lines.add("");
         lines.add(
-                String.format(
-                        Locale.ROOT,
-                        "Response re tone %d (%.0f Hz), dB",
-                        r.responseZero().tone(),
-                        r.responseZero().frequencyHz()));
+                speech.say(
+                        "tones.response", r.responseZero().tone(), r.responseZero().frequencyHz()));
         for (TapeResponse curve : r.response()) {
             for (int i = 0; i < curve.frequencyHz().length; i++) {
-                String corrected =
-                        curve.correctedDb() == null
-                                ? ""
-                                : Figures.text("   corrected %+.2f", curve.correctedDb()[i]);
+                String line =
+                        "  "
+                                + speech.say(
+                                        "tones.point",
+                                        speech.told(curve.channel()),
+                                        hertz(curve.frequencyHz()[i]),
+                                        read(curve, i));
                 lines.add(
-                        String.format(
-                                Locale.ROOT,
-                                "  %-6s %8s Hz   %s%s",
-                                curve.channel(),
-                                hertz(curve.frequencyHz()[i]),
-                                read(curve, i),
-                                corrected));
+                        curve.correctedDb() == null
+                                ? line
+                                : speech.say(
+                                        "tones.corrected",
+                                        line,
+                                        speech.fixed("%+.2f", curve.correctedDb()[i])));
             }
         }
         lines.add("");
         return lines;
     }
 
-    private static String read(TapeResponse curve, int i) {
+    private String read(TapeResponse curve, int i) {
         Quantity level = Quantity.known(curve.asReadDb()[i], "dB", curve.uncertaintyDb()[i]);
-        return Figures.signedValue(level) + " " + Figures.uncertainty(level);
+        return speech.signedValue(level) + " " + speech.uncertainty(level);
     }
 
     /** A frequency with one decimal where it has one. */
-    private static String hertz(double hz) {
-        return Figures.text("%.1f", hz).replaceAll("\\.0$", "");
+    private String hertz(double hz) {
+        return speech.fixed("%.1f", hz).replaceAll("[.,]0$", "");
     }
 
     private static String cell(Function<Quantity, String> number, Quantity q) {
@@ -138,11 +136,11 @@ final class TonesWords {
         return String.format(Locale.ROOT, "%" + width + "s", text);
     }
 
-    private static String figure(String what, Function<Quantity, String> number, Quantity q) {
+    private String figure(String what, Function<Quantity, String> number, Quantity q) {
         String text =
                 q.isKnown()
-                        ? number.apply(q) + " " + Figures.uncertainty(q) + " " + q.unit()
-                        : "unknown: " + q.reason();
-        return String.format(Locale.ROOT, "%-22s %s", what, text);
+                        ? number.apply(q) + " " + speech.uncertainty(q) + " " + q.unit()
+                        : speech.unknown(q);
+        return speech.say("tones.figure", speech.say(what), text);
     }
 }

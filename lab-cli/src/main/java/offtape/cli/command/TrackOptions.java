@@ -1,6 +1,7 @@
 package offtape.cli.command;
 
 import offtape.core.standard.TrackSpacing;
+import offtape.core.text.Sentences;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -8,6 +9,8 @@ import picocli.CommandLine.Spec;
 
 /** How far the two tracks of the tape lie apart. */
 final class TrackOptions {
+
+    private static final Sentences SAID = Sentences.near(TrackOptions.class);
 
     @Option(
             names = "--track-format",
@@ -34,8 +37,7 @@ final class TrackOptions {
     /** How far the tracks lie apart, or null. */
     TrackSpacing tracks() {
         if (trackFormat != null && trackSpacing != null) {
-            throw new ParameterException(
-                    spec.commandLine(), "Give either --track-format or --track-spacing, not both.");
+            throw new ParameterException(spec.commandLine(), SAID.say("track-either"));
         }
         return trackFormat != null ? trackFormat : trackSpacing;
     }

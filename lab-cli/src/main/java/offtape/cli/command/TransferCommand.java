@@ -17,6 +17,7 @@ import offtape.cli.transfer.TransferEntry;
 import offtape.cli.transfer.TransferLog;
 import offtape.cli.transfer.TransferPlan;
 import offtape.core.output.OutputFolder;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.report.result.LadderSession;
 import picocli.CommandLine.Command;
@@ -43,6 +44,8 @@ import picocli.CommandLine.Spec;
             "from moving reels. Recording erases what is on the tape.",
         })
 final class TransferCommand implements Callable<Integer> {
+
+    private static final Sentences SAID = Sentences.near(TransferCommand.class);
 
     /** How far the marks lie under the reference, where tape is far from its limits. */
     private static final double MARKS_DB = -6;
@@ -165,8 +168,7 @@ final class TransferCommand implements Callable<Integer> {
 
     private double tail() {
         if (!(tailSeconds >= LEAST_TAIL_S && tailSeconds <= MOST_TAIL_S)) {
-            throw new ParameterException(
-                    spec.commandLine(), "Recording goes on for 0.5 to 60 seconds: give --tail so.");
+            throw new ParameterException(spec.commandLine(), SAID.say("transfer-tail"));
         }
         return tailSeconds;
     }

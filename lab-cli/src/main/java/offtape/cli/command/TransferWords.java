@@ -1,8 +1,8 @@
 package offtape.cli.command;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import offtape.cli.capture.CaptureProgress;
 import offtape.cli.terminal.Terminal;
 import offtape.cli.transfer.Stem;
@@ -12,18 +12,26 @@ import offtape.cli.transfer.TransferListener;
 /** A transfer in words, while it goes on and at its end. */
 final class TransferWords implements TransferListener {
 
+    private static final String INDENT = "      ";
+
     private final Terminal terminal;
+    private final Speech speech;
     private final int all;
     private int number;
 
     TransferWords(Terminal terminal, int all) {
         this.terminal = terminal;
+        this.speech = Speech.of(terminal, "transfer");
         this.all = all;
     }
 
     /** What does not agree in a stem's file. */
     void notes(Stem stem) {
-        stem.notes().forEach(n -> terminal.message("Mind: " + stem.file() + ": " + n + "."));
+        stem.notes()
+                .forEach(
+                        n ->
+                                terminal.message(
+                                        speech.say("transfer.note", stem.file(), speech.told(n))));
     }
 
     @Override
@@ -31,9 +39,8 @@ final class TransferWords implements TransferListener {
         number++;
         long seconds = Math.round((double) stem.frames() / stem.sampleRateHz());
         terminal.message(
-                String.format(
-                        Locale.ROOT,
-                        "[%d/%d] %s, %d:%02d, drive %+.1f dB",
+                speech.say(
+                        "transfer.begins",
                         number,
                         all,
                         stem.file().getFileName(),
@@ -45,21 +52,12 @@ final class TransferWords implements TransferListener {
     @Override
     public void skipped(Stem stem) {
         number++;
-        terminal.message(
-                String.format(
-                        Locale.ROOT,
-                        "[%d/%d] %s is done already (--again sends it again)",
-                        number,
-                        all,
-                        stem.file().getFileName()));
+        terminal.message(speech.say("transfer.skipped", number, all, stem.file().getFileName()));
     }
 
     @Override
     public void repeats(Stem stem) {
-        terminal.message(
-                "The computer was late and sound was lost; "
-                        + stem.file().getFileName()
-                        + " is sent once more.");
+        terminal.message(speech.say("transfer.repeats", stem.file().getFileName()));
     }
 
     @Override
@@ -73,60 +71,55 @@ final class TransferWords implements TransferListener {
             terminal.message(path(entry));
         }
         if (entry.message() != null) {
-            String begin = entry.path() == null ? entry.stem() + ": " : "Mind: ";
-            terminal.message(begin + entry.message());
+            String message = speech.told(entry.message());
+            terminal.message(
+                    entry.path() == null
+                            ? speech.say("transfer.stem", entry.stem(), message)
+                            : speech.say("transfer.mind", message));
         }
     }
 
-    private static String path(TransferEntry entry) {
-        StringBuilder channels = new StringBuilder();
+    private String path(TransferEntry entry) {
+        List<String> channels = new ArrayList<>();
         for (TransferEntry.Channel c : entry.path().channels()) {
-            channels.append(
-                    String.format(
-                            Locale.ROOT,
-                            "%s%+.2f dB%s",
-                            channels.isEmpty() ? "" : " and ",
-                            c.gainDb(),
-                            c.polarity().equals("inverted") ? " inverted" : ""));
+            channels.add(
+                    speech.say(
+                            c.polarity().equals("inverted") ? "transfer.inverted" : "transfer.gain",
+                            c.gainDb()));
         }
-        return String.format(
-                Locale.ROOT,
-                "      back after %.2f ms, drift %+.1f ppm, path %s, peak %s, was %s",
-                entry.path().delayMs(),
-                entry.path().driftPpm(),
-                channels,
-                dbfs(entry.levels().peakOutDbfs()),
-                dbfs(entry.levels().peakInDbfs()));
+        return INDENT
+                + speech.say(
+                        "transfer.back",
+                        entry.path().delayMs(),
+                        entry.path().driftPpm(),
+                        String.join(" " + speech.say("transfer.and") + " ", channels),
+                        dbfs(entry.levels().peakOutDbfs()),
+                        dbfs(entry.levels().peakInDbfs()));
     }
 
-    private static String dbfs(Double db) {
-        return db == null ? "silence" : String.format(Locale.ROOT, "%.1f dBFS", db);
+    private String dbfs(Double db) {
+        return db == null ? speech.say("transfer.silence") : speech.say("transfer.dbfs", db);
     }
 
     /** What came of all of them. */
     void end(List<TransferEntry> ended, Path out, boolean isInterrupted) {
         long done = ended.stream().filter(TransferEntry::isDone).count();
         terminal.message(
-                String.format(
-                        Locale.ROOT,
-                        "%d of %d stems are back in %s.%s",
-                        done,
-                        all,
-                        out,
-                        isInterrupted
-                                ? " Broken off; the same command goes on with the rest."
-                                : ""));
+                speech.say(
+                        isInterrupted ? "transfer.broken-off" : "transfer.done", done, all, out));
         List<String> missing =
                 ended.stream()
                         .filter(e -> !e.isDone())
-                        .map(e -> e.stem() + " (" + e.outcome().word() + ")")
+                        .map(
+                                e ->
+                                        speech.say(
+                                                "transfer.stem-outcome",
+                                                e.stem(),
+                                                speech.say(
+                                                        "transfer.outcome-" + e.outcome().word())))
                         .toList();
         if (!missing.isEmpty()) {
-            terminal.error(
-                    "Not brought back as it should be: "
-                            + String.join(", ", missing)
-                            + ". Set right what is said of each above, and give the same command"
-                            + " again: stems that are done are skipped.");
+            terminal.error(speech.say("transfer.missing", String.join(", ", missing)));
         }
     }
 }

@@ -9,65 +9,76 @@ import offtape.report.judge.DecisionWords;
 import offtape.report.result.Results;
 import offtape.report.result.Verdict;
 
-/** Limits, likely causes, decision and next step as lines for the terminal. */
-final class VerdictLines {
+/**
+ * Limits, likely causes, decision and next step as lines for the terminal.
+ *
+ * @param speech speaks of sessions
+ */
+record VerdictLines(Speech speech) {
 
     private static final int MOST_CAUSES = 3;
 
-    private VerdictLines() {}
-
-    static List<String> of(Results results) {
+    List<String> of(Results results) {
         Verdict verdict = results.verdict();
         List<String> lines = new ArrayList<>(limits(verdict.checks()));
         verdict.faults().stream()
                 .limit(MOST_CAUSES)
-                .forEach(f -> lines.add("Likely cause: " + cause(f)));
+                .forEach(f -> lines.add(speech.say("session.cause", cause(f))));
         verdict.faults().stream()
                 .findFirst()
-                .ifPresent(f -> lines.add("About the likeliest: offtape faults " + f.code()));
+                .ifPresent(f -> lines.add(speech.say("session.about", f.code())));
         if (Subject.of(results) == Subject.MACHINE) {
             lines.addAll(decision(verdict));
         }
         return lines;
     }
 
-    private static List<String> decision(Verdict verdict) {
+    private List<String> decision(Verdict verdict) {
         List<String> lines = new ArrayList<>();
         lines.add(
-                "Decision: "
-                        + DecisionWords.of(verdict)
-                        + (verdict.reason() == null ? "" : " " + verdict.reason()));
+                speech.say("session.decision", speech.told(DecisionWords.of(verdict)))
+                        + (verdict.reason() == null ? "" : " " + speech.told(verdict.reason())));
         if (!verdict.next().isEmpty()) {
-            lines.add("Next: " + verdict.next().get(0));
+            lines.add(speech.say("session.next", speech.told(verdict.next().get(0))));
         }
-        verdict.cautions().forEach(c -> lines.add("Beware: " + c));
+        verdict.cautions().forEach(c -> lines.add(speech.say("session.beware", speech.told(c))));
         return lines;
     }
 
-    private static String cause(Verdict.Fault fault) {
-        String channel = fault.channel() == null ? "" : " (" + fault.channel() + ")";
-        return fault.name() + channel + ", " + Likelihood.words(fault.likelihood());
+    private String cause(Verdict.Fault fault) {
+        String name = speech.told(fault.name());
+        String likelihood = speech.told(Likelihood.words(fault.likelihood()));
+        return fault.channel() == null
+                ? speech.say("session.fault", name, likelihood)
+                : speech.say(
+                        "session.fault-channel", name, speech.told(fault.channel()), likelihood);
     }
 
-    private static List<String> limits(List<Verdict.Check> checks) {
+    private List<String> limits(List<Verdict.Check> checks) {
         List<String> lines = new ArrayList<>();
         for (String outcome : List.of("fail", "marginal", "unknown")) {
             checks.stream()
                     .filter(c -> c.outcome().equals(outcome))
-                    .forEach(c -> lines.add("Limit " + outcome + ": " + limit(c)));
+                    .forEach(c -> lines.add(speech.say("session." + outcome, limit(c))));
         }
         long passed = checks.stream().filter(c -> c.outcome().equals("pass")).count();
         if (!checks.isEmpty()) {
-            lines.add(passed + " of " + checks.size() + " limits are met beyond doubt.");
+            lines.add(speech.say("session.met", passed, checks.size()));
         }
         return lines;
     }
 
-    private static String limit(Verdict.Check check) {
+    private String limit(Verdict.Check check) {
         String value =
                 check.value() == null
-                        ? check.reason()
-                        : String.format(Locale.ROOT, "%.4g %s", check.value(), check.unit());
-        return check.quantity() + ", " + value + "; " + check.limit() + " (" + check.source() + ")";
+                        ? speech.told(check.reason())
+                        : speech.plain(
+                                String.format(Locale.ROOT, "%.4g %s", check.value(), check.unit()));
+        return speech.say(
+                "session.limit",
+                speech.told(check.quantity()),
+                value,
+                speech.told(check.limit()),
+                speech.told(check.source()));
     }
 }

@@ -2,7 +2,6 @@ package offtape.cli.guide;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import offtape.cli.sound.ChannelPair;
@@ -10,15 +9,18 @@ import offtape.cli.sound.DeviceSide;
 import offtape.cli.sound.SoundDevice;
 import offtape.cli.sound.SoundLayers;
 import offtape.cli.terminal.Terminal;
+import offtape.core.text.Phrases;
 
 /** Asks which devices play and record. */
 final class DeviceQuestions {
 
     private final Terminal terminal;
+    private final Phrases phrases;
     private final List<SoundDevice> devices;
 
-    DeviceQuestions(Terminal terminal, SoundLayers layers) {
+    DeviceQuestions(Terminal terminal, Phrases phrases, SoundLayers layers) {
         this.terminal = terminal;
+        this.phrases = phrases;
         this.devices = layers.all().stream().flatMap(l -> l.devices().stream()).toList();
     }
 
@@ -52,20 +54,20 @@ final class DeviceQuestions {
                         .filter(d -> side.apply(d) != null && side.apply(d).opens())
                         .toList();
         if (able.isEmpty()) {
-            terminal.message("No device " + what + ". Connect the interface and choose again.");
+            terminal.message(phrases.say("guide.none-" + what));
             return Optional.empty();
         }
         for (int i = 0; i < able.size(); i++) {
             terminal.message(
-                    String.format(
-                            Locale.ROOT,
-                            "  %d  %s (%s), %d channels",
-                            i + 1,
-                            able.get(i).name(),
-                            able.get(i).layer(),
-                            side.apply(able.get(i)).channels()));
+                    "  "
+                            + phrases.say(
+                                    "guide.device",
+                                    i + 1,
+                                    able.get(i).name(),
+                                    able.get(i).layer(),
+                                    side.apply(able.get(i)).channels()));
         }
-        return terminal.answer("Number of the device that " + what, "1")
+        return terminal.answer(phrases.say("guide.which-" + what), "1")
                 .flatMap(answer -> numbered(able, answer));
     }
 
@@ -75,7 +77,7 @@ final class DeviceQuestions {
                 return Optional.of(able.get(i));
             }
         }
-        terminal.message("\"" + answer + "\" is none of these numbers.");
+        terminal.message(phrases.say("guide.no-number", answer));
         return Optional.empty();
     }
 
@@ -84,13 +86,12 @@ final class DeviceQuestions {
             return true;
         }
         Optional<String> answer =
-                terminal.answer(
-                        "Its channels, left first, such as 5,6", ChannelPair.FIRST.toString());
+                terminal.answer(phrases.say("guide.channels"), ChannelPair.FIRST.toString());
         try {
             answer.ifPresent(a -> words.addAll(List.of(option, ChannelPair.parse(a).toString())));
             return answer.isPresent();
         } catch (IllegalArgumentException e) {
-            terminal.message(e.getMessage());
+            terminal.message(phrases.told(e.getMessage()));
             return false;
         }
     }

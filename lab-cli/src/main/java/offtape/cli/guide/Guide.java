@@ -3,10 +3,10 @@ package offtape.cli.guide;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -15,6 +15,8 @@ import offtape.cli.sound.SoundLayers;
 import offtape.cli.terminal.ExitCodes;
 import offtape.cli.terminal.Terminal;
 import offtape.core.output.DiskTrouble;
+import offtape.core.text.Language;
+import offtape.core.text.Phrases;
 
 /**
  * Leads through the steps from the choice of devices to the report. Each step can be done again,
@@ -25,8 +27,10 @@ public final class Guide {
     private static final String FOLDER = "offtape-sessions";
     private static final String REPORT = "report.html";
     private static final String END = "q";
+    private static final String INDENT = "  ";
 
     private final Terminal terminal;
+    private final Phrases phrases;
     private final SoundLayers layers;
     private final ToIntFunction<List<String>> commands;
     private final Consumer<Path> opener;
@@ -47,6 +51,7 @@ public final class Guide {
             Consumer<Path> opener,
             Path place) {
         this.terminal = terminal;
+        this.phrases = terminal.phrases(Guide.class, "guide");
         this.layers = layers;
         this.commands = commands;
         this.opener = opener;
@@ -55,34 +60,29 @@ public final class Guide {
 
     /** Leads until it is ended; returns the exit code. */
     public int run() {
-        terminal.message(
-                "This leads through measuring a tape machine; everything goes into "
-                        + answers.folder()
-                        + ".");
-        terminal.message(
-                "Loud tones up to 20 kHz are played: turn loudspeakers and headphones down or off"
-                        + " first. Keep fingers, hair and sleeves away from moving reels.");
+        terminal.message(phrases.say("guide.begin", answers.folder()));
+        terminal.message(phrases.say("guide.caution"));
         while (true) {
             Step next = next();
             for (Step s : Step.values()) {
                 terminal.message(
-                        String.format(
-                                Locale.ROOT,
-                                "  %d  %-9s %s%s",
-                                s.number(),
-                                s.key(),
-                                s.what(),
-                                done.contains(s) ? " (done)" : ""));
+                        INDENT
+                                + phrases.say(
+                                        done.contains(s) ? "guide.step-done" : "guide.step",
+                                        s.number(),
+                                        s.key(),
+                                        phrases.say("guide.step-" + s.key())));
             }
             Optional<String> answer =
-                    terminal.answer("Which step (q ends)", Integer.toString(next.number()));
+                    terminal.answer(
+                            phrases.say("guide.which-step"), Integer.toString(next.number()));
             if (answer.isEmpty() || answer.get().equalsIgnoreCase(END)) {
                 return ExitCodes.DONE;
             }
             named(answer.get())
                     .ifPresentOrElse(
                             this::take,
-                            () -> terminal.message("\"" + answer.get() + "\" is no step."));
+                            () -> terminal.message(phrases.say("guide.no-step", answer.get())));
         }
     }
 
@@ -113,12 +113,12 @@ public final class Guide {
         if (well) {
             done.add(step);
         } else {
-            terminal.message("The step \"" + step.key() + "\" is not done; it can be repeated.");
+            terminal.message(phrases.say("guide.not-done", step.key()));
         }
     }
 
     private boolean machine() {
-        Optional<Answers> said = new MachineQuestions(terminal).ask(answers);
+        Optional<Answers> said = new MachineQuestions(terminal, phrases).ask(answers);
         said.ifPresent(
                 a -> {
                     answers = a;
@@ -128,7 +128,7 @@ public final class Guide {
     }
 
     private boolean devices() {
-        Optional<List<String>> options = new DeviceQuestions(terminal, layers).options();
+        Optional<List<String>> options = new DeviceQuestions(terminal, phrases, layers).options();
         options.ifPresent(
                 o -> {
                     answers = answers.withDevices(o);
@@ -141,7 +141,11 @@ public final class Guide {
         try {
             Files.createDirectories(answers.folder());
         } catch (IOException e) {
-            terminal.message(answers.folder() + " cannot be made: " + DiskTrouble.words(e) + ".");
+            terminal.message(
+                    phrases.say(
+                            "guide.not-made",
+                            answers.folder(),
+                            phrases.told(DiskTrouble.words(e))));
             return false;
         }
         return Files.isDirectory(CommandLines.programme(answers))
@@ -149,9 +153,7 @@ public final class Guide {
     }
 
     private boolean loopback() {
-        if (!terminal.ready(
-                "Connect the outputs of the interface with its inputs by cables, left to left and"
-                        + " right to right, without the machine. (This step can be left out.)")) {
+        if (!terminal.ready(phrases.say("guide.connect"))) {
             return false;
         }
         Path session = unused("loopback", "");
@@ -162,13 +164,12 @@ public final class Guide {
 
     private boolean capture() {
         if (answers.heads() == Heads.TWO
-                && !(terminal.ready("Set the counter to 0 and start recording.")
+                && !(terminal.ready(phrases.say("guide.start-recording"))
                         && command(CommandLines.record(answers))
-                        && terminal.ready("Rewind to 0, and get ready to start the tape."))) {
+                        && terminal.ready(phrases.say("guide.rewind")))) {
             return false;
         }
-        if (answers.heads() == Heads.THREE
-                && !terminal.ready("Start recording, and switch the machine to listen off tape.")) {
+        if (answers.heads() == Heads.THREE && !terminal.ready(phrases.say("guide.off-tape"))) {
             return false;
         }
         Path wav = unused("return", ".wav");
@@ -180,7 +181,7 @@ public final class Guide {
 
     private boolean measure() {
         if (answers.recording() == null) {
-            terminal.message("There is no return yet: take the step \"capture\" first.");
+            terminal.message(phrases.say("guide.no-return"));
             return false;
         }
         Path session = unused("session", "");
@@ -191,18 +192,22 @@ public final class Guide {
 
     private boolean report() {
         if (answers.session() == null) {
-            terminal.message("Nothing was measured yet: take the step \"measure\" first.");
+            terminal.message(phrases.say("guide.not-measured"));
             return false;
         }
         Path page = answers.session().resolve(REPORT).toAbsolutePath();
-        terminal.message("Report: " + page);
+        terminal.message(phrases.say("guide.report", page));
         opener.accept(page);
         return true;
     }
 
     private boolean command(List<String> words) {
-        terminal.message(CommandLines.typed(words));
-        return commands.applyAsInt(words) == ExitCodes.DONE;
+        List<String> spoken = new ArrayList<>(words);
+        if (phrases.language() != Language.ENGLISH) {
+            spoken.addAll(List.of("--language", phrases.language().code()));
+        }
+        terminal.message(CommandLines.typed(spoken));
+        return commands.applyAsInt(spoken) == ExitCodes.DONE;
     }
 
     /** A name that nothing has yet, so that a step that is repeated replaces nothing. */

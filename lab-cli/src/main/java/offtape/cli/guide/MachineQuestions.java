@@ -3,10 +3,15 @@ package offtape.cli.guide;
 import java.util.Arrays;
 import java.util.Optional;
 import offtape.cli.terminal.Terminal;
+import offtape.core.text.Phrases;
 import offtape.core.unit.TapeSpeed;
 
-/** Asks what kind of machine it is. */
-record MachineQuestions(Terminal terminal) {
+/**
+ * Asks what kind of machine it is.
+ *
+ * @param phrases what the guide says
+ */
+record MachineQuestions(Terminal terminal, Phrases phrases) {
 
     private static final String SPEED = "19.05cm/s";
     private static final String FULL = "full";
@@ -14,17 +19,14 @@ record MachineQuestions(Terminal terminal) {
 
     /** What was answered; empty if the questions were broken off or an answer makes no sense. */
     Optional<Answers> ask(Answers before) {
-        Optional<String> name = terminal.answer("What do you call the machine", "My machine");
+        Optional<String> name =
+                terminal.answer(phrases.say("guide.name"), phrases.say("guide.usual-name"));
         Optional<Heads> heads = name.flatMap(n -> heads());
         Optional<String> speed =
-                heads.flatMap(
-                                h ->
-                                        terminal.answer(
-                                                "Tape speed, such as 19.05cm/s or 7.5ips", SPEED))
+                heads.flatMap(h -> terminal.answer(phrases.say("guide.tape-speed"), SPEED))
                         .filter(this::isSpeed);
         Optional<String> length =
-                speed.flatMap(
-                        s -> terminal.answer("The programme, full or short (a minute)", FULL));
+                speed.flatMap(s -> terminal.answer(phrases.say("guide.length"), FULL));
         return length.map(
                 l ->
                         before.withMachine(
@@ -36,16 +38,16 @@ record MachineQuestions(Terminal terminal) {
             TapeSpeed.parse(text);
             return true;
         } catch (IllegalArgumentException e) {
-            terminal.message(e.getMessage());
+            terminal.message(phrases.told(e.getMessage()));
             return false;
         }
     }
 
     private Optional<Heads> heads() {
         for (Heads h : Heads.values()) {
-            terminal.message("  " + number(h) + "  " + h.words());
+            terminal.message("  " + number(h) + "  " + phrases.say("guide.heads-" + h.mode()));
         }
-        return terminal.answer("Which of these is it", number(Heads.THREE))
+        return terminal.answer(phrases.say("guide.which"), number(Heads.THREE))
                 .flatMap(
                         a ->
                                 Arrays.stream(Heads.values())

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import offtape.core.text.Language;
 
 /**
  * The last readings for scripts; what is unknown is null.
@@ -109,7 +110,7 @@ public record Answer(
                 interchannel(r.pair()),
                 r.tapeHz(),
                 r.late(),
-                Words.of(r));
+                new Words(Wording.in(Language.ENGLISH)).of(r));
     }
 
     private static Sending sending(Desk desk) {

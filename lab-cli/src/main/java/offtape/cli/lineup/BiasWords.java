@@ -3,44 +3,35 @@ package offtape.cli.lineup;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What to turn for bias, and when to stop. */
-final class BiasWords {
-
-    private BiasWords() {}
+/**
+ * What to turn for bias, and when to stop.
+ *
+ * @param wording how it is said
+ */
+record BiasWords(Wording wording) {
 
     /** Sentences: one a channel, and what is common practice. */
-    static List<String> of(Readings r) {
+    List<String> of(Readings r) {
         List<String> words = new ArrayList<>();
         for (int c = 0; c < r.bias().size(); c++) {
-            String name = r.bias().size() == 1 ? "The return" : c == 0 ? "Left" : "Right";
+            String name =
+                    r.bias().size() == 1 ? wording.say("lineup.the-return") : wording.first(c);
             words.add(
                     r.tones().size() > c && r.tones().get(c).isTone()
                             ? channel(name, r.bias().get(c))
-                            : name + ": no tone comes back.");
+                            : wording.say("lineup.bias-no-tone", name));
         }
-        words.add(
-                "Stop at the over-bias that the tape's maker states for this speed; where nothing is"
-                        + " stated, 2 to 4 dB at 10 kHz are common practice.");
+        words.add(wording.say("lineup.bias-practice"));
         return words;
     }
 
-    private static String channel(String name, BiasTrack track) {
-        String below = Decimals.of(track.belowDb(), 1) + " dB";
+    private String channel(String name, BiasTrack track) {
         return switch (track.side()) {
-            case START ->
-                    name
-                            + ": begin with too little bias and raise it slowly; the level has not"
-                            + " climbed yet.";
-            case CLIMBING -> name + ": before the maximum, raise the bias further.";
-            case OVER -> name + ": over-biased by " + below + ".";
-            case BACK ->
-                    name
-                            + ": back at the maximum. Lower the bias until the level has clearly"
-                            + " fallen, press c, and raise it again.";
-            case UNKNOWN ->
-                    name
-                            + ": the level fell without a climb before, so the side is not known."
-                            + " Lower the bias well below the maximum, press c, and raise it slowly.";
+            case START -> wording.say("lineup.bias-start", name);
+            case CLIMBING -> wording.say("lineup.bias-climbing", name);
+            case OVER -> wording.say("lineup.bias-over", name, wording.of(track.belowDb(), 1));
+            case BACK -> wording.say("lineup.bias-back", name);
+            case UNKNOWN -> wording.say("lineup.bias-unknown", name);
         };
     }
 }

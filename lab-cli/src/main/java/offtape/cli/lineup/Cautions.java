@@ -1,26 +1,23 @@
 package offtape.cli.lineup;
 
-/** What can hurt, and what to do about it. */
-public final class Cautions {
+/**
+ * What can hurt, and what to do about it.
+ *
+ * @param wording how it is said
+ */
+public record Cautions(Wording wording) {
 
-    private static final String OPENED =
-            "Inside an opened machine there is mains voltage. Use an insulated, non-magnetic tool,"
-                    + " keep clear of reels and pinch roller, keep to the rules of your place, and"
-                    + " leave it to a licensed technician if you are unsure.";
+    /** Before anything sounds or is replayed, a line of its own. */
+    public String before(boolean sends) {
+        return wording.say("lineup.caution", ofSound(sends));
+    }
 
-    private Cautions() {}
-
-    /** Before anything sounds or is replayed. */
-    public static String ofSound(boolean sends) {
-        return (sends
-                        ? "A steady tone is about to sound, quiet first and then louder. "
-                        : "A calibration tape may hold loud tones. ")
-                + "Turn loudspeakers down and take headphones off. Keep hair, sleeves and fingers"
-                + " away from moving reels.";
+    String ofSound(boolean sends) {
+        return wording.say(sends ? "lineup.caution-sound" : "lineup.caution-tape");
     }
 
     /** While somebody turns a screw; empty in the view that needs none. */
-    static String ofView(View view) {
-        return view == View.GAINS ? "" : OPENED;
+    String ofView(View view) {
+        return view == View.GAINS ? "" : wording.say("lineup.caution-opened");
     }
 }

@@ -1,33 +1,35 @@
 package offtape.cli.lineup;
 
-/** The delay in words, with what is in it. */
-final class DelayWords {
+/**
+ * The delay in words, with what is in it.
+ *
+ * @param wording how it is said
+ */
+record DelayWords(Wording wording) {
 
-    private DelayWords() {}
-
-    static String of(Delay delay) {
+    String of(Delay delay) {
         return switch (delay.state()) {
             case NONE -> "-";
-            case MISSING -> "the mark did not come back; m sends it again";
+            case MISSING -> wording.say("lineup.delay-missing");
             case FOUND -> found(delay);
         };
     }
 
-    private static String found(Delay delay) {
+    private String found(Delay delay) {
         String now =
-                Decimals.of(delay.milliseconds(), 2)
-                        + " ms, the computer's buffers"
-                        + (delay.gaps() ? " and gaps (it was late)" : "")
-                        + " included; ";
+                wording.say(
+                        delay.gaps() ? "lineup.delay-late" : "lineup.delay-now",
+                        wording.of(delay.milliseconds(), 2));
         if (delay.marks() < 2) {
-            return now + "switch from source to tape and press m: the change is the tape's";
+            return wording.say("lineup.delay-first", now);
         }
-        if (Math.abs(delay.moreMilliseconds()) < 0.005) {
-            return now + "unchanged since the first mark";
+        double more = delay.moreMilliseconds();
+        if (Math.abs(more) < 0.005) {
+            return wording.say("lineup.delay-same", now);
         }
-        return now
-                + Decimals.of(Math.abs(delay.moreMilliseconds()), 2)
-                + (delay.moreMilliseconds() < 0 ? " ms less" : " ms more")
-                + " than at first";
+        return wording.say(
+                more < 0 ? "lineup.delay-less" : "lineup.delay-more",
+                now,
+                wording.of(Math.abs(more), 2));
     }
 }

@@ -1,8 +1,8 @@
 package offtape.cli.lineup;
 
-import java.util.Locale;
 import offtape.cli.sound.LevelCeiling;
 import offtape.core.programme.ChannelSet;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 
 /**
@@ -24,6 +24,8 @@ public record Desk(
         double trimDb,
         ChannelSet channels,
         String note) {
+
+    private static final Sentences SAID = Sentences.near(Desk.class);
 
     private static final double BIAS_HZ = 10_000;
     private static final double LEAST_DB = -60;
@@ -49,8 +51,8 @@ public record Desk(
         limits.ceiling()
                 .check(
                         Decibels.toAmplitude(limits.referenceDbfs() + levelDb),
-                        "The tone",
-                        "Lower --level or --reference-level, or allow more with --max-level.");
+                        SAID.say("the-tone"),
+                        SAID.say("lower-level"));
         return new Desk(limits, view, frequencyHz, levelDb, 0, channels, "");
     }
 
@@ -113,7 +115,7 @@ public record Desk(
     }
 
     private String nothingSent() {
-        return "Nothing is sent here.";
+        return SAID.say("nothing-sent");
     }
 
     private Desk noted(String text) {
@@ -122,8 +124,7 @@ public record Desk(
 
     private Desk tone(double hz) {
         if (!sends() || view != View.GAINS) {
-            return noted(
-                    sends() ? "This view has a sound of its own; g goes back." : nothingSent());
+            return noted(sends() ? SAID.say("own-sound") : nothingSent());
         }
         return new Desk(limits, view, hz, gainsDb, trimDb, channels, "");
     }
@@ -136,13 +137,9 @@ public record Desk(
         double trim = levelDb() - (view == View.GAINS ? gainsDb : view.levelDb()) + db;
         Desk next = new Desk(limits, view, frequencyHz, gainsDb, trim, channels, "");
         if (db > 0 && next.levelDb() <= levelDb() + 1e-9) {
-            return noted(
-                    String.format(
-                            Locale.ROOT,
-                            "%.1f dBFS is the highest level that --max-level allows.",
-                            limits.ceiling().dbfs()));
+            return noted(SAID.say("highest-allowed", limits.ceiling().dbfs()));
         }
-        return next.levelDb() < LEAST_DB ? noted("It gets no quieter than this.") : next;
+        return next.levelDb() < LEAST_DB ? noted(SAID.say("no-quieter")) : next;
     }
 
     private Desk on(ChannelSet set) {
@@ -150,14 +147,14 @@ public record Desk(
             return noted(nothingSent());
         }
         if (view == View.AZIMUTH && set != ChannelSet.BOTH) {
-            return noted("Azimuth takes both channels.");
+            return noted(SAID.say("both-channels"));
         }
         return new Desk(limits, view, frequencyHz, gainsDb, trimDb, set, "");
     }
 
     private Desk look(View next) {
         if (limits.listening() && (next == View.GAINS || next == View.BIAS)) {
-            return noted("With --listen nothing is sent, which this view needs.");
+            return noted(SAID.say("listening"));
         }
         if (next == view) {
             return noted("");

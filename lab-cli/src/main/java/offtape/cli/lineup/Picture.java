@@ -3,89 +3,90 @@ package offtape.cli.lineup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import offtape.core.programme.ChannelSet;
 
-/** Everything at a glance: plain lines for a screen of a given width, from 40 columns on. */
-public final class Picture {
+/**
+ * Everything at a glance: plain lines for a screen of a given width, from 40 columns on.
+ *
+ * @param wording how it is said
+ */
+public record Picture(Wording wording) {
 
     private static final int NARROWEST = 40;
 
-    private Picture() {}
-
     /** The lines, top down, none longer than the width as long as that is 60 or more. */
-    public static List<String> of(Readings r, int width) {
+    public List<String> of(Readings r, int width) {
         int w = Math.max(NARROWEST, width);
+        Cautions cautions = new Cautions(wording);
         List<String> lines = new ArrayList<>();
-        lines.add("OFFTAPE LINE-UP   " + title(r.desk().view()));
-        lines.addAll(Columns.wrap(Columns.line("Sent", ""), sending(r), w));
+        lines.add(wording.say("lineup.title", title(r.desk().view())));
+        lines.addAll(Columns.wrap(Columns.line(wording.say("lineup.sent"), ""), sending(r), w));
         lines.add("");
-        lines.addAll(PictureTable.of(r, w));
+        lines.addAll(new PictureTable(wording).of(r, w));
         lines.add("");
-        Words.of(r).forEach(t -> lines.addAll(Columns.wrap("> ", t, w)));
+        new Words(wording).of(r).forEach(t -> lines.addAll(Columns.wrap("> ", t, w)));
         if (!r.desk().note().isEmpty()) {
-            lines.addAll(Columns.wrap("  ", r.desk().note(), w));
+            lines.addAll(Columns.wrap("  ", wording.told(r.desk().note()), w));
         }
         lines.add("");
         String caution =
-                r.started() ? Cautions.ofView(r.desk().view()) : Cautions.ofSound(r.desk().sends());
+                r.started() ? cautions.ofView(r.desk().view()) : cautions.ofSound(r.desk().sends());
         if (!caution.isEmpty()) {
-            lines.addAll(Columns.wrap("CAUTION  ", caution, w));
+            lines.addAll(Columns.wrap(wording.say("lineup.caution-label") + "  ", caution, w));
             lines.add("");
         }
         keys(r.desk()).forEach(k -> lines.addAll(Columns.wrap("", k, w)));
         return lines;
     }
 
-    private static String title(View view) {
-        return switch (view) {
-            case GAINS -> "gains and balance";
-            case AZIMUTH -> "azimuth";
-            case BIAS -> "bias";
-            case TAPE -> "level of a calibration tape";
-        };
+    private String title(View view) {
+        return wording.say("lineup.view-" + view.name().toLowerCase(Locale.ROOT));
     }
 
-    private static String sending(Readings r) {
+    private String sending(Readings r) {
         return switch (r.stage()) {
-            case NOISE -> "nothing for a moment";
-            case MARK -> "a short mark";
+            case NOISE -> wording.say("lineup.sent-noise");
+            case MARK -> wording.say("lineup.sent-mark");
             default -> sent(r.desk());
         };
     }
 
-    private static String sent(Desk desk) {
+    private String sent(Desk desk) {
         if (!desk.sends()) {
-            return "nothing, listening";
+            return wording.say("lineup.sent-nothing");
         }
-        return (desk.view() == View.AZIMUTH
-                        ? "500 Hz to 12 kHz, peak "
-                        : Decimals.hertz(desk.sentHz()) + ", ")
-                + Decimals.signed(desk.levelDb(), 1)
-                + " dB re reference ("
-                + Decimals.of(desk.levelDbfs(), 1)
-                + " dBFS), "
-                + desk.channels().name().toLowerCase(Locale.ROOT)
-                + (desk.channels() == ChannelSet.BOTH ? "" : " only");
+        String what =
+                desk.view() == View.AZIMUTH
+                        ? wording.say("lineup.sent-many")
+                        : wording.hertz(desk.sentHz()) + ",";
+        return wording.say(
+                "lineup.sent-tone",
+                what,
+                wording.signed(desk.levelDb(), 1),
+                wording.of(desk.levelDbfs(), 1),
+                wording.say("lineup.sent-" + desk.channels().key()));
     }
 
-    private static List<String> keys(Desk desk) {
+    private List<String> keys(Desk desk) {
         List<String> lines = new ArrayList<>();
-        String views = "a azimuth   t tape level   c forget best values   q quit";
         if (desk.limits().listening()) {
-            lines.add(views);
+            lines.add(wording.say("lineup.keys-listening"));
             return lines;
         }
         if (desk.view() == View.GAINS) {
-            lines.add("1 1 kHz   0 10 kHz   3 3150 Hz   + - level");
+            lines.add(wording.say("lineup.keys-tones"));
         }
         if (desk.sends()) {
-            String level = desk.view() == View.GAINS ? "" : "+ - level   ";
-            String sides = desk.view() == View.AZIMUTH ? "" : "l left   r right   b both   ";
-            lines.add(level + sides + "n noise   m delay");
+            lines.add(
+                    wording.say(
+                            switch (desk.view()) {
+                                case GAINS -> "lineup.keys-gains";
+                                case AZIMUTH -> "lineup.keys-azimuth";
+                                default -> "lineup.keys-sides";
+                            }));
         }
-        lines.add("g gains   a azimuth   o bias   t tape level   q quit");
+        lines.add(wording.say("lineup.keys-views"));
         if (desk.view() != View.GAINS) {
-            lines.add("c forget best values and maxima");
+            lines.add(wording.say("lineup.keys-forget"));
         }
         return lines;
     }

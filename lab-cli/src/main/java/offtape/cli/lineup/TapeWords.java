@@ -3,38 +3,38 @@ package offtape.cli.lineup;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What to turn for the replay level of a calibration tape. */
-final class TapeWords {
+/**
+ * What to turn for the replay level of a calibration tape.
+ *
+ * @param wording how it is said
+ */
+record TapeWords(Wording wording) {
 
     /** As near as a trimmer is set by hand; common practice, no source. */
     private static final double CLOSE_DB = 0.2;
 
-    private TapeWords() {}
-
     /** Sentences; at least one. */
-    static List<String> of(Readings r, double targetDbfs) {
+    List<String> of(Readings r, double targetDbfs) {
         if (r.tapeHz() == null) {
-            return List.of(
-                    "No steady tone yet. Replay the level tone of the calibration tape; record is"
-                            + " locked out.");
+            return List.of(wording.say("lineup.tape-none"));
         }
         List<String> words = new ArrayList<>();
         for (int c = 0; c < r.tones().size(); c++) {
             double off = r.tones().get(c).levelDbfs() - targetDbfs;
-            String name = r.tones().size() == 1 ? "The level" : c == 0 ? "Left" : "Right";
+            String name =
+                    r.tones().size() == 1 ? wording.say("lineup.the-level") : wording.first(c);
             if (!r.tones().get(c).isTone()) {
-                words.add(name + ": no tone.");
+                words.add(wording.say("lineup.tape-no-tone", name));
             } else if (Math.abs(off) > CLOSE_DB) {
                 words.add(
-                        name
-                                + " is "
-                                + Decimals.of(Math.abs(off), 1)
-                                + (off < 0 ? " dB low: raise" : " dB high: lower")
-                                + " its replay level.");
+                        wording.say(
+                                off < 0 ? "lineup.tape-low" : "lineup.tape-high",
+                                name,
+                                wording.of(Math.abs(off), 1)));
             }
         }
         if (words.isEmpty()) {
-            words.add("On target within " + Decimals.of(CLOSE_DB, 1) + " dB. Stop here.");
+            words.add(wording.say("lineup.tape-on-target", wording.of(CLOSE_DB, 1)));
         }
         return words;
     }

@@ -2,31 +2,34 @@ package offtape.cli.lineup;
 
 import java.util.List;
 
-/** What to do now. */
-final class Words {
-
-    private Words() {}
+/**
+ * What to do now.
+ *
+ * @param wording how it is said
+ */
+record Words(Wording wording) {
 
     /** Sentences, the most urgent first; at least one. */
-    static List<String> of(Readings r) {
+    List<String> of(Readings r) {
         return switch (r.stage()) {
-            case NOISE -> List.of("Nothing is sent for a moment: the noise is measured.");
-            case MARK -> List.of("A short mark is sent to measure the delay.");
+            case NOISE -> List.of(wording.say("lineup.now-noise"));
+            case MARK -> List.of(wording.say("lineup.now-mark"));
             case SETTLING ->
                     List.of(
-                            r.desk().sends() && !r.started()
-                                    ? "The sound rises slowly; readings follow in a few seconds."
-                                    : "Readings follow in a moment.");
+                            wording.say(
+                                    r.desk().sends() && !r.started()
+                                            ? "lineup.now-rising"
+                                            : "lineup.now-settling"));
             case READING -> reading(r);
         };
     }
 
-    private static List<String> reading(Readings r) {
+    private List<String> reading(Readings r) {
         return switch (r.desk().view()) {
-            case GAINS -> LevelWords.of(r);
-            case AZIMUTH -> AzimuthWords.of(r);
-            case BIAS -> BiasWords.of(r);
-            case TAPE -> TapeWords.of(r, r.desk().limits().targetDbfs());
+            case GAINS -> new LevelWords(wording).of(r);
+            case AZIMUTH -> new AzimuthWords(wording).of(r);
+            case BIAS -> new BiasWords(wording).of(r);
+            case TAPE -> new TapeWords(wording).of(r, r.desk().limits().targetDbfs());
         };
     }
 }

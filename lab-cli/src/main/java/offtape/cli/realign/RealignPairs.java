@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /**
  * Originals and returns of two folders that belong together: the name of a return without its
@@ -20,6 +21,8 @@ import offtape.core.fault.UnusableInputException;
  * @param alone files without a partner, and why
  */
 public record RealignPairs(List<RealignPair> pairs, List<String> alone) {
+
+    private static final Sentences SAID = Sentences.near(RealignPairs.class);
 
     private static final Set<String> ENDINGS = Set.of("wav", "aif", "aiff", "aifc", "flac", "rf64");
     private static final String SUFFIX_BEGINS = "-_ .";
@@ -48,13 +51,12 @@ public record RealignPairs(List<RealignPair> pairs, List<String> alone) {
                 wet.remove(fits.get(0));
             } else {
                 alone.add(
-                        original.getFileName()
-                                + (fits.isEmpty()
-                                        ? " has no return"
-                                        : " has more than one return: " + names(fits)));
+                        fits.isEmpty()
+                                ? SAID.say("no-return", original.getFileName())
+                                : SAID.say("many-returns", original.getFileName(), names(fits)));
             }
         }
-        wet.forEach(w -> alone.add(w.getFileName() + " has no original"));
+        wet.forEach(w -> alone.add(SAID.say("no-original", w.getFileName())));
         return new RealignPairs(pairs, alone);
     }
 
@@ -96,8 +98,7 @@ public record RealignPairs(List<RealignPair> pairs, List<String> alone) {
                     .sorted()
                     .toList();
         } catch (IOException e) {
-            throw new UnusableInputException(
-                    "The folder " + folder + " cannot be read. Check its name and permissions.", e);
+            throw new UnusableInputException(SAID.say("folder-unreadable", folder), e);
         }
     }
 

@@ -13,6 +13,7 @@ import offtape.core.audio.WavEncoding;
 import offtape.core.realign.Expectation;
 import offtape.core.realign.FoundTrack;
 import offtape.core.realign.TrackMatch;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 
 /**
@@ -25,6 +26,8 @@ import offtape.core.unit.Decibels;
  */
 public record RealignRun(
         boolean isUnwarped, boolean isLevelSet, WavEncoding encoding, SessionTiming session) {
+
+    private static final Sentences SAID = Sentences.near(RealignRun.class);
 
     /**
      * Does it.
@@ -114,45 +117,30 @@ public record RealignRun(
             double rate) {
         List<String> all = new ArrayList<>();
         if (found.other().isPresent()) {
-            all.add(
-                    RealignWords.text(
-                            "The music repeats itself: the return may as well lie at %.3f s. Give"
-                                    + " --session, or check by ear.",
-                            found.other().getAsDouble()));
+            all.add(SAID.say("music-repeats", found.other().getAsDouble()));
         }
         if (!found.isWholeRange()) {
-            all.add(
-                    "Too little sounds between 500 Hz and 8 kHz: the delay is that of the bass, where"
-                            + " filters of the path delay too.");
+            all.add(SAID.say("bass-only"));
         }
         if (before > 0) {
-            all.add(
-                    RealignWords.text(
-                            "The return begins after its original: the first %.3f s are silence.",
-                            before / rate));
+            all.add(SAID.say("begins-late", before / rate));
         }
         if (behind > 0) {
-            all.add(
-                    RealignWords.text(
-                            "The return ends before its original: the last %.3f s are silence.",
-                            behind / rate));
+            all.add(SAID.say("ends-early", behind / rate));
         }
-        clipped(all, "original", original, "it was clipped before it was sent");
-        clipped(all, "return", returned, "level and coherence suffer; send it lower");
+        clipped(all, "clipped-original", original);
+        clipped(all, "clipped-return", returned);
         if (used != encoding) {
-            all.add("Its peaks are beyond full scale, so it is written as 32-bit float.");
+            all.add(SAID.say("peaks-beyond"));
         }
         return all;
     }
 
-    private static void clipped(List<String> all, String which, AudioSource sound, String advice) {
+    private static void clipped(List<String> all, String key, AudioSource sound) {
         long[] counts = FlatTops.count(sound);
         for (int c = 0; c < counts.length; c++) {
             if (counts[c] > 0) {
-                all.add(
-                        RealignWords.text(
-                                "%d samples at full scale in the %s on channel %d: %s.",
-                                counts[c], which, c + 1, advice));
+                all.add(SAID.say(key, counts[c], c + 1));
             }
         }
     }

@@ -2,7 +2,8 @@ package offtape.cli.realign;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import offtape.cli.terminal.Terminal;
+import offtape.core.text.Phrases;
 
 /** What was done to a return in words, and what to do in the workstation. */
 public final class RealignWords {
@@ -10,100 +11,98 @@ public final class RealignWords {
     /** Below this a difference of speed can be one of two sample clocks. */
     private static final double CLOCKS_PPM = 200;
 
-    private RealignWords() {}
+    private static final String INDENT = "  ";
 
-    static String text(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
+    private final Phrases phrases;
+
+    private RealignWords(Phrases phrases) {
+        this.phrases = phrases;
+    }
+
+    /** The words spoken on a terminal. */
+    public static RealignWords on(Terminal terminal) {
+        return new RealignWords(terminal.phrases(RealignWords.class, "realign"));
     }
 
     /** The lines on one return. */
-    public static List<String> lines(RealignReport r) {
+    public List<String> lines(RealignReport r) {
         List<String> all = new ArrayList<>();
-        all.add(r.returned() + " put in time with " + r.original() + ", written as " + r.file());
-        all.add("  delay " + delay(r) + ", ± " + text("%.4f samples", r.delayUncertaintySamples()));
-        all.add("  path  " + path(r));
-        all.add("  speed " + speed(r));
-        all.add("  wow   " + warp(r));
-        all.add(
-                r.levelSet()
-                        ? "  level set back to that of the original"
-                        : "  level left as it came back");
+        all.add(phrases.say("realign.in-time", r.returned(), r.original(), r.file()));
+        all.add(INDENT + delay(r));
+        all.add(INDENT + path(r));
+        all.add(INDENT + speed(r));
+        all.add(INDENT + warp(r));
+        all.add(INDENT + phrases.say(r.levelSet() ? "realign.level-set" : "realign.level-kept"));
         if (r.session() != null) {
-            all.addAll(SessionWords.lines(r.session()));
+            new SessionWords(phrases).lines(r.session()).forEach(l -> all.add(INDENT + l));
         }
-        r.warnings().forEach(w -> all.add("Mind: " + w));
+        r.warnings().forEach(w -> all.add(phrases.say("realign.mind", phrases.told(w))));
         all.add(next(r));
         return all;
     }
 
-    private static String delay(RealignReport r) {
-        return text("%.3f samples (%.4f ms)", r.delaySamples(), r.delayMs());
+    private String delay(RealignReport r) {
+        return phrases.say(
+                "realign.delay", r.delaySamples(), r.delayMs(), r.delayUncertaintySamples());
     }
 
-    private static String path(RealignReport r) {
+    private String path(RealignReport r) {
         List<String> channels =
                 r.channels().stream()
                         .map(
                                 c ->
-                                        text("%+.2f dB", c.gainDb())
-                                                + (c.polarity().equals("inverted")
-                                                        ? " inverted (turned back)"
-                                                        : ""))
+                                        phrases.say(
+                                                c.polarity().equals("inverted")
+                                                        ? "realign.inverted"
+                                                        : "realign.gain",
+                                                c.gainDb()))
                         .toList();
-        return String.join(", ", channels) + text(", coherence %.4f", r.coherence());
+        return phrases.say("realign.path", String.join(", ", channels), r.coherence());
     }
 
-    private static String speed(RealignReport r) {
+    private String speed(RealignReport r) {
         if (r.driftPpm() == 0) {
             return r.exact()
-                    ? "the same; samples are returned as they are"
-                    : text("the same within ± %.2f ppm", r.driftUncertaintyPpm());
+                    ? phrases.say("realign.exact")
+                    : phrases.say("realign.same-speed", r.driftUncertaintyPpm());
         }
-        return text(
-                "%s by %.2f ppm ± %.2f, taken out (%s)",
-                r.driftPpm() > 0 ? "fast" : "slow",
-                Math.abs(r.driftPpm()),
+        return phrases.say(
+                "realign.speed",
+                fast(phrases, r.driftPpm()),
                 r.driftUncertaintyPpm(),
-                cause(r));
+                phrases.say(cause(r)));
+    }
+
+    /** By how much something is fast or slow. */
+    static String fast(Phrases phrases, double ppm) {
+        return phrases.say(ppm < 0 ? "realign.slow" : "realign.fast", Math.abs(ppm));
     }
 
     private static String cause(RealignReport r) {
         boolean isClocks = Math.abs(r.driftPpm()) < CLOCKS_PPM;
         if (r.session() != null && r.session().isOnePass()) {
-            return isClocks
-                    ? "two sample clocks: on the session's path the tape's mean speed cancels"
-                    : "the tape's mean speed cancels on the session's path, and clocks differ less:"
-                            + " another path, or another sample rate";
+            return isClocks ? "realign.cause-clocks" : "realign.cause-other-path";
         }
-        return isClocks
-                ? "two sample clocks or the machine's speed, which this file alone does not tell"
-                        + " apart"
-                : "more than two sample clocks differ: the machine's speed or another sample rate";
+        return isClocks ? "realign.cause-clocks-or-speed" : "realign.cause-speed";
     }
 
-    private static String warp(RealignReport r) {
-        if (r.warp().beforeMicroseconds() == 0) {
-            return "none that stands out";
+    private String warp(RealignReport r) {
+        double before = r.warp().beforeMicroseconds();
+        if (before == 0) {
+            return phrases.say("realign.no-warp");
         }
-        String before = text("time swings by %.1f µs rms", r.warp().beforeMicroseconds());
         return r.warp().removed()
-                ? before
-                        + text(
-                                ", taken out; %.2f µs rms expected to be left",
-                                r.warp().expectedAfterMicroseconds())
-                : before + ", left as it is (--unwarp takes it out)";
+                ? phrases.say("realign.warp-removed", before, r.warp().expectedAfterMicroseconds())
+                : phrases.say("realign.warp-left", before);
     }
 
-    private static String next(RealignReport r) {
-        return text(
-                "In the workstation: put %s at the original's place. To move the returned track itself,"
-                        + " slide it %.2f samples (%.3f ms) %s%s.",
+    private String next(RealignReport r) {
+        boolean isTurned = r.channels().stream().anyMatch(c -> c.polarity().equals("inverted"));
+        String way = r.delaySamples() < 0 ? "realign.later" : "realign.earlier";
+        return phrases.say(
+                isTurned ? way + "-turned" : way,
                 r.file(),
                 Math.abs(r.delaySamples()),
-                Math.abs(r.delayMs()),
-                r.delaySamples() < 0 ? "later" : "earlier",
-                r.channels().stream().anyMatch(c -> c.polarity().equals("inverted"))
-                        ? " and turn its polarity over"
-                        : "");
+                Math.abs(r.delayMs()));
     }
 }

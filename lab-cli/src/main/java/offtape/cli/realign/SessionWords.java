@@ -1,12 +1,15 @@
 package offtape.cli.realign;
 
-import static offtape.cli.realign.RealignWords.text;
-
 import java.util.ArrayList;
 import java.util.List;
+import offtape.core.text.Phrases;
 
-/** What was found against a session, in words. */
-final class SessionWords {
+/**
+ * What was found against a session, in words.
+ *
+ * @param phrases those of the package
+ */
+record SessionWords(Phrases phrases) {
 
     private static final double SAME_MS = 0.5;
 
@@ -15,50 +18,34 @@ final class SessionWords {
 
     private static final double SAME_SPEED_PPM = 300;
 
-    private SessionWords() {}
-
-    static List<String> lines(AgainstSession s) {
+    List<String> lines(AgainstSession s) {
         List<String> all = new ArrayList<>();
         if (s.delayMs() != null) {
-            all.add("  " + delay(s));
+            all.add(delay(s));
         }
         if (s.driftPpm() != null) {
-            all.add("  " + speed(s));
+            all.add(speed(s));
         }
         return all;
     }
 
-    private static String delay(AgainstSession s) {
+    private String delay(AgainstSession s) {
         return Math.abs(s.differenceMs()) < SAME_MS
-                ? text("the delay agrees with the session's (%.3f ms)", s.delayMs())
-                : text(
-                        "the delay differs from the session's by %.3f ms: another buffer size, or"
-                                + " recorded from another moment?",
-                        s.differenceMs());
+                ? phrases.say("realign.delay-agrees", s.delayMs())
+                : phrases.say("realign.delay-differs", s.differenceMs());
     }
 
-    private static String speed(AgainstSession s) {
-        String what = s.isOnePass() ? "the clocks" : "the speed";
+    private String speed(AgainstSession s) {
         double same = s.isOnePass() ? SAME_CLOCK_PPM : SAME_SPEED_PPM;
         double most = same + s.driftDifferenceUncertaintyPpm();
+        String told = RealignWords.fast(phrases, s.driftPpm());
         if (Math.abs(s.driftDifferencePpm()) < most) {
-            return text(
-                    "%s agree%s with the session's (%s by %.2f ppm)",
-                    what, s.isOnePass() ? "" : "s", fast(s.driftPpm()), Math.abs(s.driftPpm()));
+            return phrases.say(
+                    s.isOnePass() ? "realign.clocks-agree" : "realign.speed-agrees", told);
         }
-        return text(
-                "%s differ%s from the session's (%s by %.2f ppm) by %.2f ppm: %s",
-                what,
-                s.isOnePass() ? "" : "s",
-                fast(s.driftPpm()),
-                Math.abs(s.driftPpm()),
-                s.driftDifferencePpm(),
-                s.isOnePass()
-                        ? "another interface, or not one pass?"
-                        : "speed changed between recording and replay, or another machine?");
-    }
-
-    private static String fast(double ppm) {
-        return ppm < 0 ? "slow" : "fast";
+        return phrases.say(
+                s.isOnePass() ? "realign.clocks-differ" : "realign.speed-differs",
+                told,
+                s.driftDifferencePpm());
     }
 }

@@ -12,9 +12,12 @@ import offtape.core.audio.WavFormat;
 import offtape.core.audio.WavWriter;
 import offtape.core.fault.Background;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /** Writes a sound that is computed while it is read, several stretches at once. */
 final class SoundOutput {
+
+    private static final Sentences SAID = Sentences.near(SoundOutput.class);
 
     private static final int BLOCK = 1 << 14;
     private static final int AT_ONCE = 8;
@@ -36,7 +39,7 @@ final class SoundOutput {
         try {
             Files.delete(file);
         } catch (IOException e) {
-            throw new UnusableInputException(file + " cannot be written again.", e);
+            throw new UnusableInputException(SAID.say("not-rewritten", file), e);
         }
         isWritten(sound, file, WavEncoding.FLOAT_32, note);
         return WavEncoding.FLOAT_32;

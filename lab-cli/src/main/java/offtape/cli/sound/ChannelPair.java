@@ -2,6 +2,7 @@ package offtape.cli.sound;
 
 import java.util.Arrays;
 import java.util.List;
+import offtape.core.text.Sentences;
 
 /**
  * The channels of a device that are used.
@@ -9,6 +10,8 @@ import java.util.List;
  * @param numbers one or two of them, left first, counted from 1
  */
 public record ChannelPair(List<Integer> numbers) {
+
+    private static final Sentences SAID = Sentences.near(ChannelPair.class);
 
     /** The first two. */
     public static final ChannelPair FIRST = new ChannelPair(List.of(1, 2));
@@ -23,13 +26,13 @@ public record ChannelPair(List<Integer> numbers) {
     public ChannelPair {
         numbers = List.copyOf(numbers);
         if (numbers.isEmpty() || numbers.size() > 2) {
-            throw new IllegalArgumentException("One or two channels are used, such as 5,6.");
+            throw new IllegalArgumentException(SAID.say("one-or-two-channels"));
         }
         if (numbers.stream().anyMatch(n -> n < 1 || n > MOST)) {
-            throw new IllegalArgumentException("Channels are counted from 1 to 64.");
+            throw new IllegalArgumentException(SAID.say("channel-range"));
         }
         if (numbers.stream().distinct().count() < numbers.size()) {
-            throw new IllegalArgumentException("A channel cannot be used twice.");
+            throw new IllegalArgumentException(SAID.say("channel-twice"));
         }
     }
 
@@ -45,8 +48,7 @@ public record ChannelPair(List<Integer> numbers) {
                             .map(s -> Integer.valueOf(s.strip()))
                             .toList());
         } catch (NumberFormatException e) {
-            throw new IllegalArgumentException(
-                    "\"" + text + "\" names no channels; write 5,6 for instance.", e);
+            throw new IllegalArgumentException(SAID.say("no-channels", text), e);
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import javax.sound.sampled.Mixer;
+import offtape.core.text.Sentences;
 
 /**
  * Finds a device by what a user calls it.
@@ -12,6 +13,8 @@ import javax.sound.sampled.Mixer;
  * @param verb what they do, as in "a device that plays"
  */
 record DeviceChoice(List<Mixer> devices, String verb) {
+
+    private static final Sentences SAID = Sentences.near(DeviceChoice.class);
 
     /**
      * The device of exactly that name, else the only one that has it as a part of its name: names
@@ -43,11 +46,7 @@ record DeviceChoice(List<Mixer> devices, String verb) {
     }
 
     private String none(String name) {
-        return String.format(
-                Locale.ROOT,
-                "There is no sound device \"%s\" that %s. \"offtape devices\" lists them by name.",
-                name,
-                verb);
+        return SAID.say("no-such-device", name, SAID.say(verb));
     }
 
     private String several(String name, List<Mixer> like) {
@@ -55,11 +54,6 @@ record DeviceChoice(List<Mixer> devices, String verb) {
                 like.stream()
                         .map(d -> "\"" + d.getMixerInfo().getName() + "\"")
                         .collect(Collectors.joining(", "));
-        return String.format(
-                Locale.ROOT,
-                "\"%s\" fits more than one sound device that %s: %s. Give more of the name.",
-                name,
-                verb,
-                names);
+        return SAID.say("several-devices", name, SAID.say(verb), names);
     }
 }

@@ -2,7 +2,6 @@ package offtape.cli.sound;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.sound.sampled.AudioFormat;
@@ -13,6 +12,7 @@ import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.Mixer;
 import javax.sound.sampled.SourceDataLine;
 import javax.sound.sampled.TargetDataLine;
+import offtape.core.text.Sentences;
 
 /**
  * One of the two directions of Java's own sound layer: its devices, and how their lines are opened.
@@ -20,6 +20,8 @@ import javax.sound.sampled.TargetDataLine;
  * @param <L> the kind of line
  */
 final class JavaDirection<L extends DataLine> {
+
+    private static final Sentences SAID = Sentences.near(JavaDirection.class);
 
     /** From here to a device. */
     static final JavaDirection<SourceDataLine> PLAYBACK =
@@ -100,9 +102,7 @@ final class JavaDirection<L extends DataLine> {
 
     /** What a device is called at the start of a sentence; null is the system's own choice. */
     String shown(String device) {
-        return device == null
-                ? "The system's own " + noun
-                : String.format(Locale.ROOT, "The %s \"%s\"", noun, device);
+        return device == null ? SAID.say("own-" + noun) : SAID.say("named-" + noun, device);
     }
 
     /** As in "a device that plays". */

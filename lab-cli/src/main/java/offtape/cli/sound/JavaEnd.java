@@ -1,11 +1,11 @@
 package offtape.cli.sound;
 
-import java.util.Locale;
 import java.util.stream.IntStream;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.DataLine;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.Mixer;
+import offtape.core.text.Sentences;
 
 /**
  * One end of a stream, open.
@@ -16,6 +16,8 @@ import javax.sound.sampled.Mixer;
  * @param <L> the kind of line
  */
 record JavaEnd<L extends DataLine>(L line, FrameCoding coding, String name) {
+
+    private static final Sentences SAID = Sentences.near(JavaEnd.class);
 
     /** Tried in this order: 24 bits hold everything a converter gives. */
     private static final int[] BITS = {24, 32, 16};
@@ -59,21 +61,14 @@ record JavaEnd<L extends DataLine>(L line, FrameCoding coding, String name) {
     }
 
     private static String none(JavaDirection<?> direction) {
-        return "There is no sound device that "
-                + direction.verb()
-                + ". Connect the interface and switch it on; on a computer without sound hardware"
-                + " a sound server must run. \"offtape devices\" lists what is there.";
+        return SAID.say("no-device-at-all", direction.verb());
     }
 
     private static String refused(String name, int rateHz, ChannelPair channels) {
-        return String.format(
-                Locale.ROOT,
-                "%s does not open at %d Hz with %s %s, be it with 24, 32 or 16 bits. Close other"
-                        + " programs that use it, or choose a rate and channels that \"offtape"
-                        + " devices\" lists.",
+        return SAID.say(
+                channels.numbers().size() == 1 ? "not-open-channel" : "not-open-channels",
                 name,
                 rateHz,
-                channels.numbers().size() == 1 ? "channel" : "channels",
                 channels);
     }
 

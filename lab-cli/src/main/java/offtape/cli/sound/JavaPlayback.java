@@ -1,9 +1,12 @@
 package offtape.cli.sound;
 
 import javax.sound.sampled.SourceDataLine;
+import offtape.core.text.Sentences;
 
 /** Plays through an open line, a chunk at a time. */
 final class JavaPlayback {
+
+    private static final Sentences SAID = Sentences.near(JavaPlayback.class);
 
     /** A line wants arrays no larger than what is written: all of an array is copied each time. */
     private static final double CHUNK_S = 0.02;
@@ -65,10 +68,7 @@ final class JavaPlayback {
             written += some;
             // a line that takes nothing though it was not stopped has lost its device
             if (some == 0 && !stopped) {
-                throw new SoundTroubleException(
-                        device
-                                + " takes no more sound: it was unplugged or switched off, or its"
-                                + " sound server ended. Connect it again and start anew.");
+                throw new SoundTroubleException(SAID.say("takes-no-more", device));
             }
         }
     }

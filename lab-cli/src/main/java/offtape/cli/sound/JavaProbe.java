@@ -11,9 +11,12 @@ import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.DataLine;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.Mixer;
+import offtape.core.text.Sentences;
 
 /** Finds out by opening it what one direction of a device takes. */
 final class JavaProbe {
+
+    private static final Sentences SAID = Sentences.near(JavaProbe.class);
 
     private static final int[] CHANNELS = {32, 24, 18, 16, 12, 10, 8, 6, 4, 2, 1};
     private static final int[] RATES_HZ = {44_100, 48_000, 88_200, 96_000, 176_400, 192_000};
@@ -72,13 +75,12 @@ final class JavaProbe {
 
     private String hint() {
         if (isSaid("busy", "in use")) {
-            return "busy: another program has it; close that program";
+            return SAID.say("busy");
         }
         if (isSaid("permission", "denied", "access")) {
-            return "no permission: allow this terminal the use of sound devices (on Linux be in the"
-                    + " group audio)";
+            return SAID.say("no-permission");
         }
-        return "does not open: another program may have it, or this user may not use it";
+        return SAID.say("does-not-open");
     }
 
     // most formats are refused for other reasons than the one that matters

@@ -1,9 +1,12 @@
 package offtape.cli.sound;
 
 import javax.sound.sampled.TargetDataLine;
+import offtape.core.text.Sentences;
 
 /** Records from an open line, a chunk at a time. */
 final class JavaRecording {
+
+    private static final Sentences SAID = Sentences.near(JavaRecording.class);
 
     private static final double CHUNK_S = 0.02;
 
@@ -42,10 +45,7 @@ final class JavaRecording {
             coding.decode(chunk, got, block, done);
             done += got;
             if (got < some && !stopped) {
-                throw new SoundTroubleException(
-                        device
-                                + " gives no more sound: it was unplugged or switched off, or its"
-                                + " sound server ended. Connect it again and start anew.");
+                throw new SoundTroubleException(SAID.say("gives-no-more", device));
             }
         }
         return done;

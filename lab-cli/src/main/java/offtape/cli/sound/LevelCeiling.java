@@ -1,6 +1,6 @@
 package offtape.cli.sound;
 
-import java.util.Locale;
+import offtape.core.text.Sentences;
 
 /**
  * The highest level that may be played.
@@ -8,6 +8,8 @@ import java.util.Locale;
  * @param dbfs peak, dB re full scale, 0 or less
  */
 public record LevelCeiling(double dbfs) {
+
+    private static final Sentences SAID = Sentences.near(LevelCeiling.class);
 
     /** No limit but that of the samples. */
     public static final LevelCeiling FULL_SCALE = new LevelCeiling(0);
@@ -22,7 +24,7 @@ public record LevelCeiling(double dbfs) {
      */
     public LevelCeiling {
         if (!(dbfs >= -100 && dbfs <= 0)) {
-            throw new IllegalArgumentException("The highest level lies from -100 to 0 dBFS.");
+            throw new IllegalArgumentException(SAID.say("ceiling-range"));
         }
     }
 
@@ -47,14 +49,7 @@ public record LevelCeiling(double dbfs) {
     public void check(double peak, String what, String remedy) {
         if (isExceededBy(peak)) {
             throw new TooLoudException(
-                    String.format(
-                            Locale.ROOT,
-                            "%s reaches %.1f dBFS, above the highest level of %.1f dBFS that was"
-                                    + " allowed. %s",
-                            what,
-                            20 * Math.log10(peak),
-                            dbfs,
-                            remedy));
+                    SAID.say("above-ceiling", what, 20 * Math.log10(peak), dbfs, remedy));
         }
     }
 }

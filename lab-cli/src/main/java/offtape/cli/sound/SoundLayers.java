@@ -1,6 +1,7 @@
 package offtape.cli.sound;
 
 import java.util.List;
+import offtape.core.text.Sentences;
 
 /**
  * The ways to sound devices that there are.
@@ -8,6 +9,8 @@ import java.util.List;
  * @param all the one that is used if none is named comes first
  */
 public record SoundLayers(List<SoundLayer> all) {
+
+    private static final Sentences SAID = Sentences.near(SoundLayers.class);
 
     /** Copies the list. */
     public SoundLayers {
@@ -30,12 +33,13 @@ public record SoundLayers(List<SoundLayer> all) {
                 .orElseThrow(
                         () ->
                                 new SoundTroubleException(
-                                        "There is no sound layer \""
-                                                + name
-                                                + "\" here; there are: "
-                                                + String.join(
+                                        SAID.say(
+                                                "no-layer",
+                                                name,
+                                                String.join(
                                                         ", ",
-                                                        all.stream().map(SoundLayer::name).toList())
-                                                + "."));
+                                                        all.stream()
+                                                                .map(SoundLayer::name)
+                                                                .toList()))));
     }
 }

@@ -16,6 +16,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import offtape.core.text.InertText;
+import offtape.core.text.Language;
+import offtape.core.text.Phrases;
+import offtape.core.text.Translation;
 
 /**
  * Where words go: figures to standard output, messages and progress to standard error. Everything
@@ -35,6 +38,8 @@ public final class Terminal {
     private boolean quiet;
     private boolean verbose;
     private boolean progressShown;
+    private Language language = Language.ENGLISH;
+    private Translation translation;
 
     private Terminal(
             PrintStream out,
@@ -86,6 +91,46 @@ public final class Terminal {
     /** From now on prints details too, or no longer. */
     public synchronized void setVerbose(boolean verbose) {
         this.verbose = verbose;
+    }
+
+    /** From now on speaks a language. */
+    public synchronized void setLanguage(Language language) {
+        if (this.language != language) {
+            this.language = language;
+            translation = null;
+        }
+    }
+
+    /** The language that the reader is spoken to in; English unless another was chosen. */
+    public synchronized Language language() {
+        return language;
+    }
+
+    /**
+     * What is said on this terminal, by key, from bundles beside a class; read now.
+     *
+     * @param near a class in whose package the bundles lie
+     * @param bundles their names, with which their keys begin
+     */
+    public synchronized Phrases phrases(Class<?> near, String... bundles) {
+        return Phrases.of(translation(), near, List.of(bundles));
+    }
+
+    /** An English sentence out of results or an exception, in the reader's language. */
+    public synchronized String told(String english) {
+        return translation().of(english);
+    }
+
+    /** Made when something is said for the first time: in German it reads many bundles. */
+    private Translation translation() {
+        if (translation == null) {
+            translation = Translation.to(language);
+        }
+        return translation;
+    }
+
+    private String own(String key) {
+        return phrases(Terminal.class, "terminal").say(key);
     }
 
     /** Whether control characters may be used. */
@@ -183,7 +228,7 @@ public final class Terminal {
         for (int i = 0; i < choices.size(); i++) {
             err.println("  " + (i + 1) + "  " + InertText.line(choices.get(i)));
         }
-        err.print("Number or name (empty: not known): ");
+        err.print(own("terminal.number-or-name") + " ");
         err.flush();
         try {
             String answer = Objects.requireNonNullElse(answers.readLine(), "").strip();
@@ -194,7 +239,7 @@ public final class Terminal {
                 }
             }
         } catch (IOException e) {
-            err.println("The answer cannot be read.");
+            err.println(own("terminal.unreadable-answer"));
         }
         return Optional.empty();
     }
@@ -210,7 +255,7 @@ public final class Terminal {
         }
         endProgress();
         err.println(InertText.line(what));
-        err.print("Press Enter when ready. ");
+        err.print(own("terminal.press-enter") + " ");
         err.flush();
         try {
             return answers.readLine() != null;

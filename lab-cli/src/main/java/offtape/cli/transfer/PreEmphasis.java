@@ -1,13 +1,13 @@
 package offtape.cli.transfer;
 
 import java.nio.file.Path;
-import java.util.Locale;
 import offtape.core.audio.AudioFile;
 import offtape.core.audio.AudioFiles;
 import offtape.core.audio.AudioSource;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.filter.ConvolvedSound;
 import offtape.core.output.Sha256;
+import offtape.core.text.Sentences;
 
 /**
  * A filter that stems pass before the machine. Its delay is part of the path and is not taken out:
@@ -20,6 +20,8 @@ import offtape.core.output.Sha256;
  */
 public record PreEmphasis(String file, int sampleRateHz, double[][] response, String sha256) {
 
+    private static final Sentences SAID = Sentences.near(PreEmphasis.class);
+
     private static final int LONGEST = 1 << 17;
 
     /**
@@ -31,11 +33,8 @@ public record PreEmphasis(String file, int sampleRateHz, double[][] response, St
         try (AudioFile sound = AudioFiles.open(file)) {
             if (sound.channels() > 2 || sound.frames() < 1 || sound.frames() > LONGEST) {
                 throw new UnusableInputException(
-                        String.format(
-                                Locale.ROOT,
-                                "%s is no impulse response for pre-emphasis: it has %d channels and"
-                                        + " %d frames, and 1 or 2 channels of 1 to %d frames are"
-                                        + " needed.",
+                        SAID.say(
+                                "no-impulse-response",
                                 file,
                                 sound.channels(),
                                 sound.frames(),
@@ -57,14 +56,7 @@ public record PreEmphasis(String file, int sampleRateHz, double[][] response, St
     AudioSource applied(AudioSource stem) {
         if (stem.sampleRateHz() != sampleRateHz) {
             throw new UnusableInputException(
-                    String.format(
-                            Locale.ROOT,
-                            "The filter %s is made for %d Hz, and %s has %d Hz. Write the filter at"
-                                    + " that rate, or send stems of one rate at a time.",
-                            file,
-                            sampleRateHz,
-                            stem.name(),
-                            stem.sampleRateHz()));
+                    SAID.say("filter-rate", file, sampleRateHz, stem.name(), stem.sampleRateHz()));
         }
         return new ConvolvedSound(stem, response);
     }

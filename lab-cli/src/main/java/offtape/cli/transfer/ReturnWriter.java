@@ -12,10 +12,13 @@ import offtape.core.fault.RefusedOutputException;
 import offtape.core.output.DiskTrouble;
 import offtape.core.output.OutputFolder;
 import offtape.core.output.Sha256;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 
 /** Writes what came back of a stem, and what is to be said of it. */
 final class ReturnWriter {
+
+    private static final Sentences SAID = Sentences.near(ReturnWriter.class);
 
     /** Where recordings are kept in which the stem was not found. */
     private static final String KEPT = "returns/";
@@ -89,21 +92,16 @@ final class ReturnWriter {
             Files.move(raw, kept);
         } catch (IOException e) {
             throw new RefusedOutputException(
-                    folder.directory().resolve(KEPT + stem.output())
-                            + " cannot be written: "
-                            + DiskTrouble.words(e)
-                            + ".",
+                    SAID.say(
+                            "not-written",
+                            folder.directory().resolve(KEPT + stem.output()),
+                            DiskTrouble.words(e)),
                     e);
         }
         return TransferEntry.without(
                 stem,
                 settings,
                 Outcome.FAILED,
-                "Its return cannot be used: "
-                        + why
-                        + ". What was recorded is kept in "
-                        + KEPT
-                        + stem.output()
-                        + ".");
+                SAID.say("return-unusable", why, KEPT + stem.output()));
     }
 }

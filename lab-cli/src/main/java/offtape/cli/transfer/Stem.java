@@ -8,6 +8,7 @@ import offtape.core.audio.AudioSource;
 import offtape.core.audio.BroadcastNote;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.output.Sha256;
+import offtape.core.text.Sentences;
 
 /**
  * A stem as it was looked at before anything is played.
@@ -35,6 +36,8 @@ public record Stem(
         List<String> notes,
         BroadcastNote note) {
 
+    private static final Sentences SAID = Sentences.near(Stem.class);
+
     /** Copies the list. */
     public Stem {
         notes = List.copyOf(notes);
@@ -50,12 +53,7 @@ public record Stem(
     static Stem of(Path file, String output, PreEmphasis filter) {
         try (AudioFile sound = AudioFiles.open(file)) {
             if (sound.channels() > 2) {
-                throw new UnusableInputException(
-                        file
-                                + " has "
-                                + sound.channels()
-                                + " channels, and a machine takes one or two. Export it as mono or"
-                                + " stereo stems.");
+                throw new UnusableInputException(SAID.say("stem-channels", file, sound.channels()));
             }
             SoundLevels levels = SoundLevels.of(sound);
             double sentPeak =

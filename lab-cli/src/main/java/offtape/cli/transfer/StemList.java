@@ -9,9 +9,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import offtape.core.fault.RefusedOutputException;
+import offtape.core.text.Sentences;
 
 /** The stems of a run and the names under which they come back. */
 public final class StemList {
+
+    private static final Sentences SAID = Sentences.near(StemList.class);
 
     private final List<Path> files;
 
@@ -29,18 +32,10 @@ public final class StemList {
             Path other = taken.putIfAbsent(output(file).toLowerCase(Locale.ROOT), file);
             if (other != null) {
                 throw new RefusedOutputException(
-                        other
-                                + " and "
-                                + file
-                                + " would both come back as "
-                                + output(file)
-                                + ". Rename one of them, or send them to different folders.");
+                        SAID.say("same-return", other, file, output(file)));
             }
             if (isSame(file, folder.resolve(output(file)))) {
-                throw new RefusedOutputException(
-                        file
-                                + " would be replaced by its own return. Choose another --out than"
-                                + " the folder of the stems.");
+                throw new RefusedOutputException(SAID.say("own-return", file));
             }
         }
     }

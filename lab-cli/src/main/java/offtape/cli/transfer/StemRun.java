@@ -20,10 +20,13 @@ import offtape.core.fault.RefusedOutputException;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.output.DiskTrouble;
 import offtape.core.output.OutputFolder;
+import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 
 /** Sends one stem, a second time if the computer was late, and brings it back. */
 final class StemRun {
+
+    private static final Sentences SAID = Sentences.near(StemRun.class);
 
     private final TransferPlan plan;
     private final StreamOpener devices;
@@ -126,8 +129,7 @@ final class StemRun {
         try {
             Files.deleteIfExists(raw);
         } catch (IOException e) {
-            throw new RefusedOutputException(
-                    raw + " cannot be removed: " + DiskTrouble.words(e) + ".", e);
+            throw new RefusedOutputException(SAID.say("not-removed", raw, DiskTrouble.words(e)), e);
         }
     }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
+import offtape.cli.terminal.Terminal;
 import offtape.core.unit.Quantity;
 import offtape.reference.ReferenceTable;
 import offtape.reference.Source;
@@ -14,10 +15,17 @@ import org.junit.jupiter.api.Test;
 class ErasureWordsTest {
 
     private static List<String> words(double left, double right) {
-        return ErasureWords.lines(
-                List.of(
-                        new Erasure("left", 1003.4, -12, Quantity.known(left, "dB", 0.4), null),
-                        new Erasure("right", 1003.4, -12, Quantity.known(right, "dB", 0.4), null)));
+        return new ErasureWords(Terminal.of(System.out, System.err, false))
+                .lines(
+                        List.of(
+                                new Erasure(
+                                        "left", 1003.4, -12, Quantity.known(left, "dB", 0.4), null),
+                                new Erasure(
+                                        "right",
+                                        1003.4,
+                                        -12,
+                                        Quantity.known(right, "dB", 0.4),
+                                        null)));
     }
 
     /** The table's row: erasure, 1 kHz, ≥ 60 dB. */
@@ -40,10 +48,11 @@ class ErasureWordsTest {
     void limitsAndUnknownsAreSaid() {
         Quantity unknown = Quantity.unknown("It was not replayed.");
         List<String> lines =
-                ErasureWords.lines(
-                        List.of(
-                                new Erasure("left", 1000, -12, unknown, 71.23),
-                                new Erasure("right", 1000, -12, unknown, null)));
+                new ErasureWords(Terminal.of(System.out, System.err, false))
+                        .lines(
+                                List.of(
+                                        new Erasure("left", 1000, -12, unknown, 71.23),
+                                        new Erasure("right", 1000, -12, unknown, null)));
         assertEquals(2, lines.size());
         assertTrue(lines.get(0).contains("at least 71.2 dB"), lines.get(0));
         assertEquals("right  unknown: It was not replayed.", lines.get(1));

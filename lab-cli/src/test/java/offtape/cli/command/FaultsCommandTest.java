@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.List;
+import offtape.cli.terminal.Terminal;
 import offtape.reference.FaultFiles;
 import offtape.report.fault.FaultCatalogue;
 import offtape.report.fault.FaultNote;
@@ -48,7 +49,9 @@ class FaultsCommandTest {
     void everyPageFitsItsColumns() {
         for (int columns : List.of(40, 80)) {
             for (FaultNote note : FaultCatalogue.all()) {
-                List<String> lines = FaultPageWords.page(FaultPage.of(note), columns);
+                List<String> lines =
+                        new FaultPageWords(Terminal.of(System.out, System.err, false))
+                                .page(FaultPage.of(note), columns);
                 assertEquals(List.of(), lines.stream().filter(l -> l.length() > columns).toList());
             }
         }

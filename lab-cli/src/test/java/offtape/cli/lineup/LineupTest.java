@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
+import offtape.core.text.Language;
 import org.junit.jupiter.api.Test;
 
 /** A whole line-up over made-up ways whose truth is known. */
@@ -84,7 +85,11 @@ class LineupTest {
         Readings r = new Bench(View.GAINS, false).by((l, q) -> new double[] {0, 0}).settle();
         assertEquals(Delay.State.MISSING, r.delay().state());
         assertEquals(Stage.READING, r.stage());
-        assertTrue(LevelWords.of(r).get(0).startsWith("Nothing comes back."));
+        assertTrue(
+                new LevelWords(Wording.in(Language.ENGLISH))
+                        .of(r)
+                        .get(0)
+                        .startsWith("Nothing comes back."));
     }
 
     @Test
@@ -186,7 +191,7 @@ class LineupTest {
                 java.util.List.of(
                         "Left is 2.0 dB low: raise its replay level.",
                         "Right is 3.3 dB low: raise its replay level."),
-                Words.of(r));
+                new Words(Wording.in(Language.ENGLISH)).of(r));
     }
 
     @Test
@@ -196,6 +201,10 @@ class LineupTest {
                         .by((l, q) -> new double[] {Math.max(-1, Math.min(1, 10 * l)), q})
                         .settle();
         assertTrue(r.peaks().get(0).clipped());
-        assertTrue(Words.of(r).get(0).startsWith("Left reaches full scale"));
+        assertTrue(
+                new Words(Wording.in(Language.ENGLISH))
+                        .of(r)
+                        .get(0)
+                        .startsWith("Left reaches full scale"));
     }
 }

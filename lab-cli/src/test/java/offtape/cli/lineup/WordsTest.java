@@ -7,12 +7,14 @@ import java.util.ArrayList;
 import java.util.List;
 import offtape.cli.sound.LevelCeiling;
 import offtape.core.programme.ChannelSet;
+import offtape.core.text.Language;
 import org.junit.jupiter.api.Test;
 
 /** What to turn, as an engineer would say it from the same figures. */
 class WordsTest {
 
     private static final double REFERENCE = -18;
+    private static final Wording ENGLISH = Wording.in(Language.ENGLISH);
 
     private static ToneReading tone(double levelDb, Double k3) {
         return new ToneReading(REFERENCE + levelDb, 1, k3, null);
@@ -50,8 +52,8 @@ class WordsTest {
     }
 
     private static List<String> both(double left, double right) {
-        return LevelWords.of(
-                readings(View.GAINS, ChannelSet.BOTH, tone(left, 0.5), tone(right, 0.5)));
+        return new LevelWords(ENGLISH)
+                .of(readings(View.GAINS, ChannelSet.BOTH, tone(left, 0.5), tone(right, 0.5)));
     }
 
     @Test
@@ -94,18 +96,27 @@ class WordsTest {
     @Test
     void nothingAndOneChannelAreTold() {
         Readings none = readings(View.GAINS, ChannelSet.BOTH, noise(), noise());
-        assertTrue(LevelWords.of(none).get(0).startsWith("Nothing comes back. Check the cables"));
+        assertTrue(
+                new LevelWords(ENGLISH)
+                        .of(none)
+                        .get(0)
+                        .startsWith("Nothing comes back. Check the cables"));
         Readings one = readings(View.GAINS, ChannelSet.BOTH, tone(0, 0.5), noise());
-        assertTrue(LevelWords.of(one).get(0).startsWith("Only left comes back. Check the cable"));
+        assertTrue(
+                new LevelWords(ENGLISH)
+                        .of(one)
+                        .get(0)
+                        .startsWith("Only left comes back. Check the cable"));
     }
 
     @Test
     void swappedChannelsAreTold() {
         Readings swapped = readings(View.GAINS, ChannelSet.LEFT, tone(-45, 0.5), tone(0, 0.5));
-        assertTrue(LevelWords.of(swapped).get(0).contains("the channels are swapped"));
+        assertTrue(new LevelWords(ENGLISH).of(swapped).get(0).contains("the channels are swapped"));
         Readings other = readings(View.GAINS, ChannelSet.RIGHT, tone(-1, 0.5), noise());
         assertTrue(
-                LevelWords.of(other)
+                new LevelWords(ENGLISH)
+                        .of(other)
                         .get(0)
                         .startsWith("Only right is sent and left comes back: the channels are"));
     }
@@ -117,22 +128,26 @@ class WordsTest {
                 List.of(
                         "Left comes back at the level at which it is sent.",
                         "42.0 dB lower it leaks into right."),
-                LevelWords.of(left));
+                new LevelWords(ENGLISH).of(left));
         Readings clean = readings(View.GAINS, ChannelSet.LEFT, tone(0, 0.5), noise());
-        assertEquals("Nothing of it is heard on right.", LevelWords.of(clean).get(1));
+        assertEquals("Nothing of it is heard on right.", new LevelWords(ENGLISH).of(clean).get(1));
     }
 
     @Test
     void distortionAboveThreePercentIsTold() {
         Readings r = readings(View.GAINS, ChannelSet.BOTH, tone(0, 2.9), tone(0, 3.6));
-        assertEquals(2, LevelWords.of(r).size());
-        assertTrue(LevelWords.of(r).get(1).startsWith("Right distorts, K3 3.6 %"));
+        assertEquals(2, new LevelWords(ENGLISH).of(r).size());
+        assertTrue(new LevelWords(ENGLISH).of(r).get(1).startsWith("Right distorts, K3 3.6 %"));
     }
 
     @Test
     void aSingleInputIsEnough() {
         Readings r = readings(View.GAINS, ChannelSet.BOTH, tone(-2, 0.5));
-        assertTrue(LevelWords.of(r).get(0).startsWith("The return comes back 2.0 dB low: raise"));
+        assertTrue(
+                new LevelWords(ENGLISH)
+                        .of(r)
+                        .get(0)
+                        .startsWith("The return comes back 2.0 dB low: raise"));
     }
 
     private static Readings azimuth(PairReading... course) {
@@ -162,16 +177,27 @@ class WordsTest {
 
     @Test
     void azimuthTellsTheWayAndWhenToStop() {
-        assertTrue(Words.of(azimuth(delay(40))).get(0).contains("record head a little"));
-        assertTrue(Words.of(azimuth(delay(40), delay(30))).get(0).startsWith("Getting better"));
-        assertTrue(Words.of(azimuth(delay(-30), delay(-40))).get(0).startsWith("Getting worse"));
-        assertTrue(Words.of(azimuth(delay(-2.9))).get(0).contains("stop here"));
         assertTrue(
-                Words.of(azimuth(new PairReading(PairReading.Kind.DELAY, 1, 1, 0, true, -20.0)))
+                new Words(ENGLISH).of(azimuth(delay(40))).get(0).contains("record head a little"));
+        assertTrue(
+                new Words(ENGLISH)
+                        .of(azimuth(delay(40), delay(30)))
+                        .get(0)
+                        .startsWith("Getting better"));
+        assertTrue(
+                new Words(ENGLISH)
+                        .of(azimuth(delay(-30), delay(-40)))
+                        .get(0)
+                        .startsWith("Getting worse"));
+        assertTrue(new Words(ENGLISH).of(azimuth(delay(-2.9))).get(0).contains("stop here"));
+        assertTrue(
+                new Words(ENGLISH)
+                        .of(azimuth(new PairReading(PairReading.Kind.DELAY, 1, 1, 0, true, -20.0)))
                         .get(0)
                         .contains("opposite polarity"));
         assertTrue(
-                Words.of(
+                new Words(ENGLISH)
+                        .of(
                                 azimuth(
                                         new PairReading(
                                                 PairReading.Kind.ONE_TONE,
@@ -182,25 +208,30 @@ class WordsTest {
                                                 null)))
                         .get(0)
                         .contains("whole periods of 100.0 µs"));
-        assertTrue(Words.of(azimuth(PairReading.unrelated())).get(0).contains("too little"));
+        assertTrue(
+                new Words(ENGLISH)
+                        .of(azimuth(PairReading.unrelated()))
+                        .get(0)
+                        .contains("too little"));
     }
 
     private static List<String> bias(BiasTrack track) {
         Readings r = readings(View.BIAS, ChannelSet.BOTH, tone(0, null), tone(0, null));
-        return Words.of(
-                new Readings(
-                        r.stage(),
-                        true,
-                        r.desk(),
-                        r.tones(),
-                        null,
-                        null,
-                        r.azimuth(),
-                        List.of(track, track),
-                        List.of(),
-                        r.delay(),
-                        r.peaks(),
-                        0));
+        return new Words(ENGLISH)
+                .of(
+                        new Readings(
+                                r.stage(),
+                                true,
+                                r.desk(),
+                                r.tones(),
+                                null,
+                                null,
+                                r.azimuth(),
+                                List.of(track, track),
+                                List.of(),
+                                r.delay(),
+                                r.peaks(),
+                                0));
     }
 
     @Test

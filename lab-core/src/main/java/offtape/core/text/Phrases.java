@@ -27,7 +27,16 @@ public final class Phrases {
      * @param near a class in whose package the bundles lie
      */
     public static Phrases of(Language language, Class<?> near) {
-        return new Phrases(near, Translation.to(language));
+        return of(Translation.to(language), near);
+    }
+
+    /**
+     * The same with a translation that others share, since its making reads many bundles.
+     *
+     * @param near a class in whose package the bundles lie
+     */
+    public static Phrases of(Translation translation, Class<?> near) {
+        return new Phrases(near, translation);
     }
 
     /** The reader's language. */

@@ -7,9 +7,12 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import offtape.cli.sound.SoundTroubleException;
+import offtape.core.text.Sentences;
 
 /** The devices that the library found, and which of them a name means. */
 final class DeviceTable {
+
+    private static final Sentences SAID = Sentences.near(DeviceTable.class);
 
     /** DirectSound and WDM-KS: the library cannot read or write there, only call back. */
     private static final Set<Integer> WITHOUT_READING = Set.of(1, 11);
@@ -82,11 +85,7 @@ final class DeviceTable {
             }
         }
         throw new SoundTroubleException(
-                "PortAudio knows no usual device for "
-                        + (input ? "recording" : "playing")
-                        + ". Name one with "
-                        + (input ? "--input" : "--output")
-                        + "; \"offtape devices\" lists them by name.");
+                SAID.say(input ? "portaudio-no-input" : "portaudio-no-output"));
     }
 
     private Entry named(String name, Predicate<Entry> fit) {
@@ -102,18 +101,10 @@ final class DeviceTable {
                 return like.get(0);
             }
             if (!like.isEmpty()) {
-                throw new SoundTroubleException(
-                        "\""
-                                + name
-                                + "\" fits more than one sound device: "
-                                + labels(like)
-                                + ". Name one of them.");
+                throw new SoundTroubleException(SAID.say("portaudio-several", name, labels(like)));
             }
         }
-        throw new SoundTroubleException(
-                "PortAudio has no such sound device \""
-                        + name
-                        + "\". \"offtape devices\" lists them by name.");
+        throw new SoundTroubleException(SAID.say("portaudio-none", name));
     }
 
     private static String labels(List<Entry> entries) {

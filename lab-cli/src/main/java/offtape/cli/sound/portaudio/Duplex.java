@@ -5,6 +5,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import offtape.cli.sound.SoundTroubleException;
 import offtape.cli.sound.StreamRequest;
+import offtape.core.text.Sentences;
 
 /**
  * The life of a stream, all on one thread: the library is not safe to be called by two at once, not
@@ -12,6 +13,8 @@ import offtape.cli.sound.StreamRequest;
  * so that it can fall silent at once.
  */
 final class Duplex {
+
+    private static final Sentences SAID = Sentences.near(Duplex.class);
 
     private static final long PAUSE_NS = 1_000_000;
     private static final long OPENING_S = 20;
@@ -51,8 +54,7 @@ final class Duplex {
         try {
             int code = api.initialize();
             if (code != 0) {
-                throw new SoundTroubleException(
-                        "PortAudio does not start: " + api.errorText(code) + ". Use --layer java.");
+                throw new SoundTroubleException(SAID.say("portaudio-start", api.errorText(code)));
             }
             try {
                 open();
@@ -110,10 +112,7 @@ final class Duplex {
     void awaitOpen() {
         try {
             if (!opened.await(OPENING_S, TimeUnit.SECONDS)) {
-                throw new SoundTroubleException(
-                        "The sound devices did not open within "
-                                + OPENING_S
-                                + " s. Switch them off and on, or use --layer java.");
+                throw new SoundTroubleException(SAID.say("portaudio-late", OPENING_S));
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();

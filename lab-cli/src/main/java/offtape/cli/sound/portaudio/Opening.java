@@ -1,11 +1,13 @@
 package offtape.cli.sound.portaudio;
 
-import java.util.Locale;
 import offtape.cli.sound.SoundTroubleException;
 import offtape.cli.sound.StreamRequest;
+import offtape.core.text.Sentences;
 
 /** Opens a stream as it was requested: the devices by their names, the channels up to the last. */
 final class Opening {
+
+    private static final Sentences SAID = Sentences.near(Opening.class);
 
     private final PortAudioApi api;
     private final StreamRequest request;
@@ -66,36 +68,26 @@ final class Opening {
     }
 
     private static SoundTroubleException unlike(String output, String input) {
-        return new SoundTroubleException(
-                "PortAudio runs both directions as one stream, and \""
-                        + output
-                        + "\" with \""
-                        + input
-                        + "\" cannot be one. Choose two devices that begin alike in \"offtape"
-                        + " devices\", or use --layer java.");
+        return new SoundTroubleException(SAID.say("portaudio-pair", output, input));
     }
 
     private SoundTroubleException refused(int code) {
+        int rate = request.sampleRateHz();
+        String why = api.errorText(code);
+        if (request.output() == null) {
+            return new SoundTroubleException(
+                    SAID.say("portaudio-open-in", rate, request.input().channels(), why));
+        }
+        if (request.input() == null) {
+            return new SoundTroubleException(
+                    SAID.say("portaudio-open-out", rate, request.output().channels(), why));
+        }
         return new SoundTroubleException(
-                String.format(
-                        Locale.ROOT,
-                        "The sound devices do not open at %d Hz with channels %s: %s. Close other"
-                                + " programs that use them, or choose a rate and channels that"
-                                + " \"offtape devices\" lists.",
-                        request.sampleRateHz(),
-                        channels(),
-                        api.errorText(code)));
-    }
-
-    private String channels() {
-        StringBuilder text = new StringBuilder();
-        if (request.output() != null) {
-            text.append(request.output().channels()).append(" out");
-        }
-        if (request.input() != null) {
-            text.append(text.isEmpty() ? "" : " and ");
-            text.append(request.input().channels()).append(" in");
-        }
-        return text.toString();
+                SAID.say(
+                        "portaudio-open-both",
+                        rate,
+                        request.output().channels(),
+                        request.input().channels(),
+                        why));
     }
 }

@@ -9,6 +9,7 @@ import offtape.cli.sound.SoundLayer;
 import offtape.cli.sound.SoundStream;
 import offtape.cli.sound.SoundTroubleException;
 import offtape.cli.sound.StreamRequest;
+import offtape.core.text.Sentences;
 
 /**
  * Devices by way of the system's PortAudio library: both directions run as one stream, and gaps are
@@ -16,6 +17,8 @@ import offtape.cli.sound.StreamRequest;
  * this layer has no devices.
  */
 public final class PortAudioLayer implements SoundLayer {
+
+    private static final Sentences SAID = Sentences.near(PortAudioLayer.class);
 
     private static final String NAME = "portaudio";
     private static final Duration PATIENCE = Duration.ofSeconds(3);
@@ -65,13 +68,7 @@ public final class PortAudioLayer implements SoundLayer {
         PortAudioApi api =
                 library.get()
                         .orElseThrow(
-                                () ->
-                                        new SoundTroubleException(
-                                                "The PortAudio library was not found. Install it"
-                                                        + " (Debian: libportaudio2, Homebrew:"
-                                                        + " portaudio, Windows: a 64-bit"
-                                                        + " portaudio.dll on the PATH), or use"
-                                                        + " --layer java."));
+                                () -> new SoundTroubleException(SAID.say("portaudio-missing")));
         return PortAudioStream.open(api, request, PATIENCE);
     }
 }

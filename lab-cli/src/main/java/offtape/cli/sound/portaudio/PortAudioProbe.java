@@ -3,9 +3,12 @@ package offtape.cli.sound.portaudio;
 import java.util.ArrayList;
 import java.util.List;
 import offtape.cli.sound.DeviceSide;
+import offtape.core.text.Sentences;
 
 /** Asks the library what one direction of a device takes. */
 final class PortAudioProbe {
+
+    private static final Sentences SAID = Sentences.near(PortAudioProbe.class);
 
     private static final int[] RATES_HZ = {44_100, 48_000, 88_200, 96_000, 176_400, 192_000};
     private static final int[] FEWER_CHANNELS = {32, 24, 18, 16, 12, 10, 8, 6, 4, 2, 1};
@@ -75,7 +78,7 @@ final class PortAudioProbe {
 
     private String hint() {
         return trouble == PortAudioApi.DEVICE_UNAVAILABLE
-                ? "busy: another program has it; close that program"
-                : "does not open (" + api.errorText(trouble) + "): another program may have it";
+                ? SAID.say("busy")
+                : SAID.say("portaudio-not-open", api.errorText(trouble));
     }
 }
