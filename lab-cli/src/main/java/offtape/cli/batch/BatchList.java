@@ -66,7 +66,8 @@ public final class BatchList {
             // some editors begin a file with a mark of its encoding
             return text.startsWith("\ufeff") ? text.substring(1) : text;
         } catch (CharacterCodingException e) {
-            throw new UnusableInputException(SAID.say("list-not-text", list), e);
+            throw new UnusableInputException(
+                    SAID.say("list-not-text", list) + " " + SAID.say("save-list"), e);
         } catch (IOException e) {
             throw new UnusableInputException(SAID.say("list-unreadable", list), e);
         }

@@ -95,7 +95,8 @@ public final class Commands {
         try {
             return Path.of(text);
         } catch (InvalidPathException e) {
-            throw new TypeConversionException(SAID.say("no-file-name", text));
+            throw new TypeConversionException(
+                    SAID.say("no-file-name", text) + " " + SAID.say("set-locale"));
         }
     }
 

@@ -141,7 +141,7 @@ final class RealignCommand implements Callable<Integer> {
                 throw new ParameterException(spec.commandLine(), SAID.say("out-is-input", out));
             }
         } catch (IOException e) {
-            throw new UnusableInputException(SAID.say("not-readable", input), e);
+            throw new UnusableInputException(input + " cannot be read.", e);
         }
     }
 

@@ -59,7 +59,7 @@ record VerdictLines(Speech speech) {
         for (String outcome : List.of("fail", "marginal", "unknown")) {
             checks.stream()
                     .filter(c -> c.outcome().equals(outcome))
-                    .forEach(c -> lines.add(speech.say("session." + outcome, limit(c))));
+                    .forEach(c -> lines.add(speech.say("session.limit-" + outcome, limit(c))));
         }
         long passed = checks.stream().filter(c -> c.outcome().equals("pass")).count();
         if (!checks.isEmpty()) {

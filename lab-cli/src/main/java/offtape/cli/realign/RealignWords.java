@@ -98,9 +98,9 @@ public final class RealignWords {
 
     private String next(RealignReport r) {
         boolean isTurned = r.channels().stream().anyMatch(c -> c.polarity().equals("inverted"));
-        String way = r.delaySamples() < 0 ? "realign.later" : "realign.earlier";
+        String way = r.delaySamples() < 0 ? "later" : "earlier";
         return phrases.say(
-                isTurned ? way + "-turned" : way,
+                (isTurned ? "realign.turned-" : "realign.slide-") + way,
                 r.file(),
                 Math.abs(r.delaySamples()),
                 Math.abs(r.delayMs()));
