@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
+
 import java.util.Map;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Supplier;
@@ -19,7 +19,11 @@ final class PartTimes {
     private final Map<String, Long> parts = new LinkedHashMap<>();
     private final LongAdder decoding = new LongAdder();
 
-    /** Does a part of the work; the same name again adds to it. */
+    /**
+     * Does a part of the work; the same name again adds to it.
+     *
+     * @param part its name, which is that of a text as well
+     */
     <T> T of(String part, Supplier<T> work) {
         long start = System.nanoTime();
         try {
@@ -44,20 +48,16 @@ final class PartTimes {
     }
 
     /** A line a part, and one for what is read from the files within them. */
-    List<String> lines() {
+    List<String> lines(Speech speech) {
         List<String> lines = new ArrayList<>();
-        parts.forEach((part, nanoseconds) -> lines.add(line(part, nanoseconds, "")));
-        lines.add(
-                line(
-                        "decode",
-                        decoding.sum(),
-                        ", within locate and measure, all threads together"));
+        parts.forEach((part, nanoseconds) -> lines.add(line(speech, "session.time", part, nanoseconds)));
+        lines.add(line(speech, "session.time-within", "decode", decoding.sum()));
         return lines;
     }
 
-    private static String line(String part, long nanoseconds, String remark) {
-        return String.format(
-                Locale.ROOT, "time: %s %.2f s%s", part, nanoseconds * NANOSECONDS, remark);
+    private static String line(Speech speech, String key, String part, long nanoseconds) {
+        String name = speech.say("session.time-" + part.replace(' ', '-'));
+        return speech.say(key, name, nanoseconds * NANOSECONDS);
     }
 
     /** Sound whose reading is timed. */

@@ -189,7 +189,7 @@ final class PreviewRun {
             Files.move(staged, place);
         } catch (IOException e) {
             throw new RefusedOutputException(
-                    out + " cannot be written: " + DiskTrouble.words(e) + ".", e);
+                    SAID.say("not-written", out, DiskTrouble.words(e)), e);
         }
     }
 

@@ -66,7 +66,7 @@ record SessionRun(
         Map<String, String> texts =
                 times.of("report and charts", () -> SessionFiles.texts(results, limits, language));
         times.of("write", () -> written(texts, folder));
-        times.lines().forEach(terminal::detail);
+        times.lines(speech).forEach(terminal::detail);
         new SessionWords(terminal).lines(results).forEach(terminal::message);
         terminal.message(speech.say("session.report", out.resolve(SessionFiles.REPORT)));
         return results;
