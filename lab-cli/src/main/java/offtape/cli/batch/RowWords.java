@@ -15,7 +15,7 @@ public record RowWords(Phrases phrases) {
 
     /** The words spoken on a terminal. */
     public static RowWords on(Terminal terminal) {
-        return new RowWords(terminal.phrases(RowWords.class, "batch"));
+        return new RowWords(terminal.phrases(RowWords.class));
     }
 
     /** How things stand with a return. */

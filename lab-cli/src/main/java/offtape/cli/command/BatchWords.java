@@ -22,7 +22,7 @@ final class BatchWords {
 
     /** The words spoken on a terminal. */
     BatchWords(Terminal terminal) {
-        this.speech = Speech.of(terminal, "batch");
+        this.speech = Speech.of(terminal);
         this.rows = RowWords.on(terminal);
     }
 

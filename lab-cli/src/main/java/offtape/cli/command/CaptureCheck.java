@@ -21,7 +21,7 @@ final class CaptureCheck {
 
     /** What a user should know before the tape is put away. */
     static List<String> lines(Programme programme, Path recording, Terminal terminal) {
-        Speech speech = Speech.of(terminal, "capture");
+        Speech speech = Speech.of(terminal);
         List<String> lines = new ArrayList<>();
         try (AudioFile sound = AudioFiles.open(recording)) {
             for (HealthNote note : Measurement.of(programme, sound).jumps()) {

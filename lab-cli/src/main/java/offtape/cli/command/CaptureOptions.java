@@ -88,7 +88,7 @@ final class CaptureOptions {
 
     private static Optional<CaptureMode> ask(
             Terminal terminal, List<CaptureMode> possible, String why) {
-        Speech speech = Speech.of(terminal, "capture");
+        Speech speech = Speech.of(terminal);
         List<String> keys = possible.stream().map(CaptureMode::key).toList();
         return terminal.choice(speech.say("capture.how", speech.told(why)), keys)
                 .map(CaptureMode::ofKey);

@@ -39,7 +39,7 @@ record CaptureRun(
             interrupt.first(stop::give);
             Capture capture = new Capture(stream, stop, words::progress);
             if (!pass.plays()) {
-                terminal.message(Speech.of(terminal, "capture").say("capture.start-tape"));
+                terminal.message(Speech.of(terminal).say("capture.start-tape"));
             }
             double seconds = sound.sheet().seconds(sound.sheet().frames()) + tailSeconds;
             CaptureResult result =
@@ -62,8 +62,7 @@ record CaptureRun(
         try (Interrupt interrupt = Interrupt.guard();
                 SoundStream stream = devices.apply(sound.sheet().sampleRateHz())) {
             interrupt.first(stop::give);
-            terminal.message(
-                    Speech.of(terminal, "capture").say("capture.begins-in", pass.leadSeconds()));
+            terminal.message(Speech.of(terminal).say("capture.begins-in", pass.leadSeconds()));
             CaptureResult result = new Capture(stream, stop, words::progress).play(list(sound));
             words.played(result).forEach(terminal::message);
             return code(result);

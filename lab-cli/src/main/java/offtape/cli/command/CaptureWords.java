@@ -21,7 +21,7 @@ final class CaptureWords {
 
     CaptureWords(Terminal terminal) {
         this.terminal = terminal;
-        this.speech = Speech.of(terminal, "capture");
+        this.speech = Speech.of(terminal);
     }
 
     /** Level, clipping and remaining time; redrawn on a terminal, now and then elsewhere. */

@@ -67,7 +67,7 @@ final class ChannelOptions {
         AudioSource chosen = of(recording);
         if (chosen instanceof ChosenChannels pair && !pair.isAskedFor()) {
             terminal.message(
-                    Speech.of(terminal, "capture")
+                    Speech.of(terminal)
                             .say("capture.channels", recording.name(), recording.channels()));
         }
         return chosen;

@@ -117,8 +117,8 @@ public final class Commands {
     }
 
     private int execute(String... args) {
-        terminal.setLanguage(SpokenLanguage.of(args));
-        return SpokenLanguage.isAllOf(args) && terminal.hasAnswers() ? guide() : command(args);
+        terminal.setLanguage(HelpLanguage.of(args));
+        return HelpLanguage.isAllOf(args) && terminal.hasAnswers() ? guide() : command(args);
     }
 
     private int guide() {
@@ -133,7 +133,7 @@ public final class Commands {
 
     private int command(String... args) {
         boolean verbose = Arrays.asList(args).contains("--verbose");
-        terminal.setLanguage(SpokenLanguage.of(args));
+        terminal.setLanguage(HelpLanguage.of(args));
         CommandLine line = line(terminal, layers, settings, args);
         line.setParameterExceptionHandler((e, a) -> usage(e));
         line.setExecutionExceptionHandler((e, l, p) -> failed(e, verbose));
@@ -183,7 +183,7 @@ public final class Commands {
     }
 
     private Speech speech() {
-        return Speech.of(terminal, "errors");
+        return Speech.of(terminal);
     }
 
     private static String sentence(String text) {

@@ -105,7 +105,7 @@ final class CompareCommand implements Callable<Integer> {
         if (json) {
             terminal.raw(figures);
         }
-        Speech speech = Speech.of(terminal, "compare");
+        Speech speech = Speech.of(terminal);
         if (pairing == null && comparison.pairing() == Pairing.MACHINES) {
             terminal.message(speech.say("compare.taken-for-two"));
         }

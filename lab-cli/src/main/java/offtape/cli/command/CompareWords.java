@@ -19,7 +19,7 @@ final class CompareWords {
 
     /** The words spoken on a terminal. */
     CompareWords(Terminal terminal) {
-        this.speech = Speech.of(terminal, "compare");
+        this.speech = Speech.of(terminal);
         this.language = terminal.language();
     }
 

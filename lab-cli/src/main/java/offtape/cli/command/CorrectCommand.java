@@ -146,7 +146,7 @@ final class CorrectCommand implements Callable<Integer> {
     }
 
     private static Speech speech(Terminal terminal) {
-        return Speech.of(terminal, "correct");
+        return Speech.of(terminal);
     }
 
     private static Results other(Path folder) {

@@ -31,7 +31,7 @@ final class CorrectWords {
 
     /** The words spoken on a terminal. */
     CorrectWords(Terminal terminal) {
-        this.speech = Speech.of(terminal, "correct");
+        this.speech = Speech.of(terminal);
     }
 
     /** What was found, a line a figure. */

@@ -62,7 +62,7 @@ final class Demo {
     Demo(OutputFolder folder, Terminal terminal, Language language) {
         this.folder = folder;
         this.terminal = terminal;
-        this.speech = Speech.of(terminal, "demo");
+        this.speech = Speech.of(terminal);
         this.language = language;
     }
 

@@ -16,7 +16,7 @@ final class DemoWords {
 
     /** The words spoken on a terminal. */
     DemoWords(Terminal terminal) {
-        this.speech = Speech.of(terminal, "demo");
+        this.speech = Speech.of(terminal);
     }
 
     List<String> lines(Demo.Outcome o) {

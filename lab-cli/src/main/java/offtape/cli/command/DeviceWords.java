@@ -23,7 +23,7 @@ final class DeviceWords {
 
     /** The words spoken on a terminal. */
     DeviceWords(Terminal terminal) {
-        this.speech = Speech.of(terminal, "devices");
+        this.speech = Speech.of(terminal);
     }
 
     /** What to do if no device was found. */

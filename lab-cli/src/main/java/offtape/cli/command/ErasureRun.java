@@ -43,7 +43,7 @@ record ErasureRun(
     /** Leads through it; returns the exit code. */
     int record(Path out, boolean force) {
         devices.ceiling().check(peak, SAID.say("the-tone"), SAID.say("lower-level"));
-        Speech speech = Speech.of(terminal, "erasure");
+        Speech speech = Speech.of(terminal);
         StopSignal stop = new StopSignal();
         try (Interrupt interrupt = Interrupt.guard();
                 CaptureFile file = CaptureFile.begin(out, force)) {

@@ -15,7 +15,7 @@ final class ErasureWords {
 
     /** The words spoken on a terminal. */
     ErasureWords(Terminal terminal) {
-        this.speech = Speech.of(terminal, "erasure");
+        this.speech = Speech.of(terminal);
     }
 
     /** One line a channel and what to do. */

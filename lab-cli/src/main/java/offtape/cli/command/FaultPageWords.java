@@ -16,7 +16,7 @@ final class FaultPageWords {
 
     /** The words spoken on a terminal. */
     FaultPageWords(Terminal terminal) {
-        this.speech = Speech.of(terminal, "faults");
+        this.speech = Speech.of(terminal);
     }
 
     /** Each fault in a line: code, then name. */

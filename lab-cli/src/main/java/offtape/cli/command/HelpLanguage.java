@@ -45,6 +45,18 @@ final class HelpLanguage {
         return Language.of(code).orElse(Language.ENGLISH);
     }
 
+    /** Whether arguments say nothing but a language that there is. */
+    static boolean isAllOf(String... words) {
+        return switch (words.length) {
+            case 0 -> true;
+            case 1 ->
+                    words[0].startsWith(OPTION + "=")
+                            && Language.of(words[0].substring(OPTION.length() + 1)).isPresent();
+            case 2 -> words[0].equals(OPTION) && Language.of(words[1]).isPresent();
+            default -> false;
+        };
+    }
+
     /**
      * Gives the help of a command and of all below it in a language.
      *

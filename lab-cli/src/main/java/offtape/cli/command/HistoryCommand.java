@@ -98,7 +98,7 @@ final class HistoryCommand implements Callable<Integer> {
         history.leftOut().forEach(s -> terminal.message(terminal.told(s)));
         if (out != null) {
             terminal.message(
-                    Speech.of(terminal, "history")
+                    Speech.of(terminal)
                             .say("history.page", history.sessions().size(), out.resolve(PAGE)));
         }
         return ExitCodes.DONE;

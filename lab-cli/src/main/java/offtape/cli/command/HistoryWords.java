@@ -14,7 +14,7 @@ final class HistoryWords {
 
     /** The words spoken on a terminal. */
     HistoryWords(Terminal terminal) {
-        this.speech = Speech.of(terminal, "history");
+        this.speech = Speech.of(terminal);
     }
 
     /** One line a figure that is known at all. */

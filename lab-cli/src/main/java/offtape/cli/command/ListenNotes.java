@@ -16,7 +16,7 @@ final class ListenNotes {
 
     /** The words spoken on a terminal. */
     ListenNotes(Terminal terminal) {
-        this.speech = Speech.of(terminal, "listen");
+        this.speech = Speech.of(terminal);
     }
 
     List<String> lines(ListenFacts facts, Path page, long bytes) {

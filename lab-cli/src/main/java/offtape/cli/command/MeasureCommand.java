@@ -165,8 +165,7 @@ final class MeasureCommand implements Callable<Integer> {
                 words.table(summary).forEach(terminal::result);
             }
             terminal.message(words.counts(summary));
-            terminal.message(
-                    Speech.of(terminal, "batch").say("batch.summary", out.resolve(BatchCsv.NAME)));
+            terminal.message(Speech.of(terminal).say("batch.summary", out.resolve(BatchCsv.NAME)));
             return Math.max(run.code(), limits.code(summary.isLimitFailed()));
         }
     }

@@ -5,7 +5,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-
 import java.util.Map;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.function.Supplier;
@@ -50,7 +49,8 @@ final class PartTimes {
     /** A line a part, and one for what is read from the files within them. */
     List<String> lines(Speech speech) {
         List<String> lines = new ArrayList<>();
-        parts.forEach((part, nanoseconds) -> lines.add(line(speech, "session.time", part, nanoseconds)));
+        parts.forEach(
+                (part, nanoseconds) -> lines.add(line(speech, "session.time", part, nanoseconds)));
         lines.add(line(speech, "session.time-within", "decode", decoding.sum()));
         return lines;
     }

@@ -130,8 +130,7 @@ final class PrepareCommand implements Callable<Integer> {
             file.write(text.getBytes(StandardCharsets.UTF_8));
             file.commit();
         }
-        common.terminal()
-                .message(Speech.of(common.terminal(), "programme").say(said, form, option));
+        common.terminal().message(Speech.of(common.terminal()).say(said, form, option));
     }
 
     private void writeProgramme() {
@@ -148,7 +147,6 @@ final class PrepareCommand implements Callable<Integer> {
             folder.commit();
         }
         new ProgrammeWords(terminal).of(sheet, tapeSpeed).forEach(terminal::message);
-        terminal.message(
-                Speech.of(terminal, "programme").say("programme.written", out, SetUpSheet.NAME));
+        terminal.message(Speech.of(terminal).say("programme.written", out, SetUpSheet.NAME));
     }
 }

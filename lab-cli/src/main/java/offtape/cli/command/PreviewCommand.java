@@ -165,7 +165,7 @@ final class PreviewCommand implements Callable<Integer> {
         Terminal terminal = common.terminal();
         Results results = ResultsReader.read(session);
         MachineSpec truth = machine == null ? null : MachineSpec.fromJson(machine);
-        terminal.progress(0, 1, Speech.of(terminal, "preview").say("preview.fitting"));
+        terminal.progress(0, 1, Speech.of(terminal).say("preview.fitting"));
         MachineModel model = model(results);
         model.notes().forEach(n -> terminal.message(terminal.told(n)));
         if (file == null) {
@@ -260,7 +260,7 @@ final class PreviewCommand implements Callable<Integer> {
         }
         common.terminal()
                 .message(
-                        Speech.of(common.terminal(), "preview")
+                        Speech.of(common.terminal())
                                 .say("preview.model", modelFolder.resolve(ModelFiles.MODEL), rate));
     }
 

@@ -62,7 +62,7 @@ final class PreviewRun {
         this.note = note;
         this.settings = settings;
         this.terminal = terminal;
-        this.speech = Speech.of(terminal, "preview");
+        this.speech = Speech.of(terminal);
         this.peakIn = peak();
         notes.addAll(model.notes());
     }
@@ -188,8 +188,7 @@ final class PreviewRun {
         try {
             Files.move(staged, place);
         } catch (IOException e) {
-            throw new RefusedOutputException(
-                    SAID.say("not-written", out, DiskTrouble.words(e)), e);
+            throw new RefusedOutputException(SAID.say("not-written", out, DiskTrouble.words(e)), e);
         }
     }
 

@@ -12,7 +12,7 @@ final class PreviewWords {
 
     /** The words spoken on a terminal. */
     PreviewWords(Terminal terminal) {
-        this.speech = Speech.of(terminal, "preview");
+        this.speech = Speech.of(terminal);
     }
 
     /** The figures. */

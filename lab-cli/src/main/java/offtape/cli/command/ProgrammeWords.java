@@ -16,7 +16,7 @@ final class ProgrammeWords {
 
     /** The words spoken on a terminal. */
     ProgrammeWords(Terminal terminal) {
-        this.speech = Speech.of(terminal, "programme");
+        this.speech = Speech.of(terminal);
     }
 
     /** A line about the whole, then one a cue. */

@@ -183,7 +183,7 @@ final class RealignCommand implements Callable<Integer> {
         if (json) {
             terminal.raw(ResultsJson.write(new Batch(done, failed)));
         }
-        Phrases words = terminal.phrases(RealignWords.class, "realign");
+        Phrases words = terminal.phrases(RealignWords.class);
         terminal.message(words.say("realign.done", done.size(), done.size() + failed.size(), out));
         failed.forEach(f -> terminal.error(words.say("realign.not-done", terminal.told(f))));
         return failed.isEmpty() ? ExitCodes.DONE : ExitCodes.UNUSABLE_INPUT;

@@ -43,7 +43,7 @@ record SessionRun(
      */
     Results measure(List<Path> recordings, Path out, OutputFolder folder) {
         int steps = recordings.size() + 1;
-        Speech speech = Speech.of(terminal, "session");
+        Speech speech = Speech.of(terminal);
         PartTimes times = new PartTimes();
         times.startUp();
         Results measured =

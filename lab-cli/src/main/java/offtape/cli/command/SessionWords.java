@@ -18,7 +18,7 @@ final class SessionWords {
 
     /** The words spoken on a terminal. */
     SessionWords(Terminal terminal) {
-        this.speech = Speech.of(terminal, "session");
+        this.speech = Speech.of(terminal);
     }
 
     List<String> lines(Results results) {

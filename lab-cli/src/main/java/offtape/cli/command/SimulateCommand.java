@@ -89,7 +89,7 @@ final class SimulateCommand implements Callable<Integer> {
                     commandSpec.commandLine(), SAID.say("replay-range", MachineSpec.MOST_REPLAYS));
         }
         Terminal terminal = common.terminal();
-        Speech speech = Speech.of(terminal, "programme");
+        Speech speech = Speech.of(terminal);
         MachineSpec said = MachineSpec.fromJson(machine);
         MachineSpec inMode = mode == null ? said : said.withMode(mode);
         MachineSpec spec = replay == null ? inMode : inMode.withReplay(replay);

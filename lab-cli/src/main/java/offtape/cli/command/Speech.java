@@ -2,7 +2,6 @@ package offtape.cli.command;
 
 import java.math.BigDecimal;
 import java.util.Locale;
-import java.util.stream.Stream;
 import offtape.cli.terminal.Terminal;
 import offtape.core.text.Phrases;
 import offtape.core.unit.Digits;
@@ -20,16 +19,9 @@ final class Speech {
         this.phrases = phrases;
     }
 
-    /**
-     * The language of a terminal.
-     *
-     * @param subjects the bundles beside this class that are spoken from; a key begins with the
-     *     name of its bundle
-     */
-    static Speech of(Terminal terminal, String... subjects) {
-        String[] bundles =
-                Stream.concat(Stream.of("figures"), Stream.of(subjects)).toArray(String[]::new);
-        return new Speech(terminal.phrases(Speech.class, bundles));
+    /** The language of a terminal. */
+    static Speech of(Terminal terminal) {
+        return new Speech(terminal.phrases(Speech.class));
     }
 
     /** A text; numbers among the arguments are written as the language does. */

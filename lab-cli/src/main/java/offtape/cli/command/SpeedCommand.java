@@ -118,7 +118,7 @@ final class SpeedCommand implements Callable<Integer> {
         }
         TransportDescription parts = TransportDescription.fromJson(transport);
         if (tapeSpeed == null && parts.tapeSpeedMmPerS() == null) {
-            terminal.message(Speech.of(terminal, "speed").say("speed.no-tape-speed", transport));
+            terminal.message(Speech.of(terminal).say("speed.no-tape-speed", transport));
         }
         return parts;
     }

@@ -23,7 +23,7 @@ final class SpeedWords {
 
     /** The words spoken on a terminal. */
     SpeedWords(Terminal terminal) {
-        this.speech = Speech.of(terminal, "speed");
+        this.speech = Speech.of(terminal);
     }
 
     List<String> lines(Speed s) {

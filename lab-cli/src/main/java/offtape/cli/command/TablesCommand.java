@@ -43,7 +43,7 @@ final class TablesCommand implements Callable<Integer> {
             file.write(ReportWriter.workbook(results));
             file.commit();
         }
-        common.terminal().message("Tables: " + out);
+        common.terminal().message(Speech.of(common.terminal()).say("session.tables", out));
         return ExitCodes.DONE;
     }
 }

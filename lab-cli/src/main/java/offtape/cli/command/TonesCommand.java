@@ -114,8 +114,7 @@ final class TonesCommand implements Callable<Integer> {
             form.write(ToneList.template().getBytes(StandardCharsets.UTF_8));
             form.commit();
         }
-        common.terminal()
-                .message(Speech.of(common.terminal(), "tones").say("tones.template", listTemplate));
+        common.terminal().message(Speech.of(common.terminal()).say("tones.template", listTemplate));
     }
 
     private void read(double to) {
@@ -137,8 +136,7 @@ final class TonesCommand implements Callable<Integer> {
                 folder.commit();
                 print(reading);
                 terminal.message(
-                        Speech.of(terminal, "tones")
-                                .say("tones.report", out.resolve(TapeFiles.REPORT)));
+                        Speech.of(terminal).say("tones.report", out.resolve(TapeFiles.REPORT)));
             }
         }
     }

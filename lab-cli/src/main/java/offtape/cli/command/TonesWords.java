@@ -19,7 +19,7 @@ final class TonesWords {
 
     /** The words spoken on a terminal. */
     TonesWords(Terminal terminal) {
-        this.speech = Speech.of(terminal, "tones");
+        this.speech = Speech.of(terminal);
     }
 
     List<String> lines(TapeReading r) {

@@ -21,7 +21,7 @@ final class TransferWords implements TransferListener {
 
     TransferWords(Terminal terminal, int all) {
         this.terminal = terminal;
-        this.speech = Speech.of(terminal, "transfer");
+        this.speech = Speech.of(terminal);
         this.all = all;
     }
 

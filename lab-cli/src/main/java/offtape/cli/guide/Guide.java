@@ -51,7 +51,7 @@ public final class Guide {
             Consumer<Path> opener,
             Path place) {
         this.terminal = terminal;
-        this.phrases = terminal.phrases(Guide.class, "guide");
+        this.phrases = terminal.phrases(Guide.class);
         this.layers = layers;
         this.commands = commands;
         this.opener = opener;

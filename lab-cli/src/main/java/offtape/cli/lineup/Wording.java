@@ -1,6 +1,5 @@
 package offtape.cli.lineup;
 
-import java.util.List;
 import offtape.cli.terminal.Terminal;
 import offtape.core.text.Language;
 import offtape.core.text.Phrases;
@@ -11,8 +10,6 @@ import offtape.core.text.Phrases;
  */
 public final class Wording {
 
-    private static final String BUNDLE = "lineup";
-
     private final Phrases phrases;
 
     private Wording(Phrases phrases) {
@@ -21,12 +18,12 @@ public final class Wording {
 
     /** The wording of a terminal. */
     public static Wording on(Terminal terminal) {
-        return new Wording(terminal.phrases(Wording.class, BUNDLE));
+        return new Wording(terminal.phrases(Wording.class));
     }
 
     /** The wording of a language. */
     public static Wording in(Language language) {
-        return new Wording(Phrases.of(language, Wording.class, List.of(BUNDLE)));
+        return new Wording(Phrases.of(language, Wording.class));
     }
 
     /** A text; numbers among the arguments are written as the language does. */

@@ -21,7 +21,7 @@ public final class RealignWords {
 
     /** The words spoken on a terminal. */
     public static RealignWords on(Terminal terminal) {
-        return new RealignWords(terminal.phrases(RealignWords.class, "realign"));
+        return new RealignWords(terminal.phrases(RealignWords.class));
     }
 
     /** The lines on one return. */

@@ -107,13 +107,12 @@ public final class Terminal {
     }
 
     /**
-     * What is said on this terminal, by key, from bundles beside a class; read now.
+     * What is said on this terminal, by key, from bundles beside a class.
      *
      * @param near a class in whose package the bundles lie
-     * @param bundles their names, with which their keys begin
      */
-    public synchronized Phrases phrases(Class<?> near, String... bundles) {
-        return Phrases.of(translation(), near, List.of(bundles));
+    public synchronized Phrases phrases(Class<?> near) {
+        return Phrases.of(translation(), near);
     }
 
     /** An English sentence out of results or an exception, in the reader's language. */
@@ -130,7 +129,7 @@ public final class Terminal {
     }
 
     private String own(String key) {
-        return phrases(Terminal.class, "terminal").say(key);
+        return phrases(Terminal.class).say(key);
     }
 
     /** Whether control characters may be used. */

@@ -13,8 +13,7 @@ import org.junit.jupiter.api.Test;
 class SessionWordsTest {
 
     private static SessionWords words() {
-        return new SessionWords(
-                Phrases.of(Language.ENGLISH, SessionWords.class, List.of("realign")));
+        return new SessionWords(Phrases.of(Language.ENGLISH, SessionWords.class));
     }
 
     /**
