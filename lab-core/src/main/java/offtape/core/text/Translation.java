@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
@@ -28,6 +29,7 @@ public final class Translation {
     private static final List<String> MODULES = List.of("reference", "core", "report", "cli");
 
     private static final Pattern SENTENCE_END = Pattern.compile("(?<=[.!?:;]) (?=\\S)");
+    private static final Pattern ARC_MINUTES = Pattern.compile("\\barc[ \u00a0]min\\b");
     private static final String AND = " and ";
     private static final String OR = " or ";
     private static final String TO = " to ";
@@ -134,7 +136,7 @@ public final class Translation {
             return Optional.of(same);
         }
         if (Amount.is(text)) {
-            return Optional.of(Amount.in(language, text));
+            return Optional.of(amount(text));
         }
         Optional<String> range = range(text);
         if (range.isPresent()) {
@@ -292,7 +294,7 @@ public final class Translation {
             return Optional.of(same);
         }
         if (Amount.is(part)) {
-            return Optional.of(Amount.in(language, part));
+            return Optional.of(amount(part));
         }
         return range(part).or(() -> byPattern(part)).or(() -> atBeginning(part));
     }
@@ -313,7 +315,14 @@ public final class Translation {
             return Optional.empty();
         }
         String word = whole.getOrDefault(TO.strip(), TO.strip());
-        return Optional.of(
-                Amount.in(language, first) + " " + word + " " + Amount.in(language, last));
+        return Optional.of(amount(first) + " " + word + " " + amount(last));
+    }
+
+    /** Numbers as the language writes them, and the one unit that is words. */
+    private String amount(String text) {
+        return ARC_MINUTES
+                .matcher(Amount.in(language, text))
+                .replaceAll(
+                        unit -> Matcher.quoteReplacement(whole.getOrDefault("arc min", unit.group())));
     }
 }
