@@ -25,8 +25,7 @@ public final class Range {
                             name,
                             plain(value),
                             plain(lowest),
-                            plain(highest),
-                            unit));
+                            plain(highest) + " " + unit));
         }
         return value;
     }

@@ -32,6 +32,10 @@ record Fields(JsonNode node, String place, String what) {
         return new UnusableInputException(SAID.say("refused", place, what, fault));
     }
 
+    private UnusableInputException outside(String key, Object least, Object most) {
+        return new UnusableInputException(SAID.say("outside", place, what, key, least, most));
+    }
+
     String text(String key) {
         JsonNode n = node.get(key);
         if (n == null || !n.isTextual() || n.textValue().isBlank()) {
@@ -59,7 +63,7 @@ record Fields(JsonNode node, String place, String what) {
         }
         double value = n.doubleValue();
         if (!(value >= least && value <= most)) {
-            throw refuse(SAID.say("outside", key, least, most));
+            throw outside(key, least, most);
         }
         return (long) value;
     }
@@ -71,7 +75,7 @@ record Fields(JsonNode node, String place, String what) {
         }
         double value = n.doubleValue();
         if (!(value >= least && value <= most)) {
-            throw refuse(SAID.say("outside", key, least, most));
+            throw outside(key, least, most);
         }
         return value;
     }

@@ -138,13 +138,36 @@ public final class Translation {
         if (Amount.is(text)) {
             return Optional.of(amount(text));
         }
-        Optional<String> range = range(text);
-        if (range.isPresent()) {
-            return range;
+        Optional<String> amount = range(text).or(() -> inWords(text));
+        if (amount.isPresent()) {
+            return amount;
         }
         return SENTENCE_END.matcher(text).find()
                 ? Optional.empty()
                 : byPattern(text).or(() -> atBeginning(text));
+    }
+
+    /** An amount whose unit is words. */
+    private Optional<String> inWords(String text) {
+        for (int at = text.indexOf(' '); at >= 0; at = text.indexOf(' ', at + 1)) {
+            String unit = whole.get(text.substring(at + 1));
+            if (unit != null && Amount.is(text.substring(0, at))) {
+                return Optional.of(amount(text.substring(0, at)) + " " + unit);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** What is a clause of several parts in its bundle and was given a full stop when shown. */
+    private Optional<String> clause(String text) {
+        int last = text.length() - 1;
+        if (text.charAt(last) != '.') {
+            return Optional.empty();
+        }
+        String words = text.substring(0, last);
+        return Optional.ofNullable(whole.get(words))
+                .or(() -> byPattern(words))
+                .map(said -> said + ".");
     }
 
     /** A word that has a capital letter only because a sentence begins with it. */
@@ -242,7 +265,9 @@ public final class Translation {
     private Optional<String> run(String[] sentences, int from, int to) {
         String text = String.join(" ", List.of(sentences).subList(from, to));
         String same = whole.get(text);
-        return same != null ? Optional.of(same) : byPattern(text).or(() -> listed(text));
+        return same != null
+                ? Optional.of(same)
+                : byPattern(text).or(() -> listed(text)).or(() -> clause(text));
     }
 
     /** Several things with commas and an {@code and}, if each of them is known. */
@@ -323,6 +348,8 @@ public final class Translation {
         return ARC_MINUTES
                 .matcher(Amount.in(language, text))
                 .replaceAll(
-                        unit -> Matcher.quoteReplacement(whole.getOrDefault("arc min", unit.group())));
+                        unit ->
+                                Matcher.quoteReplacement(
+                                        whole.getOrDefault("arc min", unit.group())));
     }
 }

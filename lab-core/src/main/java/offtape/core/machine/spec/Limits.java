@@ -19,12 +19,11 @@ final class Limits {
         if (!(value >= lowest && value <= highest)) {
             throw new UnusableInputException(
                     SAID.say(
-                            unit.isEmpty() ? "out-of-range" : "out-of-range-unit",
+                            "out-of-range",
                             name,
                             plain(value),
                             plain(lowest),
-                            plain(highest),
-                            unit));
+                            unit.isEmpty() ? plain(highest) : plain(highest) + " " + unit));
         }
         return value;
     }
