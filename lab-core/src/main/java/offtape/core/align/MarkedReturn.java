@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import offtape.core.audio.AudioSource;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /**
  * Finds a marked sound in the recording of its return.
@@ -16,6 +17,8 @@ import offtape.core.fault.UnusableInputException;
  * then come back as they were; elsewhere what is left lies under the path's own noise.
  */
 public final class MarkedReturn {
+
+    private static final Sentences SAID = Sentences.near(MarkedReturn.class);
 
     /** How many standard uncertainties a difference may have and still be none. */
     private static final double COVERAGE = 3;
@@ -99,26 +102,17 @@ public final class MarkedReturn {
 
     private Pair pair(int channel, long latestFrame) {
         long length = sent.frames() - sent.secondMarkFrame();
-        FoundMark first = found(channel, 0, latestFrame + length, "before");
+        FoundMark first = found(channel, 0, latestFrame + length, "no-mark-before");
         long begin = Math.round(first.frame() - length / 2.0) + sent.secondMarkFrame();
         long around =
                 Math.round(AROUND_S * sent.sampleRateHz() + MOST_DRIFT * sent.secondMarkFrame());
         long from = Math.max(begin - around, Math.round(first.frame() + length / 2.0));
-        return new Pair(first, found(channel, from, begin + length + around, "behind"));
+        return new Pair(first, found(channel, from, begin + length + around, "no-mark-behind"));
     }
 
-    private FoundMark found(int channel, long from, long to, String where) {
+    private FoundMark found(int channel, long from, long to, String key) {
         return search.find(recording, channel, from, to, sent.markPeak())
-                .orElseThrow(
-                        () ->
-                                new UnusableInputException(
-                                        "the mark "
-                                                + where
-                                                + " it did not come back on channel "
-                                                + (channel + 1)
-                                                + "; check that the machine is in record and its"
-                                                + " replay head is heard, or allow more delay with"
-                                                + " --tail"));
+                .orElseThrow(() -> new UnusableInputException(SAID.say(key, channel + 1)));
     }
 
     private double told(double step, Pair clock) {

@@ -3,12 +3,15 @@ package offtape.core.audio;
 import java.nio.ByteBuffer;
 import java.util.Optional;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /**
  * Reads the header of an AIFF or AIFF-C file (Apple, "Audio Interchange File Format", 1989 and
  * 1991): linear PCM of 8 to 32 bits, either byte first, or IEEE float of 32 or 64 bits.
  */
 final class AiffReader {
+
+    private static final Sentences SAID = Sentences.near(AiffReader.class);
 
     /** Offset and block size at the beginning of the sound's chunk, in bytes. */
     private static final int SOUND_HEAD = 8;
@@ -34,10 +37,7 @@ final class AiffReader {
         long size =
                 chunk.size() == 0 || chunk.size() == Chunk.NO_SIZE ? Long.MAX_VALUE : chunk.size();
         if (offset > size || skipped > 0 && chunk.body() + offset > file.size()) {
-            throw new UnusableInputException(
-                    file.path()
-                            + " is a damaged or cut AIFF file: its sound ('SSND') begins beyond its"
-                            + " end. Export or copy the recording again.");
+            throw new UnusableInputException(SAID.say("aiff.sound-beyond-end", file.path()));
         }
         return new SoundPlace(chunk, offset, bytes(size, offset, common), AiffScan.ORDER);
     }

@@ -3,9 +3,12 @@ package offtape.core.audio;
 import java.nio.ByteOrder;
 import java.util.Set;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /** Finds the chunks that matter in an AIFF or AIFF-C file, in whichever order they come. */
 final class AiffScan {
+
+    private static final Sentences SAID = Sentences.near(AiffScan.class);
 
     /** Which byte of a number comes first. */
     static final ByteOrder ORDER = ByteOrder.BIG_ENDIAN;
@@ -50,10 +53,10 @@ final class AiffScan {
     private Found found() {
         if (common == null || sound == null) {
             throw new UnusableInputException(
-                    file.path()
-                            + " is a damaged or cut AIFF file: "
-                            + (common == null ? "the format ('COMM')" : "the sound ('SSND')")
-                            + " was not found in it. Export or copy the recording again.");
+                    SAID.say(
+                            "aiff.not-found",
+                            file.path(),
+                            SAID.say(common == null ? "aiff.the-format" : "aiff.the-sound")));
         }
         return new Found(common, sound);
     }

@@ -3,9 +3,9 @@ package offtape.core.audio;
 import java.nio.ByteBuffer;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /**
  * An audio file open for reading, whatever its kind. Opened by {@link AudioFiles#open}.
@@ -14,6 +14,8 @@ import offtape.core.fault.UnusableInputException;
  * in memory does not depend on the file's length. Reading from several threads at once is safe.
  */
 public final class AudioFile implements AudioSource {
+
+    private static final Sentences SAID = Sentences.near(AudioFile.class);
 
     private static final int BUFFER_BYTES = 1 << 16;
 
@@ -136,13 +138,7 @@ public final class AudioFile implements AudioSource {
 
     private UnusableInputException notFinite(long frame, int channel) {
         return new UnusableInputException(
-                String.format(
-                        Locale.ROOT,
-                        "%s holds a sample that is not a finite number at %.3f s in channel %d."
-                                + " Export the recording again, without plug-ins, or as 24-bit WAV.",
-                        path,
-                        (double) frame / sampleRateHz(),
-                        channel + 1));
+                SAID.say("not-finite", path, (double) frame / sampleRateHz(), channel + 1));
     }
 
     @Override

@@ -3,9 +3,12 @@ package offtape.core.audio;
 import java.nio.ByteBuffer;
 import java.nio.file.Path;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /** Opens audio files. What a file is, its content says and not its name. */
 public final class AudioFiles {
+
+    private static final Sentences SAID = Sentences.near(AudioFiles.class);
 
     private AudioFiles() {}
 
@@ -31,15 +34,11 @@ public final class AudioFiles {
     private static AudioFile read(FileBytes file) {
         if (file.size() == 0) {
             throw new UnusableInputException(
-                    file.path() + " is empty. Export or copy the recording again.");
+                    SAID.say("empty", file.path()) + " " + SAID.say("copy-again"));
         }
         ByteBuffer head = file.peek(0, ForeignKind.LOOKED_AT);
         if (head.remaining() < ChunkWalk.FILE_HEAD) {
-            throw new UnusableInputException(
-                    file.path()
-                            + " is only "
-                            + file.size()
-                            + " bytes long and no sound file. Export or copy the recording again.");
+            throw new UnusableInputException(SAID.say("too-short", file.path(), file.size()));
         }
         ByteBuffer start = head.duplicate();
         String outer = Chunk.fourCharacters(start);
@@ -56,9 +55,9 @@ public final class AudioFiles {
             return FlacReader.read(file, stream);
         }
         throw new UnusableInputException(
-                file.path()
-                        + " is "
-                        + ForeignKind.of(head).orElse("no WAV, AIFF or FLAC file")
-                        + ". Export the recording as WAV and name that file.");
+                SAID.say(
+                        "foreign",
+                        file.path(),
+                        ForeignKind.of(head).orElse(SAID.say("kind.unknown"))));
     }
 }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import offtape.core.text.Sentences;
 
 /**
  * Which channels of a recording are measured: one or two, counted from 1, the left one first.
@@ -11,6 +12,8 @@ import java.util.stream.Collectors;
  * @param numbers one or two different numbers, each 1 or more
  */
 public record ChannelChoice(List<Integer> numbers) {
+
+    private static final Sentences SAID = Sentences.near(ChannelChoice.class);
 
     private static final Pattern FORM = Pattern.compile("[1-9]\\d{0,3}(,[1-9]\\d{0,3})?");
 
@@ -24,12 +27,10 @@ public record ChannelChoice(List<Integer> numbers) {
         numbers = List.copyOf(numbers);
         boolean isCounted = numbers.stream().allMatch(n -> n >= 1);
         if (numbers.isEmpty() || numbers.size() > 2 || !isCounted) {
-            throw new IllegalArgumentException(
-                    "channels are one or two numbers counted from 1, such as 3,4 or 2");
+            throw new IllegalArgumentException(SAID.say("channels.form"));
         }
         if (numbers.stream().distinct().count() < numbers.size()) {
-            throw new IllegalArgumentException(
-                    "channel " + numbers.get(0) + " cannot be left and right at once");
+            throw new IllegalArgumentException(SAID.say("channels.same", numbers.get(0)));
         }
     }
 
@@ -40,11 +41,7 @@ public record ChannelChoice(List<Integer> numbers) {
      */
     public static ChannelChoice parse(String text) {
         if (!FORM.matcher(text).matches()) {
-            throw new IllegalArgumentException(
-                    "\""
-                            + text
-                            + "\" does not name channels; write one or two numbers counted from 1,"
-                            + " such as 3,4 or 2");
+            throw new IllegalArgumentException(SAID.say("channels.not-named", text));
         }
         return new ChannelChoice(Arrays.stream(text.split(",")).map(Integer::valueOf).toList());
     }
@@ -72,11 +69,9 @@ public record ChannelChoice(List<Integer> numbers) {
         for (int number : numbers) {
             if (number > has) {
                 throw new IllegalArgumentException(
-                        recording.name()
-                                + " has "
-                                + (has == 1 ? "one channel only" : has + " channels")
-                                + "; there is no channel "
-                                + number);
+                        has == 1
+                                ? SAID.say("channels.one-only", recording.name(), number)
+                                : SAID.say("channels.too-few", recording.name(), has, number));
             }
         }
         return new ChosenChannels(recording, numbers, true);

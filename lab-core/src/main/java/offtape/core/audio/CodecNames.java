@@ -2,9 +2,12 @@ package offtape.core.audio;
 
 import java.util.Locale;
 import java.util.Map;
+import offtape.core.text.Sentences;
 
 /** Words for the coding tags of compressed WAV files (registered tags, RFC 2361). */
 final class CodecNames {
+
+    private static final Sentences SAID = Sentences.near(CodecNames.class);
 
     private static final Map<Integer, String> WORDS =
             Map.ofEntries(
@@ -27,8 +30,10 @@ final class CodecNames {
 
     /** The name of a coding with its tag, or the tag alone if it is not known. */
     static String of(int tag) {
-        String number = String.format(Locale.ROOT, "tag 0x%04X", tag);
+        String number = String.format(Locale.ROOT, "0x%04X", tag);
         String name = WORDS.get(tag);
-        return name == null ? number : name + " (" + number + ")";
+        return name == null
+                ? SAID.say("codec.tag", number)
+                : SAID.say("codec.name-and-tag", name, number);
     }
 }

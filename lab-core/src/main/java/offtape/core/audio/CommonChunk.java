@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.util.Map;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /**
  * The {@code COMM} chunk of an AIFF or AIFF-C file, checked.
@@ -12,6 +13,8 @@ import offtape.core.fault.UnusableInputException;
  * @param frames stated length; 0 also if the header was left unfinished
  */
 record CommonChunk(SoundFormat format, long frames) {
+
+    private static final Sentences SAID = Sentences.near(CommonChunk.class);
 
     private static final int SHORTEST = 18;
     private static final int WITH_CODING = 22;
@@ -39,12 +42,10 @@ record CommonChunk(SoundFormat format, long frames) {
         int there = (int) Math.min(chunk.size(), WITH_CODING);
         ByteBuffer body = file.peek(chunk.body(), there).order(AiffScan.ORDER);
         FormatCheck check = new FormatCheck(file.path());
-        check.require(body.remaining() >= SHORTEST, "its format ('COMM') is too short");
+        check.require(body.remaining() >= SHORTEST, SAID.say("comm-too-short"));
         int channels = check.channels(body.getShort(0) & 0xFFFF);
         double rate = ExtendedFloat.at(body, 8);
-        check.require(
-                rate == Math.rint(rate),
-                "its header states a sample rate of " + rate + " Hz, which is no whole number");
+        check.require(rate == Math.rint(rate), SAID.say("rate.broken", rate));
         int rateHz = check.sampleRateHz((long) rate);
         SampleCoding coding = coding(check, name(body), body.getShort(6) & 0xFFFF);
         SoundFormat format = new SoundFormat(rateHz, channels, coding);
@@ -66,7 +67,7 @@ record CommonChunk(SoundFormat format, long frames) {
             case "fl32", "FL32" -> SampleCoding.floating(32, ByteOrder.BIG_ENDIAN);
             case "fl64", "FL64" -> SampleCoding.floating(64, ByteOrder.BIG_ENDIAN);
             case "raw " -> new SampleCoding(SampleCoding.Kind.UNSIGNED, ByteOrder.BIG_ENDIAN, 1, 8);
-            default -> throw check.refusal("its sound is compressed: " + compressed(name));
+            default -> throw check.refusal(SAID.say("compressed", compressed(name)));
         };
     }
 

@@ -3,12 +3,15 @@ package offtape.core.audio;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import offtape.core.text.Sentences;
 
 /**
  * How much sound there really is: what the header states where that can be believed, else what the
  * file holds, as after a recorder that crashed before it could complete the header.
  */
 final class DataExtent {
+
+    private static final Sentences SAID = Sentences.near(DataExtent.class);
 
     private final FileBytes file;
     private final SoundPlace sound;
@@ -25,10 +28,10 @@ final class DataExtent {
         long bytes = bytes();
         this.frames = bytes / format.frameBytes();
         if (bytes % format.frameBytes() != 0) {
-            notes.add("the sound ends within a frame; the incomplete last frame is left out");
+            notes.add(SAID.say("note.within-frame"));
         }
         if (bytes == 0) {
-            notes.add("the file holds a header but no sound");
+            notes.add(SAID.say("note.no-sound"));
         }
     }
 
@@ -45,28 +48,15 @@ final class DataExtent {
     private long bytes() {
         long stated = sound.statedBytes();
         if (isUnfinished(stated)) {
-            notes.add(
-                    "the header was left unfinished and does not state the length; all "
-                            + seconds(held)
-                            + " that the file holds are used");
+            notes.add(SAID.say("note.unfinished", seconds(held)));
             return held;
         }
         if (stated > held) {
-            notes.add(
-                    "the header states more sound than the file holds ("
-                            + seconds(stated)
-                            + " stated, "
-                            + seconds(held)
-                            + " there); the recording is cut short or was not finished, and what"
-                            + " is there is used");
+            notes.add(SAID.say("note.cut-short", seconds(stated), seconds(held)));
             return held;
         }
         if (!sound.isFollowedByChunks(file, stated)) {
-            notes.add(
-                    "after the stated "
-                            + seconds(stated)
-                            + " of sound the file goes on with something else, which is not used;"
-                            + " if the recording should be longer, export it again");
+            notes.add(SAID.say("note.goes-on", seconds(stated)));
         }
         return stated;
     }

@@ -9,12 +9,15 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.output.DiskTrouble;
+import offtape.core.text.Sentences;
 
 /**
  * A temporary file for decoded sound. The system takes it away when it is closed and also when the
  * process ends in any other way: where that is possible it has no name from the beginning.
  */
 final class DecodedCopy implements Closeable {
+
+    private static final Sentences SAID = Sentences.near(DecodedCopy.class);
 
     /** So much is left free on the disk, since other programs need it too. */
     private static final long RESERVE_BYTES = 64L << 20;
@@ -55,14 +58,7 @@ final class DecodedCopy implements Closeable {
 
     private static UnusableInputException refused(
             Path original, Path place, String why, IOException trouble) {
-        return new UnusableInputException(
-                original
-                        + " has to be decoded into a temporary file in "
-                        + place
-                        + ", which failed: "
-                        + why
-                        + ". A WAV file needs no such room.",
-                trouble);
+        return new UnusableInputException(SAID.say("decode-failed", original, place, why), trouble);
     }
 
     /** Adds bytes at the end. */
@@ -84,8 +80,7 @@ final class DecodedCopy implements Closeable {
         }
         checkedAt = written;
         if (Files.getFileStore(place).getUsableSpace() < RESERVE_BYTES) {
-            throw refused(
-                    original, place, "the disk is full; make room or choose another disk", null);
+            throw refused(original, place, SAID.say("disk-full"), null);
         }
     }
 

@@ -10,9 +10,12 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.output.DiskTrouble;
+import offtape.core.text.Sentences;
 
 /** The bytes of a file, read at any place and from any thread. */
 final class FileBytes implements Closeable {
+
+    private static final Sentences SAID = Sentences.near(FileBytes.class);
 
     private final Path path;
     private final FileChannel channel;
@@ -26,16 +29,13 @@ final class FileBytes implements Closeable {
 
     static FileBytes open(Path path) {
         if (Files.isDirectory(path)) {
-            throw new UnusableInputException(
-                    path + " is a folder. Name the sound file inside it that is meant.");
+            throw new UnusableInputException(SAID.say("is-folder", path));
         }
         if (!Files.exists(path)) {
-            throw new UnusableInputException(
-                    "There is no file " + path + ". Check the name and the folder.");
+            throw new UnusableInputException(SAID.say("no-file", path));
         }
         if (!Files.isRegularFile(path)) {
-            throw new UnusableInputException(
-                    path + " is a device or pipe and not a file. Save the sound as a WAV file.");
+            throw new UnusableInputException(SAID.say("is-device", path));
         }
         try {
             FileChannel channel = FileChannel.open(path, StandardOpenOption.READ);
@@ -52,7 +52,7 @@ final class FileBytes implements Closeable {
 
     private static UnusableInputException unreadable(Path path, IOException trouble) {
         return new UnusableInputException(
-                path + " cannot be read: " + DiskTrouble.words(trouble) + ".", trouble);
+                SAID.say("unreadable", path, DiskTrouble.words(trouble)), trouble);
     }
 
     Path path() {
@@ -85,10 +85,7 @@ final class FileBytes implements Closeable {
         try {
             while (into.hasRemaining()) {
                 if (channel.read(into, position + into.position()) < 0) {
-                    throw new UnusableInputException(
-                            path
-                                    + " has become shorter while it was read. Wait until it is"
-                                    + " finished and start again.");
+                    throw new UnusableInputException(SAID.say("became-shorter", path));
                 }
             }
         } catch (IOException e) {

@@ -8,9 +8,12 @@ import offtape.core.audio.flac.FlacDecoder;
 import offtape.core.audio.flac.FlacFault;
 import offtape.core.audio.flac.StreamInfo;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /** Reads a FLAC file: decodes it once, so that its sound can then be read from any place. */
 final class FlacReader {
+
+    private static final Sentences SAID = Sentences.near(FlacReader.class);
 
     private static final int TAG_HEAD = 10;
     private static final int TAG_FOOT_FLAG = 0x10;
@@ -77,11 +80,7 @@ final class FlacReader {
             return FlacDecoder.open(supply(file, start));
         } catch (FlacFault e) {
             throw new UnusableInputException(
-                    file.path()
-                            + " is a damaged or cut FLAC file: "
-                            + e.getMessage()
-                            + ". Export or copy the recording again.",
-                    e);
+                    SAID.say("flac.unusable", file.path(), e.getMessage()), e);
         }
     }
 

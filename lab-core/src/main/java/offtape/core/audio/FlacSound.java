@@ -13,9 +13,12 @@ import offtape.core.audio.flac.FlacDecoder;
 import offtape.core.audio.flac.FlacFault;
 import offtape.core.audio.flac.StreamInfo;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /** The sound of a FLAC stream on its way into a copy, with its checksum. */
 final class FlacSound {
+
+    private static final Sentences SAID = Sentences.near(FlacSound.class);
 
     private final Path path;
     private final FlacDecoder decoder;
@@ -72,12 +75,7 @@ final class FlacSound {
 
     private UnusableInputException damaged(FlacFault fault) {
         return new UnusableInputException(
-                path
-                        + " is damaged at "
-                        + seconds(decoder.frames())
-                        + ": "
-                        + fault.getMessage()
-                        + ". Export or copy the recording again.",
+                SAID.say("flac.damaged-at", path, seconds(decoder.frames()), fault.getMessage()),
                 fault);
     }
 
@@ -85,23 +83,15 @@ final class FlacSound {
         long stated = info.frames();
         long there = decoder.frames();
         if (there < stated) {
-            notes.add(
-                    "the header states more sound than the file holds ("
-                            + seconds(stated)
-                            + " stated, "
-                            + seconds(there)
-                            + " there); the recording is cut short or was not finished, and what"
-                            + " is there is used");
+            notes.add(SAID.say("note.cut-short", seconds(stated), seconds(there)));
         } else if (!isWhole) {
-            notes.add("the sound ends within a block; the incomplete last block is left out");
+            notes.add(SAID.say("note.within-block"));
         } else if (!info.md5().isEmpty()
                 && !info.md5().equals(HexFormat.of().formatHex(digest.digest()))) {
-            notes.add(
-                    "the checksum of the whole sound (MD5) does not agree with the one in the"
-                            + " header; copy or export it again");
+            notes.add(SAID.say("note.checksum"));
         }
         if (there == 0) {
-            notes.add("the file holds a header but no sound");
+            notes.add(SAID.say("note.no-sound"));
         }
     }
 

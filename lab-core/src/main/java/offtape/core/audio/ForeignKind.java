@@ -5,9 +5,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import offtape.core.text.Sentences;
 
 /** Names what a file is that is none of the kinds that are read, from its first bytes. */
 final class ForeignKind {
+
+    private static final Sentences SAID = Sentences.near(ForeignKind.class);
 
     /** How many bytes from the beginning are looked at. */
     static final int LOOKED_AT = 256;
@@ -21,24 +24,24 @@ final class ForeignKind {
 
     private static final List<Mark> MARKS =
             List.of(
-                    new Mark(hex("OggS"), "an Ogg file"),
-                    new Mark("........" + hex("ftyp"), "an MPEG-4 file"),
-                    new Mark(hex("caff"), "a Core Audio file"),
-                    new Mark(hex("RIFX"), "a WAV file with its bytes in reverse order (RIFX)"),
-                    new Mark(hex("riff"), "a Wave64 file"),
-                    new Mark(hex("wvpk"), "a WavPack file"),
-                    new Mark(hex(".snd"), "an AU file"),
-                    new Mark(hex("DSD "), "a one-bit (DSD) file"),
-                    new Mark(hex("FRM8"), "a one-bit (DSD) file"),
-                    new Mark(hex("ID3"), "an MP3 file"),
-                    new Mark(hex("%PDF"), "a PDF document"),
-                    new Mark("504b0304", "a ZIP archive"),
-                    new Mark("1f8b", "a gzip archive"),
-                    new Mark("(fffe|feff)", "a text file"),
+                    new Mark(hex("OggS"), SAID.say("kind.ogg")),
+                    new Mark("........" + hex("ftyp"), SAID.say("kind.mpeg4")),
+                    new Mark(hex("caff"), SAID.say("kind.core-audio")),
+                    new Mark(hex("RIFX"), SAID.say("kind.rifx")),
+                    new Mark(hex("riff"), SAID.say("kind.wave64")),
+                    new Mark(hex("wvpk"), SAID.say("kind.wavpack")),
+                    new Mark(hex(".snd"), SAID.say("kind.au")),
+                    new Mark(hex("DSD "), SAID.say("kind.one-bit")),
+                    new Mark(hex("FRM8"), SAID.say("kind.one-bit")),
+                    new Mark(hex("ID3"), SAID.say("kind.mp3")),
+                    new Mark(hex("%PDF"), SAID.say("kind.pdf")),
+                    new Mark("504b0304", SAID.say("kind.zip")),
+                    new Mark("1f8b", SAID.say("kind.gzip")),
+                    new Mark("(fffe|feff)", SAID.say("kind.text")),
                     // frame sync of 11 or 12 bits, then version and layer (ISO/IEC 11172-3,
                     // 13818-7)
-                    new Mark("ff[ef][2-7a-f]", "an MP3 file"),
-                    new Mark("fff[0189]", "an AAC file"));
+                    new Mark("ff[ef][2-7a-f]", SAID.say("kind.mp3")),
+                    new Mark("fff[0189]", SAID.say("kind.aac")));
 
     private ForeignKind() {}
 
@@ -66,8 +69,8 @@ final class ForeignKind {
         }
         String start = new String(bytes, StandardCharsets.ISO_8859_1).strip();
         if (start.startsWith("<")) {
-            return Optional.of("a web page or XML document");
+            return Optional.of(SAID.say("kind.xml"));
         }
-        return Optional.of(start.startsWith("{") ? "a JSON document" : "a text file");
+        return Optional.of(start.startsWith("{") ? SAID.say("kind.json") : SAID.say("kind.text"));
     }
 }

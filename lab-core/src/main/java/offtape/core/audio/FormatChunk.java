@@ -4,9 +4,12 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.util.HexFormat;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /** Reads and checks the {@code fmt } chunk of a WAV file. */
 final class FormatChunk {
+
+    private static final Sentences SAID = Sentences.near(FormatChunk.class);
 
     static final int PCM = 1;
     static final int FLOAT = 3;
@@ -40,16 +43,13 @@ final class FormatChunk {
     }
 
     private SoundFormat read() {
-        check.require(body.remaining() >= SHORTEST, "its format ('fmt ') is too short");
+        check.require(body.remaining() >= SHORTEST, SAID.say("fmt-too-short"));
         int channels = check.channels(word(2));
         int rate = check.sampleRateHz(body.getInt(4) & 0xFFFF_FFFFL);
         SoundFormat format = new SoundFormat(rate, channels, coding(tag()));
         check.require(
                 word(12) == format.frameBytes(),
-                "its header states "
-                        + word(12)
-                        + " bytes a frame, but its samples need "
-                        + format.frameBytes());
+                SAID.say("frame-bytes", word(12), format.frameBytes()));
         return format;
     }
 
@@ -62,22 +62,20 @@ final class FormatChunk {
         if (tag != EXTENSIBLE) {
             return tag;
         }
-        check.require(body.remaining() >= LONGEST, "its extended format ('fmt ') is too short");
+        check.require(body.remaining() >= LONGEST, SAID.say("extended-too-short"));
         byte[] tail = new byte[14];
         body.duplicate().position(26).get(tail);
-        check.require(
-                HexFormat.of().formatHex(tail).equals(TAG_TAIL),
-                "its samples are coded in a way that is not known here");
+        check.require(HexFormat.of().formatHex(tail).equals(TAG_TAIL), SAID.say("unknown-coding"));
         return word(24);
     }
 
     private SampleCoding coding(int tag) {
         int bits = word(14);
         if (tag == FLOAT) {
-            check.require(bits == 32 || bits == 64, "its header states float of " + bits + " bits");
+            check.require(bits == 32 || bits == 64, SAID.say("float-bits", bits));
             return SampleCoding.floating(bits, ByteOrder.LITTLE_ENDIAN);
         }
-        check.require(tag == PCM, "its sound is compressed: " + CodecNames.of(tag));
+        check.require(tag == PCM, SAID.say("compressed", CodecNames.of(tag)));
         int bytes = (check.bits(bits) + 7) / 8;
         // one byte is unsigned: 128 is zero
         SampleCoding.Kind kind = bytes == 1 ? SampleCoding.Kind.UNSIGNED : SampleCoding.Kind.SIGNED;
@@ -89,9 +87,7 @@ final class FormatChunk {
         if (word(0) != EXTENSIBLE || word(18) == 0) {
             return bits;
         }
-        check.require(
-                word(18) <= bits,
-                "its header states " + word(18) + " valid bits in samples of " + bits);
+        check.require(word(18) <= bits, SAID.say("valid-bits", word(18), bits));
         return word(18);
     }
 }

@@ -4,9 +4,12 @@ import java.nio.ByteOrder;
 import java.util.Optional;
 import java.util.Set;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /** Finds the chunks that matter in a RIFF, RF64 or BW64 file and skips all others. */
 final class WavScan {
+
+    private static final Sentences SAID = Sentences.near(WavScan.class);
 
     private static final ByteOrder ORDER = ByteOrder.LITTLE_ENDIAN;
 
@@ -44,9 +47,7 @@ final class WavScan {
         }
         if (data == null) {
             throw unusable(
-                    format == null
-                            ? "neither the format ('fmt ') nor the sound ('data') was found in it"
-                            : "the sound ('data') was not found in it");
+                    format == null ? SAID.say("wav.nothing-found") : SAID.say("wav.no-sound"));
         }
     }
 
@@ -57,8 +58,7 @@ final class WavScan {
             case BroadcastChunk.ID -> note = note.or(() -> BroadcastChunk.read(file, chunk));
             case "data" -> {
                 if (format == null) {
-                    throw unusable(
-                            "the sound ('data') comes without the format ('fmt ') before it");
+                    throw unusable(SAID.say("wav.no-format"));
                 }
                 data = chunk;
             }
@@ -69,11 +69,7 @@ final class WavScan {
     }
 
     private UnusableInputException unusable(String what) {
-        return new UnusableInputException(
-                file.path()
-                        + " is a damaged or cut WAV file: "
-                        + what
-                        + ". Export or copy the recording again.");
+        return new UnusableInputException(SAID.say("wav.unusable", file.path(), what));
     }
 
     /** The forms of file whose chunks are laid out this way. */

@@ -14,6 +14,7 @@ import java.util.Optional;
 import offtape.core.fault.RefusedOutputException;
 import offtape.core.output.DiskTrouble;
 import offtape.core.output.StagedPlace;
+import offtape.core.text.Sentences;
 
 /**
  * Writes a WAV file stretch by stretch; cost in memory does not depend on its length. Beyond 4 GiB
@@ -27,6 +28,8 @@ import offtape.core.output.StagedPlace;
  * bytes. Not for use from several threads at once.
  */
 public final class WavWriter implements Closeable {
+
+    private static final Sentences SAID = Sentences.near(WavWriter.class);
 
     private static final int BUFFER_BYTES = 1 << 16;
 
@@ -98,8 +101,7 @@ public final class WavWriter implements Closeable {
             writer.putHeader();
             return writer;
         } catch (FileAlreadyExistsException e) {
-            throw new RefusedOutputException(
-                    file + " exists already. Choose another name or remove it.", e);
+            throw new RefusedOutputException(SAID.say("exists", file), e);
         } catch (IOException e) {
             throw refused(file, e);
         }
@@ -107,8 +109,7 @@ public final class WavWriter implements Closeable {
 
     private static RefusedOutputException refused(Path file, IOException trouble) {
         return new RefusedOutputException(
-                StagedPlace.of(file) + " cannot be written: " + DiskTrouble.words(trouble) + ".",
-                trouble);
+                SAID.say("unwritable", StagedPlace.of(file), DiskTrouble.words(trouble)), trouble);
     }
 
     /** Number of frames written so far. */

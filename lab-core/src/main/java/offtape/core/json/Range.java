@@ -1,13 +1,15 @@
 package offtape.core.json;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.text.InertText;
+import offtape.core.text.Sentences;
 
 /** Checks of single members; what they throw is a sentence to which the reader adds the place. */
 public final class Range {
+
+    private static final Sentences SAID = Sentences.near(Range.class);
 
     private static final int MOST_ENTRIES = 32;
 
@@ -18,14 +20,12 @@ public final class Range {
             String name, Double value, double lowest, double highest, String unit) {
         if (value != null && !(value >= lowest && value <= highest)) {
             throw new UnusableInputException(
-                    String.format(
-                            Locale.ROOT,
-                            "\"%s\" is %s; it must lie between %s and %s %s.",
+                    SAID.say(
+                            "out-of-range",
                             name,
                             plain(value),
                             plain(lowest),
-                            plain(highest),
-                            unit));
+                            plain(highest) + " " + unit));
         }
         return value;
     }
@@ -35,10 +35,8 @@ public final class Range {
         if (name == null || name.isBlank()) {
             return otherwise;
         }
-        require(name.length() <= 40, "\"name\" has more than 40 letters.");
-        require(
-                name.codePoints().noneMatch(InertText::isSteering),
-                "\"name\" must be one line of text.");
+        require(name.length() <= 40, SAID.say("name-too-long"));
+        require(name.codePoints().noneMatch(InertText::isSteering), SAID.say("name-not-a-line"));
         return name.strip();
     }
 
@@ -52,12 +50,8 @@ public final class Range {
         if (list == null) {
             return List.of();
         }
-        require(
-                list.size() <= mostEntries,
-                "\"" + name + "\" has more than " + mostEntries + " entries.");
-        require(
-                list.stream().noneMatch(Objects::isNull),
-                "\"" + name + "\" has an empty entry (null).");
+        require(list.size() <= mostEntries, SAID.say("too-many-entries", name, mostEntries));
+        require(list.stream().noneMatch(Objects::isNull), SAID.say("empty-entry", name));
         return List.copyOf(list);
     }
 

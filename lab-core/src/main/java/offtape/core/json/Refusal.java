@@ -7,32 +7,34 @@ import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.exc.InvalidNullException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.text.InertText;
+import offtape.core.text.Sentences;
 
 /** What is wrong with a JSON text, in words. */
 final class Refusal {
+
+    private static final Sentences SAID = Sentences.near(Refusal.class);
 
     private Refusal() {}
 
     static String inWords(JsonProcessingException e) {
         if (any(e, StreamConstraintsException.class::isInstance)) {
-            return "this is nested more deeply, or holds a longer text, name or number, than anything"
-                    + " that belongs here"
-                    + line(e)
-                    + ".";
+            return placed(e, "too-large", "too-large-at");
         }
         if (any(e, Refusal::isDuplicate)) {
-            return "a member is there twice" + line(e) + ".";
+            return placed(e, "twice", "twice-at");
         }
         if (e instanceof UnrecognizedPropertyException unknown) {
             return unknownMember(unknown);
         }
         if (e instanceof InvalidNullException empty) {
             String list = place(empty).replaceFirst("\\[\\d+]$", "");
-            return "\"" + shortened(list) + "\" has an empty entry (null).";
+            return SAID.say("empty-entry", shortened(list));
         }
         if (e instanceof JsonMappingException mapping) {
             String where = shortened(place(mapping));
@@ -42,9 +44,9 @@ final class Refusal {
                     return prefix + refusal.getMessage();
                 }
             }
-            return prefix + "the value is not of the kind that belongs here" + line(e) + ".";
+            return prefix + placed(e, "other-kind", "other-kind-at");
         }
-        return "this is not well-formed JSON" + line(e) + ".";
+        return placed(e, "not-json", "not-json-at");
     }
 
     private static boolean any(Throwable e, Predicate<Throwable> which) {
@@ -60,13 +62,12 @@ final class Refusal {
     private static String unknownMember(UnrecognizedPropertyException e) {
         List<String> known =
                 e.getKnownPropertyIds().stream().map(Object::toString).sorted().toList();
-        return "the member \""
-                + shortened(place(e))
-                + "\" is not known."
-                + Nearest.to(e.getPropertyName(), known)
-                        .map(n -> " Perhaps \"" + n + "\" is meant.")
-                        .orElse("")
-                + known.stream().collect(Collectors.joining(", ", " Known here: ", "."));
+        return Stream.of(
+                        Optional.of(SAID.say("unknown-member", shortened(place(e)))),
+                        Nearest.to(e.getPropertyName(), known).map(n -> SAID.say("perhaps", n)),
+                        Optional.of(SAID.say("known-members", String.join(", ", known))))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(" "));
     }
 
     private static String place(JsonMappingException e) {
@@ -86,8 +87,11 @@ final class Refusal {
         return printable.length() <= 120 ? printable : printable.substring(0, 120) + "…";
     }
 
-    private static String line(JsonProcessingException e) {
+    /** A sentence that names the place in the text, if it is known. */
+    private static String placed(JsonProcessingException e, String placeless, String withPlace) {
         JsonLocation at = e.getLocation();
-        return at == null ? "" : " (line " + at.getLineNr() + ", column " + at.getColumnNr() + ")";
+        return at == null
+                ? SAID.say(placeless)
+                : SAID.say(withPlace, at.getLineNr(), at.getColumnNr());
     }
 }

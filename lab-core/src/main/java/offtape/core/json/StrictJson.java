@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.OptionalInt;
 import offtape.core.fault.BoundedText;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /**
  * Reads and writes one kind of description. Unknown members, members that are there twice, values
@@ -20,6 +21,8 @@ import offtape.core.fault.UnusableInputException;
  * @param <T> record that is the description
  */
 public final class StrictJson<T> {
+
+    private static final Sentences SAID = Sentences.near(StrictJson.class);
 
     /** More than any description that people write needs; larger files are refused unread. */
     private static final int MOST_MEBIBYTES = 1;
@@ -66,17 +69,15 @@ public final class StrictJson<T> {
                     .orElseThrow(
                             () ->
                                     new UnusableInputException(
-                                            file
-                                                    + " is larger than "
-                                                    + what
-                                                    + " can be ("
-                                                    + mostMebibytes
-                                                    + " MiB)."));
+                                            SAID.say(
+                                                    "too-large-a-file",
+                                                    file,
+                                                    what,
+                                                    mostMebibytes)));
         } catch (CharacterCodingException e) {
-            throw new UnusableInputException(file + " is not text in UTF-8.", e);
+            throw new UnusableInputException(SAID.say("not-utf-8", file), e);
         } catch (IOException e) {
-            throw new UnusableInputException(
-                    file + " cannot be read. Check that it is there and may be read.", e);
+            throw new UnusableInputException(SAID.say("unreadable", file), e);
         }
     }
 
@@ -88,12 +89,12 @@ public final class StrictJson<T> {
      */
     public T read(String text, String from) {
         if (text.isBlank()) {
-            throw new UnusableInputException(from + " is empty.");
+            throw new UnusableInputException(SAID.say("empty", from));
         }
         try {
             T value = mapper.readValue(text, type);
             if (value == null) {
-                throw new UnusableInputException(from + " holds no object but null.");
+                throw new UnusableInputException(SAID.say("null", from));
             }
             return value;
         } catch (JsonProcessingException e) {

@@ -5,6 +5,7 @@ import java.util.stream.IntStream;
 import offtape.core.audio.AudioSource;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.machine.spec.MachineSpec;
+import offtape.core.text.Sentences;
 import offtape.core.transport.CaptureMode;
 
 /**
@@ -14,6 +15,8 @@ import offtape.core.transport.CaptureMode;
  * a transport alone (measured on a shared two-core machine, JDK 17).
  */
 public final class MachineRun {
+
+    private static final Sentences SAID = Sentences.near(MachineRun.class);
 
     private final MachineSpec spec;
     private final int programmeRateHz;
@@ -84,10 +87,7 @@ public final class MachineRun {
      */
     public void play(AudioSource audio, FrameSink out) {
         if (audio.sampleRateHz() != programmeRateHz || audio.frames() != programmeFrames) {
-            throw new UnusableInputException(
-                    audio.name()
-                            + " does not belong to its cue sheet: sample rate or length differ."
-                            + " Use the pair that was written together.");
+            throw new UnusableInputException(SAID.say("not-its-sheet", audio.name()));
         }
         new ReturnStream(this, audio).writeAll(out);
     }

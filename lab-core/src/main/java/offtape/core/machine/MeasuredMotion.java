@@ -9,6 +9,7 @@ import java.util.List;
 import offtape.core.fault.BoundedText;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.machine.spec.MotionFileSpec;
+import offtape.core.text.Sentences;
 import offtape.reference.TransportMotion;
 import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
@@ -19,6 +20,8 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
  * its first with a raised cosine, so that neither displacement nor speed jumps.
  */
 final class MeasuredMotion {
+
+    private static final Sentences SAID = Sentences.near(MeasuredMotion.class);
 
     private static final int MOST_BYTES = 64 << 20;
     private static final int FEWEST_ROWS = 20;
@@ -69,15 +72,11 @@ final class MeasuredMotion {
             }
         }
         if (rows.size() < FEWEST_ROWS) {
-            throw new UnusableInputException(
-                    csv + " has " + rows.size() + " rows; a motion needs 20 or more.");
+            throw new UnusableInputException(SAID.say("motion.too-few-rows", csv, rows.size()));
         }
         double[] seconds = rows.stream().mapToDouble(r -> r[0]).toArray();
         if (!(seconds[seconds.length - 1] - seconds[0] >= LEAST_SECONDS)) {
-            throw new UnusableInputException(
-                    csv
-                            + " tells less than 0.1 s of motion, which is too little to be repeated."
-                            + " Check that its first column is in seconds.");
+            throw new UnusableInputException(SAID.say("motion.too-short", csv));
         }
         double[] late = rows.stream().mapToDouble(r -> 1e-6 * r[1]).toArray();
         return new MeasuredMotion(seconds, late, scale);
@@ -129,15 +128,12 @@ final class MeasuredMotion {
         try {
             Path file = Path.of(csv);
             return BoundedText.read(file, MOST_BYTES)
-                    .orElseThrow(() -> new UnusableInputException(csv + " is larger than 64 MiB."))
+                    .orElseThrow(
+                            () -> new UnusableInputException(SAID.say("motion.too-large", csv)))
                     .lines()
                     .toList();
         } catch (IOException | InvalidPathException e) {
-            throw new UnusableInputException(
-                    "The motion file "
-                            + csv
-                            + " cannot be read. Check the member transport.motion.csv.",
-                    e);
+            throw new UnusableInputException(SAID.say("motion.unreadable", csv), e);
         }
     }
 
@@ -153,10 +149,6 @@ final class MeasuredMotion {
         } catch (NumberFormatException | ArrayIndexOutOfBoundsException e) {
             // told below, together with the other ways a row can be wrong
         }
-        throw new UnusableInputException(
-                csv
-                        + ", line "
-                        + number
-                        + ": two numbers were expected, seconds (rising) and microseconds late.");
+        throw new UnusableInputException(SAID.say("motion.row", csv, number));
     }
 }

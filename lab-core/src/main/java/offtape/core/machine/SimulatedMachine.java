@@ -3,12 +3,15 @@ package offtape.core.machine;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.machine.spec.MachineSpec;
 import offtape.core.programme.CueSheet;
+import offtape.core.text.Sentences;
 
 /**
  * A tape machine whose truth is known: the test bench of the measurements. Deterministic: the same
  * description, programme and rates give the same samples, however they are taken.
  */
 public final class SimulatedMachine {
+
+    private static final Sentences SAID = Sentences.near(SimulatedMachine.class);
 
     private static final int LOWEST_RATE_HZ = 8000;
     private static final int HIGHEST_RATE_HZ = 200_000;
@@ -46,22 +49,17 @@ public final class SimulatedMachine {
      */
     public MachineRun run(
             int programmeRateHz, long programmeFrames, double referenceDbfs, int returnRateHz) {
-        checkRate("programme", programmeRateHz);
-        checkRate("return", returnRateHz);
+        checkRate("programme-rate", programmeRateHz);
+        checkRate("return-rate", returnRateHz);
         if (programmeFrames < 1) {
-            throw new UnusableInputException("The programme is empty: there is nothing to play.");
+            throw new UnusableInputException(SAID.say("empty-programme"));
         }
         return new MachineRun(spec, programmeRateHz, programmeFrames, referenceDbfs, returnRateHz);
     }
 
-    private static void checkRate(String what, int rateHz) {
+    private static void checkRate(String key, int rateHz) {
         if (rateHz < LOWEST_RATE_HZ || rateHz > HIGHEST_RATE_HZ) {
-            throw new UnusableInputException(
-                    "The "
-                            + what
-                            + "'s sample rate is "
-                            + rateHz
-                            + " Hz; the simulated machine works from 8000 to 200 000 Hz.");
+            throw new UnusableInputException(SAID.say(key, rateHz));
         }
     }
 }

@@ -1,6 +1,5 @@
 package offtape.core.machine;
 
-import java.util.Locale;
 import java.util.SplittableRandom;
 import offtape.core.dsp.RealFft;
 import offtape.core.fault.UnusableInputException;
@@ -9,6 +8,7 @@ import offtape.core.machine.spec.MachineSpec;
 import offtape.core.machine.spec.RandomBandSpec;
 import offtape.core.machine.spec.ReelSpec;
 import offtape.core.machine.spec.TransportSpec;
+import offtape.core.text.Sentences;
 
 /**
  * Tabulates a transport's motion for one pass. Rates up to 500 Hz share one table of at least 16
@@ -16,6 +16,8 @@ import offtape.core.machine.spec.TransportSpec;
  * error of (2π/16)⁴/384 = 6e-5 of that line at most.
  */
 final class Transport {
+
+    private static final Sentences SAID = Sentences.near(Transport.class);
 
     private static final double LEAST_RATE_HZ = 1600;
     private static final int POINTS_PER_PERIOD = 16;
@@ -77,12 +79,7 @@ final class Transport {
         double points = Math.ceil(seconds * rateHz) + 2;
         if (points > MOST_POINTS) {
             throw new UnusableInputException(
-                    String.format(
-                            Locale.ROOT,
-                            "The programme is too long for this transport: its motion can be"
-                                    + " tabulated for %.0f minutes. Use a shorter programme or"
-                                    + " lines of lower frequency.",
-                            MOST_POINTS / rateHz / 60));
+                    SAID.say("transport.too-long", MOST_POINTS / rateHz / 60));
         }
         return (int) points;
     }
@@ -107,9 +104,7 @@ final class Transport {
 
     private static Motion checked(Motion motion) {
         if (!(motion.largestDeviation() < MOST_DEVIATION)) {
-            throw new UnusableInputException(
-                    "The transport's deviations add up to more than half the tape speed; no tape"
-                            + " machine runs like that. Reduce the members of \"transport\".");
+            throw new UnusableInputException(SAID.say("transport.too-uneven"));
         }
         return motion;
     }
@@ -192,9 +187,7 @@ final class Transport {
                 reel.radiusMm() * reel.radiusMm()
                         + thicknessMm * tapeSpeedMmPerS * seconds / Math.PI;
         if (squared < 1) {
-            throw new UnusableInputException(
-                    "A reel runs empty: transport.reels has a \"radiusMm\" too small for the"
-                            + " programme's length.");
+            throw new UnusableInputException(SAID.say("transport.reel-empty"));
         }
         return Math.sqrt(squared);
     }

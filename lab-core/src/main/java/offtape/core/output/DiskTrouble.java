@@ -5,9 +5,12 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.util.Locale;
+import offtape.core.text.Sentences;
 
 /** Why a file could not be read or written, in words that fit after a colon. */
 public final class DiskTrouble {
+
+    private static final Sentences SAID = Sentences.near(DiskTrouble.class);
 
     private DiskTrouble() {}
 
@@ -20,21 +23,21 @@ public final class DiskTrouble {
     public static String words(IOException trouble) {
         String said = reason(trouble).toLowerCase(Locale.ROOT);
         if (said.contains("no space left") || said.contains("not enough space")) {
-            return "the disk is full; make room or choose another disk";
+            return SAID.say("disk.full");
         }
         if (said.contains("quota")) {
-            return "the disk quota is used up; make room or choose another disk";
+            return SAID.say("disk.quota");
         }
         if (said.contains("read-only")) {
-            return "the disk is read-only; choose another one";
+            return SAID.say("disk.read-only");
         }
         if (trouble instanceof AccessDeniedException) {
-            return "permission is missing; check the rights of the file and its folder";
+            return SAID.say("disk.permission");
         }
         if (trouble instanceof NoSuchFileException) {
-            return "it is no longer there";
+            return SAID.say("disk.gone");
         }
-        return "the system says \"" + reason(trouble) + "\"";
+        return SAID.say("disk.other", reason(trouble));
     }
 
     private static String reason(IOException trouble) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import offtape.core.fault.RefusedOutputException;
+import offtape.core.text.Sentences;
 
 /**
  * The way into a folder's workplace: inside the folder if that is there, else beside its place,
@@ -15,8 +16,10 @@ import offtape.core.fault.RefusedOutputException;
  */
 final class FolderEntrance {
 
+    private static final Sentences SAID = Sentences.near(FolderEntrance.class);
+
     private static final String INSIDE = ".offtape";
-    private static final String INSTEAD = "another --out";
+    private static final String INSTEAD = SAID.say("another-out");
 
     private FolderEntrance() {}
 

@@ -8,9 +8,12 @@ import java.util.Collection;
 import java.util.Optional;
 import java.util.stream.Stream;
 import offtape.core.fault.RefusedOutputException;
+import offtape.core.text.Sentences;
 
 /** Decides whether a folder may be written into. */
 final class FolderGuard {
+
+    private static final Sentences SAID = Sentences.near(FolderGuard.class);
 
     private static final String REMEDY = " Choose another --out or add --force.";
 
@@ -22,12 +25,10 @@ final class FolderGuard {
             return;
         }
         if (!Files.isDirectory(folder)) {
-            throw new RefusedOutputException(
-                    folder + " is a file, and a folder is needed. Choose another --out.");
+            throw new RefusedOutputException(SAID.say("folder.is-file", folder));
         }
         if (!Files.isWritable(folder)) {
-            throw new RefusedOutputException(
-                    folder + " is write-protected. Change its rights or choose another --out.");
+            throw new RefusedOutputException(SAID.say("folder.protected", folder));
         }
         if (!force) {
             checkOurs(folder);
@@ -42,12 +43,7 @@ final class FolderGuard {
                     .ifPresent(
                             name -> {
                                 throw new RefusedOutputException(
-                                        folder
-                                                + " already holds files that were not written by"
-                                                + " this command, such as "
-                                                + name
-                                                + "."
-                                                + REMEDY);
+                                        SAID.say("folder.not-ours", folder, name));
                             });
             return;
         }
@@ -60,10 +56,7 @@ final class FolderGuard {
     }
 
     private static RefusedOutputException changed(Path folder, String name) {
-        return new RefusedOutputException(
-                folder.resolve(name)
-                        + " was changed since it was written, and the change would be lost."
-                        + REMEDY);
+        return new RefusedOutputException(SAID.say("folder.changed", folder.resolve(name)));
     }
 
     private static Optional<String> firstIn(Path folder) {
@@ -87,8 +80,7 @@ final class FolderGuard {
                 continue;
             }
             if (!ours.lists(name)) {
-                throw new RefusedOutputException(
-                        place + " is in the way and was not written by this command." + REMEDY);
+                throw new RefusedOutputException(SAID.say("folder.in-the-way", place));
             }
             if (!ours.holds(folder, name)) {
                 throw changed(folder, name);
@@ -101,20 +93,15 @@ final class FolderGuard {
     private static void checkWay(Path folder, String name) {
         Path place = folder.resolve(name);
         if (Files.isDirectory(place, LinkOption.NOFOLLOW_LINKS)) {
-            throw new RefusedOutputException(
-                    place + " is a folder where a file is to go. Move it or choose another --out.");
+            throw new RefusedOutputException(SAID.say("folder.folder-for-file", place));
         }
         if (Files.exists(place) && !Files.isRegularFile(place) && !Files.isSymbolicLink(place)) {
-            throw new RefusedOutputException(
-                    place + " is a device or pipe where a file is to go. Choose another --out.");
+            throw new RefusedOutputException(SAID.say("folder.device-for-file", place));
         }
         for (Path p = place.getParent(); !p.equals(folder); p = p.getParent()) {
             if (Files.exists(p, LinkOption.NOFOLLOW_LINKS)
                     && !Files.isDirectory(p, LinkOption.NOFOLLOW_LINKS)) {
-                throw new RefusedOutputException(
-                        p
-                                + " is not a folder, and one is needed there. Move it or choose another"
-                                + " --out.");
+                throw new RefusedOutputException(SAID.say("folder.file-for-folder", p));
             }
         }
     }

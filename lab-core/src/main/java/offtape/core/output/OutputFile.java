@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import offtape.core.fault.RefusedOutputException;
+import offtape.core.text.Sentences;
 
 /**
  * One file, with companions beside it if need be, that appears whole or not at all.
@@ -19,6 +20,8 @@ import offtape.core.fault.RefusedOutputException;
  * the file it points at is written.
  */
 public final class OutputFile implements Closeable {
+
+    private static final Sentences SAID = Sentences.near(OutputFile.class);
 
     private final Path file;
     private final List<String> names;
@@ -56,7 +59,7 @@ public final class OutputFile implements Closeable {
                 place,
                 names,
                 force,
-                Workplace.enter(place, place.getParent(), prefix, "another name"));
+                Workplace.enter(place, place.getParent(), prefix, SAID.say("another-name")));
     }
 
     private static void check(Path file, List<String> names, boolean force) {
@@ -67,21 +70,16 @@ public final class OutputFile implements Closeable {
             }
             // a move would put a file in the place of a device such as /dev/null, for everybody
             if (Files.exists(place) && !Files.isRegularFile(place)) {
-                throw new RefusedOutputException(
-                        place
-                                + " is a device or pipe, and a file is to go there. Choose another"
-                                + " name.");
+                throw new RefusedOutputException(SAID.say("file.is-device", place));
             }
             if (!force && Files.exists(place, LinkOption.NOFOLLOW_LINKS)) {
-                throw new RefusedOutputException(
-                        place + " exists already. Choose another name or add --force.");
+                throw new RefusedOutputException(SAID.say("file.exists", place));
             }
         }
     }
 
     private static RefusedOutputException folderInTheWay(Path place) {
-        return new RefusedOutputException(
-                place + " is a folder, and a file is to go there. Choose another name.");
+        return new RefusedOutputException(SAID.say("file.is-folder", place));
     }
 
     /** The place where the file will appear, absolute and without links. */

@@ -9,12 +9,15 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /**
  * SHA-256 (FIPS 180-4) of a text or a file, which is read in pieces, so that its length costs no
  * memory.
  */
 public final class Sha256 {
+
+    private static final Sentences SAID = Sentences.near(Sha256.class);
 
     private static final int PIECE_BYTES = 1 << 16;
 
@@ -34,8 +37,7 @@ public final class Sha256 {
                 digest.update(piece, 0, n);
             }
         } catch (IOException e) {
-            throw new UnusableInputException(
-                    file + " cannot be read: " + DiskTrouble.words(e) + ".", e);
+            throw new UnusableInputException(SAID.say("unreadable", file, DiskTrouble.words(e)), e);
         }
         return HexFormat.of().formatHex(digest.digest());
     }

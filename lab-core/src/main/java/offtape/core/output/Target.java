@@ -5,9 +5,12 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import offtape.core.fault.RefusedOutputException;
+import offtape.core.text.Sentences;
 
 /** The place an output goes, seen through symbolic links. */
 final class Target {
+
+    private static final Sentences SAID = Sentences.near(Target.class);
 
     private Target() {}
 
@@ -22,19 +25,11 @@ final class Target {
         try {
             Path real = there.toRealPath();
             if (!there.equals(absolute) && !Files.isDirectory(real)) {
-                throw new RefusedOutputException(
-                        named
-                                + " cannot be made because "
-                                + there
-                                + " is a file and not a folder. Choose another --out.");
+                throw new RefusedOutputException(SAID.say("way-is-file", named, there));
             }
             return real.resolve(there.relativize(absolute)).normalize();
         } catch (IOException e) {
-            throw new RefusedOutputException(
-                    there
-                            + " is a link that leads nowhere. Remove it or choose another"
-                            + " --out.",
-                    e);
+            throw new RefusedOutputException(SAID.say("dead-link", there), e);
         }
     }
 

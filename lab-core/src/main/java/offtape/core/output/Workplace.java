@@ -10,12 +10,15 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import offtape.core.fault.RefusedOutputException;
+import offtape.core.text.Sentences;
 
 /**
  * A hidden folder on the target's own file system in which outputs are made before they are moved
  * into place, and the lock that keeps a second run out of it. Only its owner can look into it.
  */
 final class Workplace {
+
+    private static final Sentences SAID = Sentences.near(Workplace.class);
 
     private static final String LOCK = "-lock";
     static final String STAGING = "-staging";
@@ -100,12 +103,7 @@ final class Workplace {
     }
 
     private static RefusedOutputException busy(Path target, String instead) {
-        return new RefusedOutputException(
-                "Another run is just writing "
-                        + target
-                        + ". Wait until it has finished or choose "
-                        + instead
-                        + ".");
+        return new RefusedOutputException(SAID.say("busy", target, instead));
     }
 
     private static void retreat(OutputLock lock, MadeFolders above, Exception why) {
@@ -121,7 +119,7 @@ final class Workplace {
 
     static RefusedOutputException unwritable(Path target, IOException trouble) {
         return new RefusedOutputException(
-                target + " cannot be written: " + DiskTrouble.words(trouble) + ".", trouble);
+                SAID.say("unwritable", target, DiskTrouble.words(trouble)), trouble);
     }
 
     /** Where new files are made. */
@@ -154,13 +152,13 @@ final class Workplace {
             return leftBehind();
         }
         above.keep();
-        return "What was made is kept in " + kept + ".";
+        return SAID.say("kept", kept);
     }
 
     private String rescueAll(Path kept) {
         try {
             Files.move(folder, kept, StandardCopyOption.ATOMIC_MOVE);
-            return "What was made (new) and some files from before (old) are kept in " + kept + ".";
+            return SAID.say("kept-all", kept);
         } catch (IOException e) {
             return leftBehind();
         }
@@ -168,7 +166,7 @@ final class Workplace {
 
     private String leftBehind() {
         leftBehind = true;
-        return "What was made lies in " + folder + "; move it from there before the next run.";
+        return SAID.say("left-behind", folder);
     }
 
     /** Takes everything away again, also the folders made on the way if they are still empty. */

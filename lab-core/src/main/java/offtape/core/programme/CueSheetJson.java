@@ -14,12 +14,15 @@ import java.util.Set;
 import offtape.core.fault.BoundedText;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.json.BoundedJson;
+import offtape.core.text.Sentences;
 
 /**
  * Reads cue sheets ({@code programme.json}). Unknown keys are passed over; whatever is needed and
  * missing, of the wrong type or out of range is refused in words that name the place.
  */
 public final class CueSheetJson {
+
+    private static final Sentences SAID = Sentences.near(CueSheetJson.class);
 
     private static final int LARGEST_FILE_BYTES = 4 << 20;
     private static final int MOST_CUES = 10_000;
@@ -41,16 +44,9 @@ public final class CueSheetJson {
                             .orElseThrow(
                                     () ->
                                             new UnusableInputException(
-                                                    file
-                                                            + " is too large for a cue sheet (over 4 MB). Give the folder that"
-                                                            + " \"offtape prepare\" wrote."));
+                                                    SAID.say("sheet.too-large", file)));
         } catch (IOException e) {
-            throw new UnusableInputException(
-                    "The cue sheet "
-                            + file
-                            + " cannot be read. Give the folder that \"offtape prepare\" wrote, with"
-                            + " programme.json and programme.wav in it.",
-                    e);
+            throw new UnusableInputException(SAID.say("sheet.unreadable", file), e);
         }
         // Some editors put a byte order mark first.
         return parse(text.startsWith("\uFEFF") ? text.substring(1) : text, file.toString());
@@ -67,27 +63,19 @@ public final class CueSheetJson {
         try {
             root = MAPPER.readTree(text);
         } catch (StreamConstraintsException e) {
-            throw new UnusableInputException(
-                    place
-                            + " is nested more deeply, or holds a longer text or number, than any"
-                            + " cue sheet. Write the programme again with \"offtape prepare\".",
-                    e);
+            throw new UnusableInputException(SAID.say("sheet.too-deep", place), e);
         } catch (JsonProcessingException e) {
             throw new UnusableInputException(
-                    place
-                            + " is not valid JSON"
-                            + (e.getLocation() == null
-                                    ? ""
-                                    : " (line " + e.getLocation().getLineNr() + ")")
-                            + ". Write the programme again with \"offtape prepare\".",
+                    e.getLocation() == null
+                            ? SAID.say("not-json", place)
+                            : SAID.say("not-json-at", place, e.getLocation().getLineNr()),
                     e);
         }
-        Fields top = new Fields(root, place, "the cue sheet");
+        Fields top = new Fields(root, place, SAID.say("what.sheet"));
         top.requireText("format", "offtape-programme");
         long version = top.whole("version", 0, Integer.MAX_VALUE);
         if (version != 1) {
-            throw top.refuse(
-                    "version " + version + " is not known to this release; it reads version 1");
+            throw top.refuse(SAID.say("version-unknown", version));
         }
         int rate = (int) top.whole("sampleRate", 8_000, 768_000);
         long frames = top.whole("frames", 1, 1L << 40);
@@ -95,9 +83,13 @@ public final class CueSheetJson {
         List<Cue> cues = new ArrayList<>();
         Set<String> ids = new HashSet<>();
         for (JsonNode node : top.list("cues", MOST_CUES)) {
-            Cue cue = cue(new Fields(node, place, "cue " + (cues.size() + 1)), frames, rate);
+            Cue cue =
+                    cue(
+                            new Fields(node, place, SAID.say("what.cue-number", (cues.size() + 1))),
+                            frames,
+                            rate);
             if (!ids.add(cue.id())) {
-                throw top.refuse("two cues have the id \"" + cue.id() + "\"");
+                throw top.refuse(SAID.say("id-twice", cue.id()));
             }
             cues.add(cue);
         }
@@ -113,7 +105,7 @@ public final class CueSheetJson {
 
     private static Cue cue(Fields f, long programmeFrames, int rate) {
         String id = f.text("id");
-        f = f.named("cue \"" + id + "\"");
+        f = f.named(SAID.say("what.cue", id));
         String kind = f.text("kind");
         ChannelSet channels = f.channels();
         long start = f.whole("startFrame", 0, programmeFrames - 1);
@@ -134,7 +126,7 @@ public final class CueSheetJson {
                 double from = f.number("startHz", 0.1, nyquist);
                 double to = f.number("endHz", 0.1, nyquist);
                 if (!(to > from)) {
-                    throw f.refuse("endHz must be above startHz");
+                    throw f.refuse(SAID.say("end-below-start"));
                 }
                 yield new Cue.Sweep(
                         id, channels, start, frames, from, to, f.number("levelDb", -140, 80));
@@ -147,25 +139,21 @@ public final class CueSheetJson {
                             frames,
                             f.number("frequencyHz", 1, nyquist),
                             steps(f, start, frames));
-            default ->
-                    throw f.refuse(
-                            "kind \""
-                                    + kind
-                                    + "\" is not known; marker, tone, sweep, ladder and"
-                                    + " silence are");
+            default -> throw f.refuse(SAID.say("kind-unknown", kind));
         };
     }
 
     private static List<Cue.Step> steps(Fields f, long cueStart, long cueFrames) {
         List<Cue.Step> steps = new ArrayList<>();
         for (JsonNode node : f.list("steps", 1000)) {
-            Fields s = new Fields(node, f.place(), f.what() + ", step " + (steps.size() + 1));
+            Fields s =
+                    new Fields(node, f.place(), SAID.say("step", f.text("id"), steps.size() + 1));
             long start = s.whole("startFrame", cueStart, cueStart + cueFrames - 1);
             long frames = s.whole("frames", 1, cueStart + cueFrames - start);
             steps.add(new Cue.Step(start, frames, s.number("levelDb", -140, 80)));
         }
         if (steps.isEmpty()) {
-            throw f.refuse("steps is empty");
+            throw f.refuse(SAID.say("steps-empty"));
         }
         return steps;
     }

@@ -1,9 +1,9 @@
 package offtape.core.programme;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.util.Locale;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.text.InertText;
+import offtape.core.text.Sentences;
 
 /**
  * Checked reading of one JSON object of a cue sheet.
@@ -14,16 +14,13 @@ import offtape.core.text.InertText;
  */
 record Fields(JsonNode node, String place, String what) {
 
+    private static final Sentences SAID = Sentences.near(Fields.class);
+
     private static final int LONGEST_TEXT = 100;
 
     Fields {
         if (node == null || !node.isObject()) {
-            throw new UnusableInputException(
-                    place
-                            + ": "
-                            + what
-                            + " is not a JSON object. Write the programme again with"
-                            + " \"offtape prepare\".");
+            throw new UnusableInputException(SAID.say("not-object", place, what));
         }
     }
 
@@ -32,29 +29,22 @@ record Fields(JsonNode node, String place, String what) {
     }
 
     UnusableInputException refuse(String fault) {
-        return new UnusableInputException(
-                place
-                        + ", "
-                        + what
-                        + ": "
-                        + fault
-                        + ". Correct the cue sheet or write the programme"
-                        + " again with \"offtape prepare\".");
+        return new UnusableInputException(SAID.say("refused", place, what, fault));
+    }
+
+    private UnusableInputException outside(String key, Object least, Object most) {
+        return new UnusableInputException(SAID.say("outside", place, what, key, least, most));
     }
 
     String text(String key) {
         JsonNode n = node.get(key);
         if (n == null || !n.isTextual() || n.textValue().isBlank()) {
-            throw refuse(key + " is missing or not a text");
+            throw refuse(SAID.say("not-text", key));
         }
         String text = n.textValue();
         // Texts are repeated in messages, where they must not steer a terminal or fill it.
         if (text.length() > LONGEST_TEXT || text.codePoints().anyMatch(InertText::isSteering)) {
-            throw refuse(
-                    key
-                            + " has more than "
-                            + LONGEST_TEXT
-                            + " characters or holds control characters");
+            throw refuse(SAID.say("text-too-long", key, LONGEST_TEXT));
         }
         return text;
     }
@@ -62,18 +52,18 @@ record Fields(JsonNode node, String place, String what) {
     void requireText(String key, String expected) {
         JsonNode n = node.get(key);
         if (n == null || !expected.equals(n.textValue())) {
-            throw refuse(key + " is not \"" + expected + "\"");
+            throw refuse(SAID.say("not-expected", key, expected));
         }
     }
 
     long whole(String key, long least, long most) {
         JsonNode n = node.get(key);
         if (n == null || !n.isNumber() || n.doubleValue() != Math.rint(n.doubleValue())) {
-            throw refuse(key + " is missing or not a whole number");
+            throw refuse(SAID.say("not-whole", key));
         }
         double value = n.doubleValue();
         if (!(value >= least && value <= most)) {
-            throw refuse(key + " must lie between " + least + " and " + most);
+            throw outside(key, least, most);
         }
         return (long) value;
     }
@@ -81,12 +71,11 @@ record Fields(JsonNode node, String place, String what) {
     double number(String key, double least, double most) {
         JsonNode n = node.get(key);
         if (n == null || !n.isNumber()) {
-            throw refuse(key + " is missing or not a number");
+            throw refuse(SAID.say("not-number", key));
         }
         double value = n.doubleValue();
         if (!(value >= least && value <= most)) {
-            throw refuse(
-                    String.format(Locale.ROOT, "%s must lie between %s and %s", key, least, most));
+            throw outside(key, least, most);
         }
         return value;
     }
@@ -102,16 +91,16 @@ record Fields(JsonNode node, String place, String what) {
                 return set;
             }
         }
-        throw refuse("channels must be both, left or right");
+        throw refuse(SAID.say("channels"));
     }
 
     JsonNode list(String key, int most) {
         JsonNode n = node.get(key);
         if (n == null || !n.isArray()) {
-            throw refuse(key + " is missing or not a list");
+            throw refuse(SAID.say("not-list", key));
         }
         if (n.size() > most) {
-            throw refuse(key + " has more than " + most + " entries");
+            throw refuse(SAID.say("too-many-entries", key, most));
         }
         return n;
     }

@@ -2,13 +2,15 @@ package offtape.core.programme;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import offtape.core.audio.AudioFiles;
 import offtape.core.audio.AudioSource;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /** A folder that holds a programme: {@code programme.json} and {@code programme.wav}. */
 public final class ProgrammeFolder {
+
+    private static final Sentences SAID = Sentences.near(ProgrammeFolder.class);
 
     /** Name of the cue sheet in the folder. */
     public static final String SHEET = "programme.json";
@@ -26,8 +28,7 @@ public final class ProgrammeFolder {
      */
     public static Programme open(Path folder) {
         if (!Files.isDirectory(folder)) {
-            throw new UnusableInputException(
-                    folder + " is not a folder. Give the folder that \"offtape prepare\" wrote.");
+            throw new UnusableInputException(SAID.say("not-folder", folder));
         }
         CueSheet sheet = CueSheetJson.read(folder.resolve(SHEET));
         AudioSource sound = AudioFiles.open(folder.resolve(SOUND));
@@ -43,31 +44,14 @@ public final class ProgrammeFolder {
     private static void check(CueSheet sheet, AudioSource sound, Path folder) {
         String fault = null;
         if (sound.sampleRateHz() != sheet.sampleRateHz()) {
-            fault =
-                    String.format(
-                            Locale.ROOT,
-                            "%s has %d frames a second, the cue sheet says %d",
-                            SOUND,
-                            sound.sampleRateHz(),
-                            sheet.sampleRateHz());
+            fault = SAID.say("pair.rate", SOUND, sound.sampleRateHz(), sheet.sampleRateHz());
         } else if (sound.frames() < sheet.frames()) {
-            fault =
-                    String.format(
-                            Locale.ROOT,
-                            "%s has %d frames, the cue sheet says %d",
-                            SOUND,
-                            sound.frames(),
-                            sheet.frames());
+            fault = SAID.say("pair.length", SOUND, sound.frames(), sheet.frames());
         } else if (sound.channels() > 2) {
-            fault = SOUND + " has " + sound.channels() + " channels instead of two";
+            fault = SAID.say("pair.channels", SOUND, sound.channels());
         }
         if (fault != null) {
-            throw new UnusableInputException(
-                    folder
-                            + ": "
-                            + fault
-                            + ", so the two do not belong together. Write the programme again with"
-                            + " \"offtape prepare\".");
+            throw new UnusableInputException(SAID.say("pair.unlike", folder, fault));
         }
     }
 }

@@ -2,6 +2,7 @@ package offtape.core.programme;
 
 import java.util.ArrayList;
 import java.util.List;
+import offtape.core.text.Sentences;
 import offtape.core.unit.TapeSpeed;
 
 /**
@@ -14,6 +15,8 @@ import offtape.core.unit.TapeSpeed;
  */
 public record ProgrammePlan(
         TapeSpeed tapeSpeed, int sampleRateHz, double referenceDbfs, boolean brief) {
+
+    private static final Sentences SAID = Sentences.near(ProgrammePlan.class);
 
     /** The reference level if the user names none: leaves 4 dB above the loudest ladder step. */
     public static final double DEFAULT_REFERENCE_DBFS = -18;
@@ -45,18 +48,11 @@ public record ProgrammePlan(
     /** Refuses rates and levels that the programme cannot keep. */
     public ProgrammePlan {
         if (sampleRateHz < 44_100 || sampleRateHz > 192_000) {
-            throw new IllegalArgumentException(
-                    "The sample rate must lie between 44100 and 192000 Hz, not "
-                            + sampleRateHz
-                            + ".");
+            throw new IllegalArgumentException(SAID.say("plan.rate", sampleRateHz));
         }
         if (!(referenceDbfs >= -40 && referenceDbfs <= -TOP_LADDER_DB)) {
             throw new IllegalArgumentException(
-                    "The reference level must lie between -40 and -"
-                            + TOP_LADDER_DB
-                            + " dBFS, so that the loudest tone ("
-                            + TOP_LADDER_DB
-                            + " dB above it) stays within full scale.");
+                    SAID.say("plan.reference", TOP_LADDER_DB, TOP_LADDER_DB));
         }
     }
 

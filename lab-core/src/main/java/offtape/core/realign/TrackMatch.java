@@ -3,12 +3,12 @@ package offtape.core.realign;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import offtape.core.align.Alignment;
 import offtape.core.audio.AudioSource;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /**
  * Finds a track in its return by its sound alone, without marks. Levels in bands find the place
@@ -19,6 +19,8 @@ import offtape.core.fault.UnusableInputException;
  * from 500 Hz to 8 kHz ({@link PhaseSlope}).
  */
 public final class TrackMatch {
+
+    private static final Sentences SAID = Sentences.near(TrackMatch.class);
 
     /** How far the return may lie before or behind its original, seconds. */
     public static final double FARTHEST_SECONDS = PlaceSearch.FARTHEST_S;
@@ -93,10 +95,8 @@ public final class TrackMatch {
     private static void check(AudioSource original, AudioSource returned) {
         if (original.sampleRateHz() != returned.sampleRateHz()) {
             throw new UnusableInputException(
-                    String.format(
-                            Locale.ROOT,
-                            "%s has %d Hz and %s has %d Hz. Convert the original to the return's"
-                                    + " sample rate, or export the return at the original's.",
+                    SAID.say(
+                            "rates-differ",
                             original.name(),
                             original.sampleRateHz(),
                             returned.name(),
@@ -104,42 +104,27 @@ public final class TrackMatch {
         }
         if (original.channels() != 1 && original.channels() != returned.channels()) {
             throw new UnusableInputException(
-                    String.format(
-                            Locale.ROOT,
-                            "%s has %d channels and %s has %d. Give a return with the same channels,"
-                                    + " or an original with one.",
+                    SAID.say(
+                            "channels-differ",
                             original.name(),
                             original.channels(),
                             returned.name(),
                             returned.channels()));
         }
         if (original.frames() < SHORTEST_SECONDS * original.sampleRateHz()) {
-            throw new UnusableInputException(
-                    original.name()
-                            + " is shorter than a second, too short to be found by its sound. Give a"
-                            + " longer stretch of the track.");
+            throw new UnusableInputException(SAID.say("too-short", original.name()));
         }
     }
 
     private static void checkSound(LevelTrace trace, AudioSource sound) {
         if (trace.loudest() < SILENCE) {
-            throw new UnusableInputException(
-                    sound.name()
-                            + " is silent from 60 Hz to 9 kHz: there is nothing to find its place by."
-                            + " Check that it is the right file and channel.");
+            throw new UnusableInputException(SAID.say("silent", sound.name()));
         }
     }
 
     private static UnusableInputException notFound(AudioSource original, AudioSource returned) {
         return new UnusableInputException(
-                String.format(
-                        Locale.ROOT,
-                        "%s is not heard in %s: no place within %.0f minutes is more alike than chance"
-                                + " makes it. Check that the files belong together, and that the"
-                                + " return is not of another take or speed.",
-                        original.name(),
-                        returned.name(),
-                        FARTHEST_SECONDS / 60));
+                SAID.say("not-heard", original.name(), returned.name(), FARTHEST_SECONDS / 60));
     }
 
     /** The best place and those that nothing in the sound tells from it. */

@@ -3,6 +3,7 @@ package offtape.core.standard;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import offtape.core.text.Sentences;
 
 /**
  * The two time constants of an equalisation after IEC 60094-1.
@@ -11,6 +12,8 @@ import java.util.regex.Pattern;
  * @param highMicroseconds 5 to 1000 µs
  */
 public record TimeConstants(double lowMicroseconds, double highMicroseconds) {
+
+    private static final Sentences SAID = Sentences.near(TimeConstants.class);
 
     private static final Pattern FORM =
             Pattern.compile(
@@ -22,9 +25,7 @@ public record TimeConstants(double lowMicroseconds, double highMicroseconds) {
         boolean isLow = lowMicroseconds >= 100 && lowMicroseconds <= 100_000;
         boolean isHigh = highMicroseconds >= 5 && highMicroseconds <= 1000;
         if (hasLow && !isLow || !isHigh) {
-            throw new IllegalArgumentException(
-                    "Time constants lie between 100 and 100000 µs for the lows and between 5 and"
-                            + " 1000 µs for the highs.");
+            throw new IllegalArgumentException(SAID.say("constants.outside"));
         }
     }
 
@@ -36,11 +37,7 @@ public record TimeConstants(double lowMicroseconds, double highMicroseconds) {
     public static TimeConstants parse(String text) {
         Matcher m = FORM.matcher(text.toLowerCase(Locale.ROOT));
         if (!m.matches()) {
-            throw new IllegalArgumentException(
-                    "\""
-                            + text
-                            + "\" is no pair of time constants; write 3180,50 or none,70, for"
-                            + " instance.");
+            throw new IllegalArgumentException(SAID.say("constants.not-a-pair", text));
         }
         boolean hasLow = m.group(1) != null && !m.group(1).equals("none");
         return new TimeConstants(

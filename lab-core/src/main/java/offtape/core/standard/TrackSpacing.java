@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import offtape.core.text.Sentences;
 import offtape.reference.ReferenceTable;
 
 /**
@@ -19,6 +20,8 @@ import offtape.reference.ReferenceTable;
  */
 public record TrackSpacing(String format, double mm, double toleranceMm) {
 
+    private static final Sentences SAID = Sentences.near(TrackSpacing.class);
+
     private static final String TABLE = "track-formats";
     private static final double LEAST_MM = 0.1;
     private static final double MOST_MM = 12.7;
@@ -31,8 +34,7 @@ public record TrackSpacing(String format, double mm, double toleranceMm) {
     /** Refuses distances that no tape has room for. */
     public TrackSpacing {
         if (!(mm >= LEAST_MM && mm <= MOST_MM)) {
-            throw new IllegalArgumentException(
-                    "The tracks of a tape lie between 0.1 and 12.7 mm apart.");
+            throw new IllegalArgumentException(SAID.say("tracks.outside"));
         }
     }
 
@@ -52,11 +54,7 @@ public record TrackSpacing(String format, double mm, double toleranceMm) {
             }
         }
         throw new IllegalArgumentException(
-                "\""
-                        + format
-                        + "\" is no track format; there are: "
-                        + String.join(", ", names())
-                        + ".");
+                SAID.say("tracks.no-format", format, String.join(", ", names())));
     }
 
     /**
@@ -67,8 +65,7 @@ public record TrackSpacing(String format, double mm, double toleranceMm) {
     public static TrackSpacing parse(String text) {
         Matcher m = FORM.matcher(text.toLowerCase(Locale.ROOT));
         if (!m.matches()) {
-            throw new IllegalArgumentException(
-                    "\"" + text + "\" is no distance of tracks; write 4.0mm, for instance.");
+            throw new IllegalArgumentException(SAID.say("tracks.no-distance", text));
         }
         double mm = Double.parseDouble(m.group(1).replace(',', '.'));
         return new TrackSpacing(null, mm, GIVEN_SHARE * mm);

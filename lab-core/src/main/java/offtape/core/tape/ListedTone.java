@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonValue;
 import java.util.Locale;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.json.Range;
+import offtape.core.text.Sentences;
 
 /**
  * A tone that a tape holds.
@@ -16,6 +17,8 @@ import offtape.core.json.Range;
  * @param purpose {@code reference}, {@code speed}, {@code azimuth}, {@code response} or null
  */
 public record ListedTone(Double frequencyHz, Double levelDb, Double seconds, Purpose purpose) {
+
+    private static final Sentences SAID = Sentences.near(ListedTone.class);
 
     /** Checks the limits. */
     public ListedTone {
@@ -43,8 +46,7 @@ public record ListedTone(Double frequencyHz, Double levelDb, Double seconds, Pur
                     return p;
                 }
             }
-            throw new UnusableInputException(
-                    "\"purpose\" is one of reference, speed, azimuth and response.");
+            throw new UnusableInputException(SAID.say("purpose"));
         }
 
         /** As it stands in the list. */

@@ -14,6 +14,7 @@ import offtape.core.fault.UnusableInputException;
 import offtape.core.json.Range;
 import offtape.core.json.StrictJson;
 import offtape.core.standard.TimeConstants;
+import offtape.core.text.Sentences;
 import offtape.core.unit.TapeSpeed;
 
 /**
@@ -41,6 +42,8 @@ public record ToneList(
         Double accuracyPercent,
         List<ListedTone> tones) {
 
+    private static final Sentences SAID = Sentences.near(ToneList.class);
+
     /** The value of {@code format}. */
     public static final String FORMAT = "offtape-tones";
 
@@ -50,32 +53,26 @@ public record ToneList(
     private static final int MOST_TONES = 64;
 
     private static final StrictJson<ToneList> JSON =
-            new StrictJson<>(ToneList.class, "a list of tones");
+            new StrictJson<>(ToneList.class, SAID.say("a-list"));
 
     /** Checks the limits. */
     public ToneList {
-        require(
-                FORMAT.equals(format),
-                "\"format\" must be \"" + FORMAT + "\": this is no list of tones.");
-        require(
-                version != null && version == VERSION,
-                "\"version\" must be " + VERSION + "; no other is known here.");
+        require(FORMAT.equals(format), SAID.say("not-a-list", FORMAT));
+        require(version != null && version == VERSION, SAID.say("version", VERSION));
         about = Range.copy("about", about);
         name = Range.name(name, null);
         understood("tapeSpeed", () -> TapeSpeed.parse(tapeSpeed), tapeSpeed);
         understood("equalisation", () -> TimeConstants.parse(equalisation), equalisation);
         Range.within("accuracyPercent", accuracyPercent, 0, 5, "%");
-        require(tones != null && !tones.isEmpty(), "\"tones\" must hold one tone or more.");
+        require(tones != null && !tones.isEmpty(), SAID.say("no-tones"));
         tones = Range.copy("tones", tones, MOST_TONES);
         // Not by the tone itself: a mistyped name is to be told before what it leaves out.
         for (int i = 0; i < tones.size(); i++) {
-            require(
-                    tones.get(i).frequencyHz() != null,
-                    "tones[" + i + "]: a tone needs its \"frequencyHz\".");
+            require(tones.get(i).frequencyHz() != null, SAID.say("no-frequency", i));
         }
         long references =
                 tones.stream().filter(t -> t.purpose() == ListedTone.Purpose.REFERENCE).count();
-        require(references <= 1, "\"tones\" may hold one tone of the purpose reference only.");
+        require(references <= 1, SAID.say("two-references"));
     }
 
     private static void understood(String member, Runnable parse, String text) {
@@ -113,7 +110,7 @@ public record ToneList(
      * @throws UnusableInputException as above
      */
     public static ToneList fromJson(String text) {
-        return JSON.read(text, "the list of tones");
+        return JSON.read(text, SAID.say("the-list"));
     }
 
     /** A list with invented tones, explained, for the owner of a tape to change. */

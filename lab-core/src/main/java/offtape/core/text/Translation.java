@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
@@ -28,6 +29,7 @@ public final class Translation {
     private static final List<String> MODULES = List.of("reference", "core", "report", "cli");
 
     private static final Pattern SENTENCE_END = Pattern.compile("(?<=[.!?:;]) (?=\\S)");
+    private static final Pattern ARC_MINUTES = Pattern.compile("\\barc[ \u00a0]min\\b");
     private static final String AND = " and ";
     private static final String OR = " or ";
     private static final String TO = " to ";
@@ -134,15 +136,38 @@ public final class Translation {
             return Optional.of(same);
         }
         if (Amount.is(text)) {
-            return Optional.of(Amount.in(language, text));
+            return Optional.of(amount(text));
         }
-        Optional<String> range = range(text);
-        if (range.isPresent()) {
-            return range;
+        Optional<String> amount = range(text).or(() -> inWords(text));
+        if (amount.isPresent()) {
+            return amount;
         }
         return SENTENCE_END.matcher(text).find()
                 ? Optional.empty()
                 : byPattern(text).or(() -> atBeginning(text));
+    }
+
+    /** An amount whose unit is words. */
+    private Optional<String> inWords(String text) {
+        for (int at = text.indexOf(' '); at >= 0; at = text.indexOf(' ', at + 1)) {
+            String unit = whole.get(text.substring(at + 1));
+            if (unit != null && Amount.is(text.substring(0, at))) {
+                return Optional.of(amount(text.substring(0, at)) + " " + unit);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** What is a clause of several parts in its bundle and was given a full stop when shown. */
+    private Optional<String> clause(String text) {
+        int last = text.length() - 1;
+        if (text.charAt(last) != '.') {
+            return Optional.empty();
+        }
+        String words = text.substring(0, last);
+        return Optional.ofNullable(whole.get(words))
+                .or(() -> byPattern(words))
+                .map(said -> said + ".");
     }
 
     /** A word that has a capital letter only because a sentence begins with it. */
@@ -240,7 +265,9 @@ public final class Translation {
     private Optional<String> run(String[] sentences, int from, int to) {
         String text = String.join(" ", List.of(sentences).subList(from, to));
         String same = whole.get(text);
-        return same != null ? Optional.of(same) : byPattern(text).or(() -> listed(text));
+        return same != null
+                ? Optional.of(same)
+                : byPattern(text).or(() -> listed(text)).or(() -> clause(text));
     }
 
     /** Several things with commas and an {@code and}, if each of them is known. */
@@ -292,7 +319,7 @@ public final class Translation {
             return Optional.of(same);
         }
         if (Amount.is(part)) {
-            return Optional.of(Amount.in(language, part));
+            return Optional.of(amount(part));
         }
         return range(part).or(() -> byPattern(part)).or(() -> atBeginning(part));
     }
@@ -313,7 +340,16 @@ public final class Translation {
             return Optional.empty();
         }
         String word = whole.getOrDefault(TO.strip(), TO.strip());
-        return Optional.of(
-                Amount.in(language, first) + " " + word + " " + Amount.in(language, last));
+        return Optional.of(amount(first) + " " + word + " " + amount(last));
+    }
+
+    /** Numbers as the language writes them, and the one unit that is words. */
+    private String amount(String text) {
+        return ARC_MINUTES
+                .matcher(Amount.in(language, text))
+                .replaceAll(
+                        unit ->
+                                Matcher.quoteReplacement(
+                                        whole.getOrDefault("arc min", unit.group())));
     }
 }

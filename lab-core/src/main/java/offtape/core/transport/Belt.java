@@ -1,6 +1,7 @@
 package offtape.core.transport;
 
 import offtape.core.json.Range;
+import offtape.core.text.Sentences;
 
 /**
  * A belt. It goes round once in its length over the speed of its pulley's rim.
@@ -13,9 +14,11 @@ import offtape.core.json.Range;
  */
 public record Belt(String name, Double lengthMm, Double pulleyDiameterMm, Double pulleyRotationHz) {
 
+    private static final Sentences SAID = Sentences.near(Belt.class);
+
     /** Checks the limits. */
     public Belt {
-        name = Range.name(name, "belt");
+        name = Range.name(name, SAID.say("part.belt"));
         Range.within("lengthMm", lengthMm, 20, 2000, "mm");
         Range.within("pulleyDiameterMm", pulleyDiameterMm, 1, 300, "mm");
         Range.within("pulleyRotationHz", pulleyRotationHz, 0.1, 200, "Hz");

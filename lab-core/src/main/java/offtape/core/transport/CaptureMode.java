@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /** Which motion wrote the tape and which read it. */
 public enum CaptureMode {
@@ -17,6 +18,8 @@ public enum CaptureMode {
     OFF_TAPE,
     /** No machine: the interface hears itself. */
     LOOPBACK;
+
+    private static final Sentences SAID = Sentences.near(CaptureMode.class);
 
     /** The name in files and at the command line, such as {@code off-tape}. */
     @JsonValue
@@ -37,10 +40,10 @@ public enum CaptureMode {
             }
         }
         throw new UnusableInputException(
-                "\"mode\" must be one of "
-                        + Arrays.stream(values())
+                SAID.say(
+                        "mode",
+                        Arrays.stream(values())
                                 .map(CaptureMode::key)
-                                .collect(Collectors.joining(", "))
-                        + ".");
+                                .collect(Collectors.joining(", "))));
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import offtape.core.json.Range;
 import offtape.core.standard.TransportGeometry;
+import offtape.core.text.Sentences;
 
 /**
  * The rates of a transport's parts: f = v/(π·D) for what turns on the tape, v/(2π·r) for reels, and
@@ -14,6 +15,8 @@ import offtape.core.standard.TransportGeometry;
  * rubber roller that is pressed flat, the radius of a pack, a motor's slip, the mains.
  */
 public final class ExpectedLines {
+
+    private static final Sentences SAID = Sentences.near(ExpectedLines.class);
 
     private static final double DIAMETER = 0.006;
     private static final double RUBBER = 0.012;
@@ -25,7 +28,7 @@ public final class ExpectedLines {
     /** A speed that is wrong by more does not come from a wrong diameter. */
     private static final double LARGEST_DIAMETER_ERROR = 0.02;
 
-    private static final String[] HARMONICS = {"", ", 2nd harmonic", ", 3rd harmonic"};
+    private static final int HARMONICS = 3;
 
     private final TransportDescription transport;
     private final double slow;
@@ -55,8 +58,14 @@ public final class ExpectedLines {
                 new ExpectedLines(transport, Math.min(real, other), Math.max(real, other));
         if (nominalMmPerS.isPresent()) {
             expected.addRollers();
-            expected.addReel("supply reel", transport.supplyReel(), ExpectedLine.Movement.FASTER);
-            expected.addReel("take-up reel", transport.takeUpReel(), ExpectedLine.Movement.SLOWER);
+            expected.addReel(
+                    SAID.say("part.supply-reel"),
+                    transport.supplyReel(),
+                    ExpectedLine.Movement.FASTER);
+            expected.addReel(
+                    SAID.say("part.take-up-reel"),
+                    transport.takeUpReel(),
+                    ExpectedLine.Movement.SLOWER);
         }
         expected.addMotors();
         expected.addBelts();
@@ -64,10 +73,10 @@ public final class ExpectedLines {
     }
 
     private void addRollers() {
-        addRoller("capstan", transport.capstan(), DIAMETER, HARMONICS.length);
-        addRoller("pinch roller", transport.pinchRoller(), RUBBER, HARMONICS.length);
+        addRoller(SAID.say("part.capstan"), transport.capstan(), DIAMETER, HARMONICS);
+        addRoller(SAID.say("part.pinch-roller"), transport.pinchRoller(), RUBBER, HARMONICS);
         for (Roller idler : transport.idlers()) {
-            addRoller(Range.name(idler.name(), "idler"), idler, DIAMETER, 1);
+            addRoller(Range.name(idler.name(), SAID.say("part.idler")), idler, DIAMETER, 1);
         }
     }
 
@@ -91,13 +100,13 @@ public final class ExpectedLines {
         for (Motor motor : transport.motors()) {
             if (motor.turnsPerSecond() != null) {
                 double rate = motor.turnsPerSecond();
-                add(motor.name(), rate, rate, SLIP, HARMONICS.length);
+                add(motor.name(), rate, rate, SLIP, HARMONICS);
             }
         }
         if (transport.mainsHz() != null) {
             double mains = transport.mainsHz();
-            add("mains", mains, mains, MAINS, 1);
-            add("twice the mains", 2 * mains, 2 * mains, MAINS, 1);
+            add(SAID.say("part.mains"), mains, mains, MAINS, 1);
+            add(SAID.say("part.twice-the-mains"), 2 * mains, 2 * mains, MAINS, 1);
         }
     }
 
@@ -126,10 +135,18 @@ public final class ExpectedLines {
         for (int n = 1; n <= harmonics; n++) {
             lines.add(
                     new ExpectedLine(
-                            name + HARMONICS[n - 1],
+                            harmonic(name, n),
                             n * low * (1 - tolerance),
                             n * high * (1 + tolerance),
                             ExpectedLine.Movement.STEADY));
         }
+    }
+
+    private static String harmonic(String name, int n) {
+        return switch (n) {
+            case 2 -> SAID.say("harmonic.second", name);
+            case 3 -> SAID.say("harmonic.third", name);
+            default -> name;
+        };
     }
 }

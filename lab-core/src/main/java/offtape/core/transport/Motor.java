@@ -1,6 +1,7 @@
 package offtape.core.transport;
 
 import offtape.core.json.Range;
+import offtape.core.text.Sentences;
 
 /**
  * A motor.
@@ -11,14 +12,14 @@ import offtape.core.json.Range;
  */
 public record Motor(String name, Double rotationHz, Double rpm) {
 
+    private static final Sentences SAID = Sentences.near(Motor.class);
+
     /** Checks the limits and that the rate is given once. */
     public Motor {
-        name = Range.name(name, "motor");
+        name = Range.name(name, SAID.say("part.motor"));
         Range.within("rotationHz", rotationHz, 0.1, 200, "Hz");
-        Range.within("rpm", rpm, 6, 12_000, "turns a minute");
-        Range.require(
-                rotationHz == null || rpm == null,
-                "\"rotationHz\" and \"rpm\" say the same; give one of them.");
+        Range.within("rpm", rpm, 6, 12_000, SAID.say("unit.turns-a-minute"));
+        Range.require(rotationHz == null || rpm == null, SAID.say("rate-twice"));
     }
 
     /** Turns a second, or null if not known. */

@@ -3,6 +3,7 @@ package offtape.core.transport;
 import static offtape.core.json.Range.require;
 
 import offtape.core.json.Range;
+import offtape.core.text.Sentences;
 
 /**
  * A reel or the hub of a cassette. With both radii its line may lie anywhere between the two rates;
@@ -13,17 +14,14 @@ import offtape.core.json.Range;
  */
 public record Reel(Double hubRadiusMm, Double packRadiusMm) {
 
+    private static final Sentences SAID = Sentences.near(Reel.class);
+
     /** Checks the limits. */
     public Reel {
         Range.within("hubRadiusMm", hubRadiusMm, 5, 200, "mm");
         Range.within("packRadiusMm", packRadiusMm, 5, 200, "mm");
-        require(
-                hubRadiusMm == null || packRadiusMm != null,
-                "\"packRadiusMm\" is missing: with the hub alone the line of the reel could lie"
-                        + " anywhere below it. Give the radius of the full pack too.");
-        require(
-                hubRadiusMm == null || hubRadiusMm <= packRadiusMm,
-                "\"hubRadiusMm\" is larger than \"packRadiusMm\"; the pack lies on the hub.");
+        require(hubRadiusMm == null || packRadiusMm != null, SAID.say("reel.no-pack"));
+        require(hubRadiusMm == null || hubRadiusMm <= packRadiusMm, SAID.say("reel.hub-too-large"));
     }
 
     /** Smallest radius the pack can have, mm, or null if nothing is known. */

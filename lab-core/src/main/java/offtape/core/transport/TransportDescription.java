@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import offtape.core.json.Range;
 import offtape.core.json.StrictJson;
+import offtape.core.text.Sentences;
 
 /**
  * The dimensions of a transport as its owner measured or read them. Every member but {@code format}
@@ -44,6 +45,8 @@ public record TransportDescription(
         Double mainsHz,
         List<Belt> belts) {
 
+    private static final Sentences SAID = Sentences.near(TransportDescription.class);
+
     /** The value of {@code format}. */
     public static final String FORMAT = "offtape-transport";
 
@@ -51,16 +54,12 @@ public record TransportDescription(
     public static final int VERSION = 1;
 
     private static final StrictJson<TransportDescription> JSON =
-            new StrictJson<>(TransportDescription.class, "a transport's description");
+            new StrictJson<>(TransportDescription.class, SAID.say("a-description"));
 
     /** Checks the limits. */
     public TransportDescription {
-        require(
-                FORMAT.equals(format),
-                "\"format\" must be \"" + FORMAT + "\": this is no description of a transport.");
-        require(
-                version != null && version == VERSION,
-                "\"version\" must be " + VERSION + "; no other is known here.");
+        require(FORMAT.equals(format), SAID.say("not-a-transport", FORMAT));
+        require(version != null && version == VERSION, SAID.say("version", VERSION));
         about = copy("about", about);
         Range.within("tapeSpeedMmPerS", tapeSpeedMmPerS, 10, 1600, "mm/s");
         idlers = copy("idlers", idlers);
@@ -78,7 +77,7 @@ public record TransportDescription(
      *     not known, or a value out of its limits; the message names the place
      */
     public static TransportDescription fromJson(String text) {
-        return JSON.read(text, "the transport's description");
+        return JSON.read(text, SAID.say("the-description"));
     }
 
     /**

@@ -3,6 +3,7 @@ package offtape.core.unit;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import offtape.core.text.Sentences;
 
 /**
  * A nominal tape speed.
@@ -10,6 +11,8 @@ import java.util.regex.Pattern;
  * @param mmPerS millimetres per second, above 0
  */
 public record TapeSpeed(double mmPerS) {
+
+    private static final Sentences SAID = Sentences.near(TapeSpeed.class);
 
     private static final double MM_PER_INCH = 25.4;
 
@@ -35,10 +38,7 @@ public record TapeSpeed(double mmPerS) {
     public static TapeSpeed parse(String text) {
         Matcher m = FORM.matcher(text.toLowerCase(Locale.ROOT));
         if (!m.matches()) {
-            throw new IllegalArgumentException(
-                    "\""
-                            + text
-                            + "\" is not a tape speed; write 19.05cm/s or 7.5ips, for instance.");
+            throw new IllegalArgumentException(SAID.say("speed.not-one", text));
         }
         double number = Double.parseDouble(m.group(1).replace(',', '.'));
         double mm =
@@ -48,10 +48,7 @@ public record TapeSpeed(double mmPerS) {
                     default -> number * 10;
                 };
         if (!(mm >= 5 && mm <= 2000)) {
-            throw new IllegalArgumentException(
-                    "\""
-                            + text
-                            + "\" is no speed a tape machine runs at; 4.76cm/s to 76.2cm/s is.");
+            throw new IllegalArgumentException(SAID.say("speed.outside", text));
         }
         return new TapeSpeed(nearestStandard(mm));
     }

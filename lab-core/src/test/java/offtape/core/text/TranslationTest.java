@@ -12,6 +12,8 @@ class TranslationTest {
     @Test
     void amountsRangesAndListsAreWrittenAsTheLanguageDoes() {
         assertEquals("1,5 dB", GERMAN.of("1.5 dB"));
+        assertEquals("3,5 Winkelminuten", GERMAN.of("3.5 arc min"));
+        assertEquals("3 Winkelminuten ± 0,2 Winkelminuten", GERMAN.of("3 arc min ± 0.2 arc min"));
         assertEquals("0,5 Hz bis 1,5 kHz", GERMAN.of("0.5 Hz to 1.5 kHz"));
         assertEquals("links und rechts", GERMAN.of("left and right"));
         assertEquals("1,5 dB, 2 dB und 3,5 dB", GERMAN.of("1.5 dB, 2 dB and 3.5 dB"));

@@ -34,15 +34,20 @@ class SentencesInGermanTest {
     private static final Pattern ENGLISH =
             Pattern.compile("(?<!-)\\b(the|of|and|is|with|from|no|not|than|which)\\b");
 
+    /** Those of this module and of the one that it stands on. */
     static List<String> bundles() throws IOException {
-        try (InputStream in =
-                SentencesInGermanTest.class.getResourceAsStream(
-                        "/META-INF/offtape/sentences-report")) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .filter(line -> !line.isBlank())
-                    .toList();
+        List<String> all = new ArrayList<>();
+        for (String module : List.of("core", "report")) {
+            try (InputStream in =
+                    SentencesInGermanTest.class.getResourceAsStream(
+                            "/META-INF/offtape/sentences-" + module)) {
+                new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                        .lines()
+                        .filter(line -> !line.isBlank())
+                        .forEach(all::add);
+            }
         }
+        return all;
     }
 
     /** Something fitting for each place; no two hold the same. */
@@ -121,6 +126,51 @@ class SentencesInGermanTest {
                         + "|No take. 2.wav klingt wie das Programm, enthält aber keine seiner"
                         + " Marken. Das ganze Programm erneut aufzeichnen, von vor seiner ersten"
                         + " Marke bis nach seiner letzten.",
+                "/r/take 2.wav is damaged at 12.5 s: the checksum of a block does not agree. Export"
+                        + " or copy the recording again."
+                        + "|/r/take 2.wav ist bei 12,5 s beschädigt: die Prüfsumme eines Blocks"
+                        + " stimmt nicht. Die Aufnahme erneut exportieren oder kopieren.",
+                "a.wav is empty. Export or copy the recording again."
+                        + "|a.wav ist leer. Die Aufnahme erneut exportieren oder kopieren.",
+                "a.wav cannot be used: its header states 70 channels; up to 64 are read. Export the"
+                        + " recording as linear WAV (16 or 24 bit, or float)."
+                        + "|a.wav lässt sich nicht verwenden: ihr Kopf nennt 70 Kanäle; gelesen"
+                        + " werden bis zu 64. Die Aufnahme als lineare WAV-Datei exportieren (16"
+                        + " oder 24 Bit oder Gleitkomma).",
+                "out/a.html cannot be written: the disk is full; make room or choose another disk."
+                        + " What was made is kept in out/a-kept."
+                        + "|out/a.html kann nicht geschrieben werden: der Datenträger ist voll; Platz"
+                        + " schaffen oder einen anderen Datenträger wählen. Das Erzeugte ist"
+                        + " aufbewahrt in out/a-kept.",
+                "m.json: heads: \"azimuthArcMinutes\" is 130.5; it must lie between -120 and 120"
+                        + " arc minutes."
+                        + "|m.json: heads: \"azimuthArcMinutes\" ist 130,5, muss aber zwischen -120"
+                        + " und 120 Winkelminuten liegen.",
+                "m.json: the member \"hed\" is not known. Perhaps \"heads\" is meant. Known here:"
+                        + " bias, heads."
+                        + "|m.json: Das Element \"hed\" ist nicht bekannt. Vielleicht ist \"heads\""
+                        + " gemeint. Hier bekannt: bias, heads.",
+                "p/programme.json, cue \"x\", step 2: levelDb must lie between -140.0 and 80.0."
+                        + " Correct the cue sheet or write the programme again with"
+                        + " \"offtape prepare\"."
+                        + "|p/programme.json, Abschnitt \"x\", Stufe 2: levelDb muss zwischen -140,0"
+                        + " und 80,0 liegen. Den Zeitplan berichtigen oder das Programm mit"
+                        + " \"offtape prepare\" neu schreiben.",
+                "r.json is larger than the results of a session can be (64 MiB)."
+                        + "|r.json ist größer als zulässig (die Ergebnisse einer Sitzung: höchstens"
+                        + " 64 MiB).",
+                "Another run is just writing out/a. Wait until it has finished or choose another"
+                        + " name."
+                        + "|Ein anderer Lauf schreibt gerade out/a. Warten, bis er fertig ist, oder"
+                        + " einen anderen Namen wählen.",
+                "take-up reel, 2nd harmonic|Aufwickelspule, 2. Harmonische",
+                "a.wav has 8 channels; there is no channel 9."
+                        + "|a.wav hat 8 Kanäle; es gibt keinen Kanal 9.",
+                "the mark before it did not come back on channel 2; check that the machine is in"
+                        + " record and its replay head is heard, or allow more delay with --tail."
+                        + "|die Marke davor kam auf Kanal 2 nicht zurück; prüfen, ob die Maschine"
+                        + " aufnimmt und ihr Wiedergabekopf zu hören ist, oder mit --tail mehr"
+                        + " Verzögerung zulassen.",
                 "The left channel is dead, so there is nothing to compare."
                         + "|Der Kanal links ist tot, also gibt es nichts zu vergleichen."
             })

@@ -1,11 +1,15 @@
 package offtape.core.audio.flac;
 
+import offtape.core.text.Sentences;
+
 /**
  * Numbers of any width from a stream of bytes, most significant bit first, with the two checksums
  * of a frame (RFC 9639, sections 9.1.8 and 9.3) running along. No byte is taken before it is
  * needed, so that at a byte boundary the checksums cover just what was read.
  */
 final class BitReader {
+
+    private static final Sentences SAID = Sentences.near(BitReader.class);
 
     private static final int BUFFER_BYTES = 1 << 16;
 
@@ -75,7 +79,7 @@ final class BitReader {
                 held = 0;
             }
             if (zeros > most) {
-                throw FlacFault.damaged("a number in it is too large");
+                throw FlacFault.damaged(SAID.say("number-too-large"));
             }
         }
         return zeros;

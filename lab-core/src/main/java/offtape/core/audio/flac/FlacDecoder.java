@@ -1,5 +1,7 @@
 package offtape.core.audio.flac;
 
+import offtape.core.text.Sentences;
+
 /**
  * Decodes a FLAC stream (RFC 9639) block by block: every kind of subframe, 4 to 32 bits, up to 8
  * channels, fixed and variable block sizes. Both checksums of every frame and the order of the
@@ -9,6 +11,8 @@ package offtape.core.audio.flac;
  * <p>A file is read once from its beginning to its end, so places are not sought in it.
  */
 public final class FlacDecoder {
+
+    private static final Sentences SAID = Sentences.near(FlacDecoder.class);
 
     private static final int SMALLEST_BITS = 4;
     private static final int MARK = 0x664C_6143;
@@ -36,7 +40,7 @@ public final class FlacDecoder {
     public static FlacDecoder open(ByteSupply bytes) throws FlacFault {
         BitReader in = new BitReader(bytes);
         if (in.unsigned(32) != MARK) {
-            throw FlacFault.damaged("it does not begin with the mark of its kind");
+            throw FlacFault.damaged(SAID.say("no-mark"));
         }
         StreamInfo info = null;
         boolean isLast = false;
@@ -51,7 +55,7 @@ public final class FlacDecoder {
             }
         }
         if (info == null || info.bits() < SMALLEST_BITS) {
-            throw FlacFault.damaged("its description (STREAMINFO) is missing or impossible");
+            throw FlacFault.damaged(SAID.say("description.missing"));
         }
         return new FlacDecoder(in, info);
     }
@@ -89,7 +93,7 @@ public final class FlacDecoder {
         in.align();
         int checksum = in.frameChecksum();
         if (in.unsigned(16) != checksum) {
-            throw FlacFault.damaged("the checksum of a block does not agree");
+            throw FlacFault.damaged(SAID.say("block.checksum"));
         }
         StereoPair.undo(header.assignment(), samples, header.blockSize());
         frames += header.blockSize();
@@ -106,7 +110,7 @@ public final class FlacDecoder {
         // before the head said which of the two is counted, it could be either
         boolean inOrder = place == frames || place == blocks && !header.isVariable();
         if (!inOrder) {
-            throw FlacFault.damaged("blocks are missing or in the wrong order");
+            throw FlacFault.damaged(SAID.say("block.order"));
         }
     }
 

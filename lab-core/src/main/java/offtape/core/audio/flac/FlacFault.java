@@ -1,7 +1,11 @@
 package offtape.core.audio.flac;
 
+import offtape.core.text.Sentences;
+
 /** Something in a stream that cannot be decoded. The message is a clause for the user. */
 public final class FlacFault extends Exception {
+
+    private static final Sentences SAID = Sentences.near(FlacFault.class);
 
     private static final long serialVersionUID = 1L;
 
@@ -19,7 +23,7 @@ public final class FlacFault extends Exception {
 
     /** The bytes ended where more were needed. */
     static FlacFault cut() {
-        return new FlacFault("the file ends too early", true);
+        return new FlacFault(SAID.say("too-early"), true);
     }
 
     /** Whether the bytes simply ended; what came before is sound. */

@@ -1,5 +1,7 @@
 package offtape.core.audio.flac;
 
+import offtape.core.text.Sentences;
+
 /**
  * The head of a frame (RFC 9639, section 9.1).
  *
@@ -9,6 +11,8 @@ package offtape.core.audio.flac;
  * @param number place of the frame in the stream
  */
 record FrameHeader(boolean isVariable, int blockSize, int assignment, long number) {
+
+    private static final Sentences SAID = Sentences.near(FrameHeader.class);
 
     static final int LEFT_SIDE = 8;
     static final int SIDE_RIGHT = 9;
@@ -29,7 +33,7 @@ record FrameHeader(boolean isVariable, int blockSize, int assignment, long numbe
     static FrameHeader read(BitReader in, StreamInfo stream) throws FlacFault {
         in.resetChecksums();
         if (in.unsigned(15) != SYNC) {
-            throw FlacFault.damaged("no block of sound begins where one should");
+            throw FlacFault.damaged(SAID.say("block.none"));
         }
         boolean isVariable = in.unsigned(1) == 1;
         int sizeCode = (int) in.unsigned(4);
@@ -42,20 +46,20 @@ record FrameHeader(boolean isVariable, int blockSize, int assignment, long numbe
         long rate = rateHz(in, rateCode);
         int checksum = in.headerChecksum();
         if (in.unsigned(8) != checksum) {
-            throw FlacFault.damaged("the checksum of a block's head does not agree");
+            throw FlacFault.damaged(SAID.say("block.head-checksum"));
         }
         requireSame(rate, stream.sampleRateHz());
         requireSame(BITS[bitsCode], stream.bits());
         requireSame(assignment < LEFT_SIDE ? assignment + 1 : 2, stream.channels());
         if (blockSize == 0 || assignment > MID_SIDE) {
-            throw FlacFault.damaged("a block has a form that is not known here");
+            throw FlacFault.damaged(SAID.say("block.unknown-form"));
         }
         return new FrameHeader(isVariable, blockSize, assignment, number);
     }
 
     private static void requireSame(long here, int inTheStream) throws FlacFault {
         if (here != 0 && here != inTheStream) {
-            throw FlacFault.damaged("a block has another format than the file says");
+            throw FlacFault.damaged(SAID.say("block.other-format"));
         }
     }
 
@@ -64,7 +68,7 @@ record FrameHeader(boolean isVariable, int blockSize, int assignment, long numbe
         long first = in.unsigned(8);
         int ones = Long.numberOfLeadingZeros(~(first << 56));
         if (ones == 1 || ones > 7) {
-            throw FlacFault.damaged("a block's head is not legible");
+            throw FlacFault.damaged(SAID.say("block.illegible"));
         }
         long number = first & (0x7F >> ones);
         for (int i = 1; i < ones; i++) {

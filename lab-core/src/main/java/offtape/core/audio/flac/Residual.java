@@ -1,7 +1,11 @@
 package offtape.core.audio.flac;
 
+import offtape.core.text.Sentences;
+
 /** What the prediction of a subframe leaves over, in Rice codes (RFC 9639, section 9.2.7). */
 final class Residual {
+
+    private static final Sentences SAID = Sentences.near(Residual.class);
 
     private Residual() {}
 
@@ -14,13 +18,13 @@ final class Residual {
     static void read(BitReader in, long[] out, int order, int blockSize) throws FlacFault {
         long method = in.unsigned(2);
         if (method > 1) {
-            throw FlacFault.damaged("a block is coded in a way that is not known here");
+            throw FlacFault.damaged(SAID.say("block.unknown-coding"));
         }
         int width = method == 0 ? 4 : 5;
         int partitions = 1 << in.unsigned(4);
         int size = blockSize / partitions;
         if (size * partitions != blockSize || size < order) {
-            throw FlacFault.damaged("a block is divided into parts that do not fit it");
+            throw FlacFault.damaged(SAID.say("block.parts"));
         }
         for (int from = 0; from < blockSize; from += size) {
             partition(in, out, Math.max(order, from), from + size, width);

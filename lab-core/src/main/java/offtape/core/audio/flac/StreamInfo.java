@@ -2,6 +2,7 @@ package offtape.core.audio.flac;
 
 import java.util.Arrays;
 import java.util.Locale;
+import offtape.core.text.Sentences;
 
 /**
  * What the stream says of itself at its beginning (RFC 9639, section 8.2).
@@ -14,12 +15,14 @@ import java.util.Locale;
  */
 public record StreamInfo(int sampleRateHz, int channels, int bits, long frames, String md5) {
 
+    private static final Sentences SAID = Sentences.near(StreamInfo.class);
+
     private static final int LENGTH = 34;
 
     /** Reads the block's content and what its head says is there beyond it. */
     static StreamInfo read(BitReader in, long length) throws FlacFault {
         if (length < LENGTH) {
-            throw FlacFault.damaged("its description (STREAMINFO) is too short");
+            throw FlacFault.damaged(SAID.say("description.too-short"));
         }
         // least and largest size of blocks and frames; each frame says it again
         in.skip(10);

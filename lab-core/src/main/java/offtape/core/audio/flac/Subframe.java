@@ -1,9 +1,12 @@
 package offtape.core.audio.flac;
 
 import java.util.Arrays;
+import offtape.core.text.Sentences;
 
 /** One channel of a frame (RFC 9639, section 9.2). */
 final class Subframe {
+
+    private static final Sentences SAID = Sentences.near(Subframe.class);
 
     private static final int CONSTANT = 0;
     private static final int VERBATIM = 1;
@@ -40,7 +43,7 @@ final class Subframe {
         int type = (int) in.unsigned(7);
         int wasted = in.unsigned(1) == 0 ? 0 : (int) in.unary(bits) + 1;
         if (wasted >= bits) {
-            throw FlacFault.damaged("a block has samples without bits");
+            throw FlacFault.damaged(SAID.say("block.no-bits"));
         }
         content(type, bits - wasted);
         for (int i = 0; i < blockSize && wasted > 0; i++) {
@@ -61,13 +64,13 @@ final class Subframe {
         } else if (type >= LINEAR && type < 2 * LINEAR) {
             linear(type - LINEAR + 1, bits);
         } else {
-            throw FlacFault.damaged("a block is coded in a way that is not known here");
+            throw FlacFault.damaged(SAID.say("block.unknown-coding"));
         }
     }
 
     private void verbatim(int count, int bits) throws FlacFault {
         if (count > blockSize) {
-            throw FlacFault.damaged("a block is shorter than its prediction needs");
+            throw FlacFault.damaged(SAID.say("block.too-short"));
         }
         for (int i = 0; i < count; i++) {
             out[i] = in.signed(bits);
@@ -79,7 +82,7 @@ final class Subframe {
         int precision = (int) in.unsigned(4) + 1;
         int shift = (int) in.signed(5);
         if (precision > 15 || shift < 0) {
-            throw FlacFault.damaged("a block is coded in a way that is not known here");
+            throw FlacFault.damaged(SAID.say("block.unknown-coding"));
         }
         long[] coefficients = new long[order];
         for (int i = 0; i < order; i++) {

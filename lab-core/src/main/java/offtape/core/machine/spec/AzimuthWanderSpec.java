@@ -1,8 +1,10 @@
 package offtape.core.machine.spec;
 
+import static offtape.core.machine.spec.Limits.given;
 import static offtape.core.machine.spec.Limits.orElse;
-import static offtape.core.machine.spec.Limits.require;
 import static offtape.core.machine.spec.Limits.within;
+
+import offtape.core.text.Sentences;
 
 /**
  * A steady line of the tape's skew against the replay head: peak·sin(2π·f·s + phase), s the place
@@ -14,13 +16,21 @@ import static offtape.core.machine.spec.Limits.within;
  */
 public record AzimuthWanderSpec(Double frequencyHz, Double peakArcMinutes, Double phaseDegrees) {
 
+    private static final Sentences SAID = Sentences.near(AzimuthWanderSpec.class);
+
     /** Checks the limits and fills in defaults. */
     public AzimuthWanderSpec {
-        require(frequencyHz != null, "\"frequencyHz\" is missing.");
-        require(peakArcMinutes != null, "\"peakArcMinutes\" is missing.");
+        given("frequencyHz", frequencyHz);
+        given("peakArcMinutes", peakArcMinutes);
         within("frequencyHz", frequencyHz, 0.02, 50, "Hz");
-        within("peakArcMinutes", peakArcMinutes, 0, 60, "arc minutes");
-        phaseDegrees = within("phaseDegrees", orElse(phaseDegrees, 0.0), -360, 360, "degrees");
+        within("peakArcMinutes", peakArcMinutes, 0, 60, SAID.say("unit.arc-minutes"));
+        phaseDegrees =
+                within(
+                        "phaseDegrees",
+                        orElse(phaseDegrees, 0.0),
+                        -360,
+                        360,
+                        SAID.say("unit.degrees"));
     }
 
     /** The skew at a place on the tape. */

@@ -2,6 +2,8 @@ package offtape.core.machine.spec;
 
 import static offtape.core.machine.spec.Limits.within;
 
+import offtape.core.text.Sentences;
+
 /**
  * An aged belt between motor and capstan: it slips, so that the tape runs slow, creeps unevenly,
  * and changes as it warms. It adds to whatever else the transport does, in every pass.
@@ -14,6 +16,8 @@ import static offtape.core.machine.spec.Limits.within;
  */
 public record BeltSpec(double slipPercent, double wowPercent, double driftPercentPerMinute) {
 
+    private static final Sentences SAID = Sentences.near(BeltSpec.class);
+
     private static final double LOW_HZ = 0.2;
     private static final double HIGH_HZ = 4;
 
@@ -24,7 +28,12 @@ public record BeltSpec(double slipPercent, double wowPercent, double driftPercen
     public BeltSpec {
         within("slipPercent", slipPercent, 0, 10, "%");
         within("wowPercent", wowPercent, 0, 3, "%");
-        within("driftPercentPerMinute", driftPercentPerMinute, -2, 2, "% a minute");
+        within(
+                "driftPercentPerMinute",
+                driftPercentPerMinute,
+                -2,
+                2,
+                SAID.say("unit.percent-a-minute"));
     }
 
     /** Its random wow. */

@@ -9,9 +9,12 @@ import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import java.io.IOException;
 import offtape.core.programme.ChannelSet;
+import offtape.core.text.Sentences;
 
 /** Channels by the names they have in cue sheets. */
 final class ChannelSetJson {
+
+    private static final Sentences SAID = Sentences.near(ChannelSetJson.class);
 
     private ChannelSetJson() {}
 
@@ -36,8 +39,7 @@ final class ChannelSetJson {
             throw JsonMappingException.from(
                     in,
                     "unknown channel",
-                    new offtape.core.fault.UnusableInputException(
-                            "\"channel\" must be both, left or right."));
+                    new offtape.core.fault.UnusableInputException(SAID.say("channel")));
         }
     }
 }

@@ -1,6 +1,7 @@
 package offtape.core.machine.spec;
 
 import static offtape.core.machine.spec.Limits.copy;
+import static offtape.core.machine.spec.Limits.given;
 import static offtape.core.machine.spec.Limits.orElse;
 import static offtape.core.machine.spec.Limits.require;
 import static offtape.core.machine.spec.Limits.within;
@@ -8,6 +9,7 @@ import static offtape.core.machine.spec.Limits.withinIfGiven;
 
 import java.util.List;
 import offtape.core.standard.TransportGeometry;
+import offtape.core.text.Sentences;
 
 /**
  * A steady line of the speed deviation: peak·sin(2π·f·t + phase), t from the start of the
@@ -36,6 +38,8 @@ public record ComponentSpec(
         Double recordPhaseDegrees,
         List<Double> harmonics) {
 
+    private static final Sentences SAID = Sentences.near(ComponentSpec.class);
+
     private static final int MOST_HARMONICS = 16;
     private static final double HIGHEST_HZ = 500;
 
@@ -43,19 +47,24 @@ public record ComponentSpec(
     public ComponentSpec {
         withinIfGiven("frequencyHz", frequencyHz, 0.02, 500, "Hz");
         withinIfGiven("diameterMm", diameterMm, 1, 500, "mm");
-        require(
-                (frequencyHz == null) != (diameterMm == null),
-                "Give either \"frequencyHz\" or \"diameterMm\".");
-        require(peakPercent != null, "\"peakPercent\" is missing.");
+        require((frequencyHz == null) != (diameterMm == null), SAID.say("either-rate-or-diameter"));
+        given("peakPercent", peakPercent);
         within("peakPercent", peakPercent, 0, 10, "%");
-        phaseDegrees = within("phaseDegrees", orElse(phaseDegrees, 0.0), -360, 360, "degrees");
-        withinIfGiven("recordPhaseDegrees", recordPhaseDegrees, -360, 360, "degrees");
+        phaseDegrees =
+                within(
+                        "phaseDegrees",
+                        orElse(phaseDegrees, 0.0),
+                        -360,
+                        360,
+                        SAID.say("unit.degrees"));
+        withinIfGiven(
+                "recordPhaseDegrees", recordPhaseDegrees, -360, 360, SAID.say("unit.degrees"));
         harmonics = copy("harmonics", harmonics, MOST_HARMONICS);
         harmonics.forEach(h -> within("harmonics", h, 0, 10, ""));
         harmonics = harmonics.isEmpty() ? List.of(1.0) : harmonics;
         require(
                 frequencyHz == null || frequencyHz * harmonics.size() <= HIGHEST_HZ,
-                "\"harmonics\" has multiples of \"frequencyHz\" above 500 Hz; give fewer.");
+                SAID.say("harmonics-too-high"));
     }
 
     /** The highest rate in hertz, of the last multiple. */

@@ -1,6 +1,6 @@
 package offtape.core.machine.spec;
 
-import static offtape.core.machine.spec.Limits.require;
+import static offtape.core.machine.spec.Limits.given;
 import static offtape.core.machine.spec.Limits.within;
 
 import offtape.core.programme.ChannelSet;
@@ -19,10 +19,10 @@ public record DropoutSpec(
 
     /** Checks the limits. */
     public DropoutSpec {
-        require(channel != null, "\"channel\" is missing.");
-        require(atSeconds != null, "\"atSeconds\" is missing.");
-        require(milliseconds != null, "\"milliseconds\" is missing.");
-        require(depthDb != null, "\"depthDb\" is missing.");
+        given("channel", channel);
+        given("atSeconds", atSeconds);
+        given("milliseconds", milliseconds);
+        given("depthDb", depthDb);
         within("atSeconds", atSeconds, 0, 100_000, "s");
         within("milliseconds", milliseconds, 0.5, 5000, "ms");
         within("depthDb", depthDb, 0.5, 100, "dB");

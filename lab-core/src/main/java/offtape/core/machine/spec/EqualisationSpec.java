@@ -1,6 +1,6 @@
 package offtape.core.machine.spec;
 
-import static offtape.core.machine.spec.Limits.require;
+import static offtape.core.machine.spec.Limits.given;
 import static offtape.core.machine.spec.Limits.within;
 
 /**
@@ -14,8 +14,8 @@ public record EqualisationSpec(Double tapeMicroseconds, Double replayMicrosecond
 
     /** Checks the limits. */
     public EqualisationSpec {
-        require(tapeMicroseconds != null, "\"tapeMicroseconds\" is missing.");
-        require(replayMicroseconds != null, "\"replayMicroseconds\" is missing.");
+        given("tapeMicroseconds", tapeMicroseconds);
+        given("replayMicroseconds", replayMicroseconds);
         within("tapeMicroseconds", tapeMicroseconds, 10, 300, "µs");
         within("replayMicroseconds", replayMicroseconds, 10, 300, "µs");
     }

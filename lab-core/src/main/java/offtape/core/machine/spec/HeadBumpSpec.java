@@ -1,7 +1,7 @@
 package offtape.core.machine.spec;
 
+import static offtape.core.machine.spec.Limits.given;
 import static offtape.core.machine.spec.Limits.orElse;
-import static offtape.core.machine.spec.Limits.require;
 import static offtape.core.machine.spec.Limits.within;
 
 /**
@@ -15,8 +15,8 @@ public record HeadBumpSpec(Double frequencyHz, Double gainDb, Double q) {
 
     /** Checks the limits and fills in defaults. */
     public HeadBumpSpec {
-        require(frequencyHz != null, "\"frequencyHz\" is missing.");
-        require(gainDb != null, "\"gainDb\" is missing.");
+        given("frequencyHz", frequencyHz);
+        given("gainDb", gainDb);
         within("frequencyHz", frequencyHz, 10, 2000, "Hz");
         within("gainDb", gainDb, -20, 20, "dB");
         q = within("q", orElse(q, 1.0), 0.2, 20, "");

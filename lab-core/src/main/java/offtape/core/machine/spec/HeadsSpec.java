@@ -5,6 +5,7 @@ import static offtape.core.machine.spec.Limits.orElse;
 import static offtape.core.machine.spec.Limits.within;
 
 import java.util.List;
+import offtape.core.text.Sentences;
 
 /**
  * Geometry of heads and tape. What is absent loses nothing.
@@ -39,6 +40,8 @@ public record HeadsSpec(
         TrackHeadSpec left,
         TrackHeadSpec right) {
 
+    private static final Sentences SAID = Sentences.near(HeadsSpec.class);
+
     /** Heads without losses, 30 mm apart. */
     public static final HeadsSpec PERFECT =
             new HeadsSpec(null, 0, 0, 0, 0, null, null, List.of(), List.of(), null, null, null);
@@ -49,7 +52,7 @@ public record HeadsSpec(
         within("gapMicrometres", gapMicrometres, 0, 30, "µm");
         within("spacingLossMicrometres", spacingLossMicrometres, 0, 30, "µm");
         within("thicknessMicrometres", thicknessMicrometres, 0, 30, "µm");
-        within("azimuthArcMinutes", azimuthArcMinutes, -120, 120, "arc minutes");
+        within("azimuthArcMinutes", azimuthArcMinutes, -120, 120, SAID.say("unit.arc-minutes"));
         trackWidthMm = within("trackWidthMm", orElse(trackWidthMm, 2.0), 0.1, 12.7, "mm");
         trackSpacingMm = within("trackSpacingMm", orElse(trackSpacingMm, 4.0), 0.1, 12.7, "mm");
         bumps = copy("bumps", bumps, 16);

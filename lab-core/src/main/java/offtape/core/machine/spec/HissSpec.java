@@ -1,8 +1,10 @@
 package offtape.core.machine.spec;
 
-import static offtape.core.machine.spec.Limits.require;
+import static offtape.core.machine.spec.Limits.given;
 import static offtape.core.machine.spec.Limits.within;
 import static offtape.core.machine.spec.Limits.withinIfGiven;
+
+import offtape.core.text.Sentences;
 
 /**
  * Gaussian noise of the tape, added after the replay chain and independent on the two channels.
@@ -15,11 +17,13 @@ import static offtape.core.machine.spec.Limits.withinIfGiven;
  */
 public record HissSpec(Double levelDb, double tiltDbPerOctave, Double leftDb, Double rightDb) {
 
+    private static final Sentences SAID = Sentences.near(HissSpec.class);
+
     /** Checks the limits. */
     public HissSpec {
-        require(levelDb != null, "\"levelDb\" is missing.");
+        given("levelDb", levelDb);
         within("levelDb", levelDb, -160, 0, "dB");
-        within("tiltDbPerOctave", tiltDbPerOctave, -6, 6, "dB an octave");
+        within("tiltDbPerOctave", tiltDbPerOctave, -6, 6, SAID.say("unit.db-an-octave"));
         withinIfGiven("leftDb", leftDb, -160, 0, "dB");
         withinIfGiven("rightDb", rightDb, -160, 0, "dB");
     }

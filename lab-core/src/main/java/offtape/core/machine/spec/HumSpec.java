@@ -1,8 +1,8 @@
 package offtape.core.machine.spec;
 
 import static offtape.core.machine.spec.Limits.copy;
+import static offtape.core.machine.spec.Limits.given;
 import static offtape.core.machine.spec.Limits.orElse;
-import static offtape.core.machine.spec.Limits.require;
 import static offtape.core.machine.spec.Limits.within;
 
 import java.util.List;
@@ -31,8 +31,8 @@ public record HumSpec(Double mainsHz, List<Line> lines) {
 
         /** Checks the limits. */
         public Line {
-            require(harmonic != null, "\"harmonic\" is missing.");
-            require(levelDb != null, "\"levelDb\" is missing.");
+            given("harmonic", harmonic);
+            given("levelDb", levelDb);
             within("harmonic", harmonic, 1, 100, "");
             within("levelDb", levelDb, -160, 0, "dB");
         }

@@ -1,14 +1,16 @@
 package offtape.core.machine.spec;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /**
  * Checks of single members; what they throw is a sentence without the place, added by the reader.
  */
 final class Limits {
+
+    private static final Sentences SAID = Sentences.near(Limits.class);
 
     private Limits() {}
 
@@ -16,14 +18,12 @@ final class Limits {
     static double within(String name, double value, double lowest, double highest, String unit) {
         if (!(value >= lowest && value <= highest)) {
             throw new UnusableInputException(
-                    String.format(
-                            Locale.ROOT,
-                            "\"%s\" is %s; it must lie between %s and %s%s.",
+                    SAID.say(
+                            "out-of-range",
                             name,
                             plain(value),
                             plain(lowest),
-                            plain(highest),
-                            unit.isEmpty() ? "" : " " + unit));
+                            unit.isEmpty() ? plain(highest) : plain(highest) + " " + unit));
         }
         return value;
     }
@@ -45,13 +45,19 @@ final class Limits {
             return List.of();
         }
         if (list.size() > most) {
-            throw new UnusableInputException(
-                    "\"" + name + "\" has " + list.size() + " entries; at most " + most + " go.");
+            throw new UnusableInputException(SAID.say("too-many-entries", name, list.size(), most));
         }
         if (list.stream().anyMatch(Objects::isNull)) {
-            throw new UnusableInputException("\"" + name + "\" has an empty entry (null).");
+            throw new UnusableInputException(SAID.say("empty-entry", name));
         }
         return List.copyOf(list);
+    }
+
+    /** Refuses unless a member was given. */
+    static void given(String name, Object value) {
+        if (value == null) {
+            throw new UnusableInputException(SAID.say("missing", name));
+        }
     }
 
     /** Refuses with a sentence unless {@code holds}. */

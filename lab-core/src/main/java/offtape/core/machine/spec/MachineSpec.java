@@ -8,6 +8,7 @@ import static offtape.core.machine.spec.Limits.within;
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import java.nio.file.Path;
 import java.util.List;
+import offtape.core.text.Sentences;
 import offtape.core.transport.CaptureMode;
 
 /**
@@ -58,6 +59,8 @@ public record MachineSpec(
         ResidueSpec residue,
         Boolean swapped) {
 
+    private static final Sentences SAID = Sentences.near(MachineSpec.class);
+
     /** The value of {@code format}. */
     public static final String FORMAT = "offtape-machine";
 
@@ -69,12 +72,8 @@ public record MachineSpec(
 
     /** Checks the limits and fills in defaults. */
     public MachineSpec {
-        require(
-                FORMAT.equals(format),
-                "\"format\" must be \"" + FORMAT + "\": this is no description of a machine.");
-        require(
-                version != null && version == VERSION,
-                "\"version\" must be " + VERSION + "; no other is known here.");
+        require(FORMAT.equals(format), SAID.say("not-a-machine", FORMAT));
+        require(version != null && version == VERSION, SAID.say("version", VERSION));
         seed = orElse(seed, 1L);
         mode = orElse(mode, CaptureMode.REFERENCE_TAPE);
         tapeSpeedMmPerS =
@@ -98,7 +97,7 @@ public record MachineSpec(
      *     not known, or a value out of its limits; the message names the place
      */
     public static MachineSpec fromJson(String text) {
-        return SpecJson.read(text, "the machine's description");
+        return SpecJson.read(text, SAID.say("the-description"));
     }
 
     /**

@@ -1,8 +1,11 @@
 package offtape.core.machine.spec;
 
+import static offtape.core.machine.spec.Limits.given;
 import static offtape.core.machine.spec.Limits.orElse;
 import static offtape.core.machine.spec.Limits.require;
 import static offtape.core.machine.spec.Limits.within;
+
+import offtape.core.text.Sentences;
 
 /**
  * Noise that tape adds only where something is recorded: the level of whatever is recorded
@@ -14,13 +17,15 @@ import static offtape.core.machine.spec.Limits.within;
  */
 public record ModulationNoiseSpec(Double levelDb, Double lowHz, Double highHz) {
 
+    private static final Sentences SAID = Sentences.near(ModulationNoiseSpec.class);
+
     /** Checks the limits and fills in defaults. */
     public ModulationNoiseSpec {
-        require(levelDb != null, "\"levelDb\" is missing.");
+        given("levelDb", levelDb);
         within("levelDb", levelDb, -100, -27, "dB");
         lowHz = within("lowHz", orElse(lowHz, 5.0), 0.5, 5000, "Hz");
         highHz = within("highHz", orElse(highHz, 2000.0), 0.5, 8000, "Hz");
-        require(highHz >= 1.1 * lowHz, "\"highHz\" must be at least a tenth above \"lowHz\".");
+        require(highHz >= 1.1 * lowHz, SAID.say("band-too-narrow"));
     }
 
     /** Share of the fluctuation's power between two rates in hertz. */

@@ -4,6 +4,7 @@ import static offtape.core.machine.spec.Limits.orElse;
 import static offtape.core.machine.spec.Limits.require;
 import static offtape.core.machine.spec.Limits.within;
 
+import offtape.core.text.Sentences;
 import offtape.reference.TransportMotion;
 
 /**
@@ -17,13 +18,15 @@ import offtape.reference.TransportMotion;
  */
 public record MotionFileSpec(String csv, String recorded, Double scale) {
 
+    private static final Sentences SAID = Sentences.near(MotionFileSpec.class);
+
     /** Checks the limits and fills in defaults. */
     public MotionFileSpec {
-        require((csv == null) != (recorded == null), "Give either \"csv\" or \"recorded\".");
-        require(csv == null || !csv.isBlank(), "\"csv\" is empty.");
+        require((csv == null) != (recorded == null), SAID.say("motion.either"));
+        require(csv == null || !csv.isBlank(), SAID.say("motion.empty"));
         require(
                 recorded == null || TransportMotion.NAMES.contains(recorded),
-                "\"recorded\" must be one of " + String.join(", ", TransportMotion.NAMES) + ".");
+                SAID.say("motion.recorded", String.join(", ", TransportMotion.NAMES)));
         scale = within("scale", orElse(scale, 1.0), -100, 100, "");
     }
 }

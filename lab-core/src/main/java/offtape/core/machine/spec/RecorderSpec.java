@@ -4,6 +4,8 @@ import static offtape.core.machine.spec.Limits.orElse;
 import static offtape.core.machine.spec.Limits.within;
 import static offtape.core.machine.spec.Limits.withinIfGiven;
 
+import offtape.core.text.Sentences;
+
 /**
  * The interface that plays the programme and records the return.
  *
@@ -39,6 +41,8 @@ public record RecorderSpec(
         double secondHarmonicPercent,
         double thirdHarmonicPercent) {
 
+    private static final Sentences SAID = Sentences.near(RecorderSpec.class);
+
     /** A perfect interface. */
     public static final RecorderSpec PERFECT =
             new RecorderSpec(0, null, null, 0, 0, null, null, null, null, null, 0, 0);
@@ -47,7 +51,7 @@ public record RecorderSpec(
     public RecorderSpec {
         within("startSeconds", startSeconds, -600, 600, "s");
         tailSeconds = within("tailSeconds", orElse(tailSeconds, 0.5), -600, 600, "s");
-        within("delaySamples", delaySamples, 0, 1_000_000, "samples");
+        within("delaySamples", delaySamples, 0, 1_000_000, SAID.say("unit.samples"));
         within("clockErrorPpm", clockErrorPpm, -1000, 1000, "ppm");
         withinIfGiven("noiseDbfs", noiseDbfs, -200, -20, "dBFS");
         withinIfGiven("lowerEdgeHz", lowerEdgeHz, 0.5, 100, "Hz");

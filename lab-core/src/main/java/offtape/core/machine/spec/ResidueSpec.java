@@ -1,6 +1,6 @@
 package offtape.core.machine.spec;
 
-import static offtape.core.machine.spec.Limits.require;
+import static offtape.core.machine.spec.Limits.given;
 import static offtape.core.machine.spec.Limits.within;
 
 /**
@@ -20,7 +20,7 @@ public record ResidueSpec(Double levelDb, double shiftSeconds) {
 
     /** Checks the limits. */
     public ResidueSpec {
-        require(levelDb != null, "\"levelDb\" is missing.");
+        given("levelDb", levelDb);
         within("levelDb", levelDb, -80, -10, "dB");
         within("shiftSeconds", shiftSeconds, -600, 600, "s");
     }

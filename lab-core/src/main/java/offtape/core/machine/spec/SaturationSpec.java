@@ -1,13 +1,14 @@
 package offtape.core.machine.spec;
 
+import static offtape.core.machine.spec.Limits.given;
 import static offtape.core.machine.spec.Limits.orElse;
-import static offtape.core.machine.spec.Limits.require;
 import static offtape.core.machine.spec.Limits.within;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonValue;
 import java.util.Locale;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.text.Sentences;
 
 /**
  * How the tape saturates: a curve without memory between pre- and de-emphasis.
@@ -26,10 +27,12 @@ public record SaturationSpec(
         double secondHarmonicPercent,
         double emphasisMicroseconds) {
 
+    private static final Sentences SAID = Sentences.near(SaturationSpec.class);
+
     /** Checks the limits and fills in defaults. */
     public SaturationSpec {
         kind = orElse(kind, Kind.TANH);
-        require(levelAtK3ThreePercentDb != null, "\"levelAtK3ThreePercentDb\" is missing.");
+        given("levelAtK3ThreePercentDb", levelAtK3ThreePercentDb);
         within("levelAtK3ThreePercentDb", levelAtK3ThreePercentDb, -20, 40, "dB");
         within("secondHarmonicPercent", secondHarmonicPercent, 0, 10, "%");
         within("emphasisMicroseconds", emphasisMicroseconds, 0, 200, "µs");
@@ -60,7 +63,7 @@ public record SaturationSpec(
                     return kind;
                 }
             }
-            throw new UnusableInputException("\"kind\" must be tanh or cubic.");
+            throw new UnusableInputException(SAID.say("saturation-kind"));
         }
     }
 }

@@ -5,12 +5,15 @@ import java.nio.file.Path;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.json.StrictJson;
 import offtape.core.programme.ChannelSet;
+import offtape.core.text.Sentences;
 
 /** Reads and writes machine descriptions, with refusals in words that name the place. */
 final class SpecJson {
 
+    private static final Sentences SAID = Sentences.near(SpecJson.class);
+
     private static final StrictJson<MachineSpec> JSON =
-            new StrictJson<>(MachineSpec.class, "a machine's description", channels());
+            new StrictJson<>(MachineSpec.class, SAID.say("a-description"), channels());
 
     private SpecJson() {}
 
@@ -36,8 +39,7 @@ final class SpecJson {
             MotionFileSpec found = new MotionFileSpec(csv, null, motion.scale());
             return spec.withTransport(spec.transport().withMotion(found));
         } catch (java.nio.file.InvalidPathException e) {
-            throw new UnusableInputException(
-                    file + ": transport.motion: \"csv\" is not a path of this system.", e);
+            throw new UnusableInputException(SAID.say("motion.no-path", file), e);
         }
     }
 

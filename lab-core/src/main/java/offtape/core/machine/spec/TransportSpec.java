@@ -6,6 +6,7 @@ import static offtape.core.machine.spec.Limits.require;
 import static offtape.core.machine.spec.Limits.within;
 
 import java.util.List;
+import offtape.core.text.Sentences;
 
 /**
  * How the tape moves. What is absent is perfect.
@@ -29,6 +30,8 @@ public record TransportSpec(
         MotionFileSpec motion,
         BeltSpec belt) {
 
+    private static final Sentences SAID = Sentences.near(TransportSpec.class);
+
     /** A perfect transport. */
     public static final TransportSpec PERFECT =
             new TransportSpec(0, 0, List.of(), null, null, null, null, null);
@@ -36,13 +39,17 @@ public record TransportSpec(
     /** Checks the limits. */
     public TransportSpec {
         within("speedDeviationPercent", speedDeviationPercent, -20, 20, "%");
-        within("driftPercentPerMinute", driftPercentPerMinute, -2, 2, "% a minute");
+        within(
+                "driftPercentPerMinute",
+                driftPercentPerMinute,
+                -2,
+                2,
+                SAID.say("unit.percent-a-minute"));
         belt = orElse(belt, BeltSpec.NEW);
         components = copy("components", components, 64);
         require(
                 randomFlutter == null || randomFlutter.highHz() <= 500,
-                "\"randomFlutter\" must end at 500 Hz; what is faster belongs into"
-                        + " \"scrapeFlutter\".");
+                SAID.say("flutter-too-fast"));
     }
 
     /** Constant deviation with the belt's slip, percent. */
