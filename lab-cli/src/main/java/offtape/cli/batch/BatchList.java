@@ -59,10 +59,9 @@ public final class BatchList {
                             .orElseThrow(
                                     () ->
                                             new UnusableInputException(
-                                                    SAID.say(
-                                                            "list-too-large",
-                                                            list,
-                                                            MOST_MEBIBYTES)));
+                                                    SAID.say("list-too-large", list, MOST_MEBIBYTES)
+                                                            + " "
+                                                            + SAID.say("list-instead")));
             // some editors begin a file with a mark of its encoding
             return text.startsWith("\ufeff") ? text.substring(1) : text;
         } catch (CharacterCodingException e) {

@@ -3,7 +3,6 @@ package offtape.cli.command;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import offtape.cli.terminal.ExitCodes;
-import offtape.cli.terminal.Terminal;
 import offtape.core.output.OutputFile;
 import offtape.report.render.ReportWriter;
 import offtape.report.result.Results;

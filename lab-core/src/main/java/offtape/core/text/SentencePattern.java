@@ -16,57 +16,49 @@ final class SentencePattern {
     private static final Pattern PLACE =
             Pattern.compile("%(?:([0-9]+)\\$)?[-#+0,(]*[0-9]*(?:\\.[0-9]+)?([sdfeg%])");
 
+    private static final Pattern NUMBER = Pattern.compile("[-+−]?[0-9.]+");
+
     /** Fewer letters than these tell nothing: such a pattern would match what it does not mean. */
     private static final int FEWEST_LETTERS = 3;
 
-    private final Pattern english;
-    private final List<Integer> places;
+    /** What stands before, between and behind the places, one more than there are places. */
+    private final List<String> literals;
+
+    private final List<Place> places;
     private final String other;
-    private final String start;
     private final int letters;
 
-    private SentencePattern(
-            Pattern english, List<Integer> places, String other, String start, int letters) {
-        this.english = english;
-        this.places = places;
+    /** What is filled in: the number of its argument, and whether it is a number. */
+    private record Place(int argument, boolean isNumber) {}
+
+    private SentencePattern(List<String> literals, List<Place> places, String other) {
+        this.literals = List.copyOf(literals);
+        this.places = List.copyOf(places);
         this.other = other;
-        this.start = start;
-        this.letters = letters;
+        this.letters = (int) String.join("", literals).chars().filter(Character::isLetter).count();
     }
 
     /** The pattern, or empty if it has too few letters of its own to be known by. */
     static Optional<SentencePattern> of(String english, String other) {
-        StringBuilder expression = new StringBuilder();
-        List<Integer> places = new ArrayList<>();
+        List<String> literals = new ArrayList<>();
+        List<Place> places = new ArrayList<>();
+        StringBuilder literal = new StringBuilder();
         Matcher place = PLACE.matcher(english);
         int from = 0;
-        int letters = 0;
         while (place.find()) {
-            String literal = english.substring(from, place.start());
+            literal.append(english, from, place.start());
             from = place.end();
             if (isPercent(place)) {
-                literal += "%";
-            }
-            expression.append(Pattern.quote(literal));
-            letters += letters(literal);
-            if (!isPercent(place)) {
-                places.add(index(place, places.size() + 1));
-                expression.append(isNumber(place) ? "([-+−]?[0-9.]+)" : "(.*?)");
+                literal.append('%');
+            } else {
+                literals.add(literal.toString());
+                literal.setLength(0);
+                places.add(new Place(argument(place, places.size() + 1), isNumber(place)));
             }
         }
-        String rest = english.substring(from);
-        expression.append(Pattern.quote(rest));
-        letters += letters(rest);
-        if (letters < FEWEST_LETTERS) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                new SentencePattern(
-                        Pattern.compile(expression.toString(), Pattern.DOTALL),
-                        places,
-                        other,
-                        english.substring(0, english.indexOf('%')),
-                        letters));
+        literals.add(literal.append(english.substring(from)).toString());
+        return Optional.of(new SentencePattern(literals, places, other))
+                .filter(pattern -> pattern.letters >= FEWEST_LETTERS);
     }
 
     /** How much of it is its own and not filled in. */
@@ -88,18 +80,50 @@ final class SentencePattern {
     /**
      * An English sentence in the other language, or empty if it is not this one.
      *
+     * @param effort what may be spent on finding that out
      * @param words what is done with the words filled in
      * @param numbers what is done with the numbers filled in
      */
     Optional<String> translated(
-            String sentence, UnaryOperator<String> words, UnaryOperator<String> numbers) {
-        if (!sentence.startsWith(start)) {
-            return Optional.empty();
+            String sentence,
+            Effort effort,
+            UnaryOperator<String> words,
+            UnaryOperator<String> numbers) {
+        String[] filled = new String[places.size()];
+        String last = literals.get(places.size());
+        boolean isLike =
+                sentence.startsWith(literals.get(0))
+                        && sentence.endsWith(last)
+                        && sentence.length() >= literals.get(0).length() + last.length();
+        return isLike && fill(sentence, literals.get(0).length(), 0, filled, effort)
+                ? Optional.of(said(filled, words, numbers))
+                : Optional.empty();
+    }
+
+    /**
+     * Finds what fills the places from {@code place} on; the shortest that leaves the rest whole.
+     */
+    private boolean fill(String sentence, int from, int place, String[] filled, Effort effort) {
+        String behind = literals.get(place + 1);
+        boolean isLast = place == places.size() - 1;
+        int last = sentence.length() - behind.length();
+        int at = isLast ? last : sentence.indexOf(behind, from);
+        while (at >= from && effort.isLeftFor(1)) {
+            filled[place] = sentence.substring(from, at);
+            boolean isFitting =
+                    !places.get(place).isNumber() || NUMBER.matcher(filled[place]).matches();
+            if (isFitting
+                    && (isLast
+                            || fill(sentence, at + behind.length(), place + 1, filled, effort))) {
+                return true;
+            }
+            at = isLast || at >= last ? -1 : sentence.indexOf(behind, at + 1);
         }
-        Matcher found = english.matcher(sentence);
-        if (!found.matches()) {
-            return Optional.empty();
-        }
+        return false;
+    }
+
+    private String said(
+            String[] filled, UnaryOperator<String> words, UnaryOperator<String> numbers) {
         StringBuilder out = new StringBuilder();
         Matcher place = PLACE.matcher(other);
         int from = 0;
@@ -112,14 +136,22 @@ final class SentencePattern {
                 continue;
             }
             count++;
-            int wanted = places.indexOf(index(place, count));
-            String filled = found.group(wanted + 1);
-            out.append(isNumber(place) ? numbers.apply(filled) : words.apply(filled));
+            String content = filled[index(argument(place, count))];
+            out.append(isNumber(place) ? numbers.apply(content) : words.apply(content));
         }
-        return Optional.of(out.append(other.substring(from)).toString());
+        return out.append(other.substring(from)).toString();
     }
 
-    private static int index(Matcher place, int next) {
+    /** Where the English pattern has an argument first. */
+    private int index(int argument) {
+        int index = 0;
+        while (places.get(index).argument() != argument) {
+            index++;
+        }
+        return index;
+    }
+
+    private static int argument(Matcher place, int next) {
         return place.group(1) == null ? next : Integer.parseInt(place.group(1));
     }
 
@@ -129,9 +161,5 @@ final class SentencePattern {
 
     private static boolean isNumber(Matcher place) {
         return "dfeg".contains(place.group(2));
-    }
-
-    private static int letters(String text) {
-        return (int) text.chars().filter(Character::isLetter).count();
     }
 }

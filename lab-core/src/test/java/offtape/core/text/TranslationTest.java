@@ -1,6 +1,7 @@
 package offtape.core.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import org.junit.jupiter.api.Test;
 
@@ -54,5 +55,17 @@ class TranslationTest {
         assertEquals("links – 1,5 dB. rechts.", GERMAN.of("left – 1.5 dB. right."));
         assertEquals("Deck 1.5 – links.", GERMAN.of("Deck 1.5 – left."));
         assertEquals("Deck 1.5 – Nothing.", GERMAN.of("Deck 1.5 – Nothing."));
+    }
+
+    /** Others may write anything, and nobody is to wait for it. */
+    @Test
+    void whatOthersMadeToLookLikeMuchIsLeftAsItIs() {
+        for (String part :
+                new String[] {"left, ", "left or ", "left and ", "x. ", "a – ", "1.5 dB: "}) {
+            String text = part.repeat(3900 / part.length()) + "x";
+            assertFalse(GERMAN.of(text).isEmpty());
+        }
+        String tooLong = "left or ".repeat(1000);
+        assertEquals(tooLong, GERMAN.of(tooLong));
     }
 }

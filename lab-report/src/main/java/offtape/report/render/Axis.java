@@ -2,7 +2,6 @@ package offtape.report.render;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
-import offtape.core.text.Language;
 
 /**
  * One axis of a chart.
@@ -46,11 +45,6 @@ record Axis(
         double low = min - 1e-9 * Math.abs(min);
         double high = max + 1e-9 * Math.abs(max);
         ticks = ticks.stream().filter(t -> t.value() >= low && t.value() <= high).toList();
-    }
-
-    /** Audio frequencies on a logarithmic scale with the trade's usual ticks. */
-    static Axis audioFrequency(double minHz, double maxHz) {
-        return audioFrequency(Wording.in(Language.ENGLISH), minHz, maxHz);
     }
 
     /** Audio frequencies on a logarithmic scale with the trade's usual ticks. */

@@ -3,7 +3,6 @@ package offtape.report.render;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import offtape.core.text.Language;
 
 /**
  * Draws a chart as SVG: the curves from the chart library, everything else (grid, ticks, texts,
@@ -36,11 +35,6 @@ final class ChartSvg {
         plotWidth = WIDTH - LEFT - RIGHT;
         plotHeight = chart.height() - TOP - BOTTOM;
         plot = Plot.of(chart, plotWidth, plotHeight);
-    }
-
-    /** The drawing of {@code chart}, an {@code svg} element. */
-    static Markup draw(Chart chart) {
-        return draw(Wording.in(Language.ENGLISH), chart);
     }
 
     /** The drawing in the reader's language. */

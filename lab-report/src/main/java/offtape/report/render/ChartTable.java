@@ -3,7 +3,6 @@ package offtape.report.render;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import offtape.core.text.Language;
 
 /** Points of the curves of a chart as a table, where no other table holds them. */
 final class ChartTable {
@@ -12,11 +11,6 @@ final class ChartTable {
     private static final int MOST_ROWS = 12;
 
     private ChartTable() {}
-
-    /** A row for some points of the first curve, evenly among its points, both ends with them. */
-    static DataTable of(Chart chart) {
-        return of(Wording.in(Language.ENGLISH), chart);
-    }
 
     /** A row for some points of the first curve, evenly among its points, both ends with them. */
     static DataTable of(Wording words, Chart chart) {

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import offtape.core.text.Language;
 
 /**
  * A table of numbers. The first cell of a row heads it; wide tables scroll in a region of their own
@@ -80,10 +79,6 @@ record DataTable(String caption, List<String> heads, List<List<String>> rows) {
                 .add(open())
                 .close("details")
                 .line();
-    }
-
-    Markup folded() {
-        return folded(Wording.in(Language.ENGLISH));
     }
 
     private Markup row(List<String> cells) {

@@ -5,7 +5,6 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import offtape.core.text.Language;
 import offtape.report.headline.Find;
 import offtape.report.result.Distortion;
 import offtape.report.result.FittedCurve;
@@ -109,11 +108,6 @@ record DistortionCharts(Wording words) {
                 false);
     }
 
-    /** The same in English. */
-    static Axis k3Axis(List<Distortion> ladders) {
-        return k3Axis(Wording.in(Language.ENGLISH), ladders);
-    }
-
     /** A logarithmic axis that holds 1 % and 3 % and every reading above a hundredth percent. */
     static Axis k3Axis(Wording words, List<Distortion> ladders) {
         double[] readings =
@@ -195,11 +189,6 @@ record DistortionCharts(Wording words) {
                                                         Reading.REPLAY))
                                 .toList())
                 .withHeight(LOWER_HEIGHT);
-    }
-
-    /** The same in English. */
-    static Axis recordAxis(List<Distortion> ladders) {
-        return recordAxis(Wording.in(Language.ENGLISH), ladders);
     }
 
     /** From the lowest to the highest record level of the ladders. */

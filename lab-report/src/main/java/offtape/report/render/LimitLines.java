@@ -4,14 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import offtape.core.text.Language;
 import offtape.report.judge.Bounds;
 
 /** What a set of limits draws into the charts of a session. */
 final class LimitLines {
-
-    /** No limits. */
-    static final LimitLines NONE = new LimitLines(Wording.in(Language.ENGLISH), List.of());
 
     /** K3 at which the record level is limited, percent. */
     private static final double K3_PERCENT = 3;

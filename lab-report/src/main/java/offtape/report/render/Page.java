@@ -5,18 +5,12 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import offtape.core.text.Language;
 import offtape.report.result.Session;
 
 /** The frame of every page: head, style, a list of the sections, colophon, script. */
 final class Page {
 
     private Page() {}
-
-    /** A whole page. */
-    static String of(String title, Markup opening, List<Section> sections, List<Session> sessions) {
-        return of(Wording.in(Language.ENGLISH), title, opening, sections, sessions);
-    }
 
     /** A whole page. */
     static String of(

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import offtape.core.text.Language;
 import offtape.core.unit.Quantity;
 import offtape.report.headline.Find;
 import offtape.report.result.Response;
@@ -110,22 +109,12 @@ record ResponseSection(Wording words) {
                                                 MOST_DECIMALS));
     }
 
-    /** The same in English. */
-    static Axis frequencyAxis(List<Response> curves) {
-        return frequencyAxis(Wording.in(Language.ENGLISH), curves);
-    }
-
     /** Audio frequencies, and what the curves hold beyond them. */
     static Axis frequencyAxis(Wording words, List<Response> curves) {
         double low = frequencies(curves).filter(f -> f > 0).min().orElse(20);
         double high = frequencies(curves).max().orElse(20_000);
         return Axis.audioFrequency(
                 words, Math.max(10, Math.min(20, low)), Math.min(48_000, Math.max(20_000, high)));
-    }
-
-    /** The same in English. */
-    static Axis levelAxis(List<Response> curves) {
-        return levelAxis(Wording.in(Language.ENGLISH), curves);
     }
 
     /** From the lowest to the highest level that is worth showing, in steps of 5 dB. */

@@ -3,7 +3,6 @@ package offtape.report.render;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import offtape.core.text.Language;
 import offtape.report.result.Response;
 import offtape.report.result.Results;
 
@@ -23,11 +22,6 @@ final class ResponseTable {
                 results.response().stream().filter(r -> r.frequencyHz().length > 0).toList();
         ResponseWords names = new ResponseWords(words);
         return of(words, curves, curves.stream().map(names::label).toList());
-    }
-
-    /** The same in English. */
-    static DataTable of(List<Response> curves, List<String> labels) {
-        return of(Wording.in(Language.ENGLISH), curves, labels);
     }
 
     /** The table of any curves, each with a point at least, under heads of their own. */

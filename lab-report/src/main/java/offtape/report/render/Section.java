@@ -1,7 +1,6 @@
 package offtape.report.render;
 
 import java.util.List;
-import offtape.core.text.Language;
 
 /**
  * A part of a report that answers one question.
@@ -28,11 +27,6 @@ record Section(String id, String heading, Markup body) {
     }
 
     /** One or more drawings with what is to be read from them. */
-    static Markup figure(String caption, List<Chart> charts) {
-        return figure(Wording.in(Language.ENGLISH), caption, charts);
-    }
-
-    /** One or more drawings with what is to be read from them. */
     static Markup figure(Wording words, String caption, List<Chart> charts) {
         Markup out = new Markup().open("figure").line();
         charts.forEach(chart -> out.add(ChartSvg.draw(words, chart)).line());
@@ -42,10 +36,5 @@ record Section(String id, String heading, Markup body) {
     /** A paragraph. */
     static Markup paragraph(Wording words, String text) {
         return new Markup().element("p", words.unbroken(text)).line();
-    }
-
-    /** A paragraph. */
-    static Markup paragraph(String text) {
-        return new Markup().element("p", Words.unbroken(text)).line();
     }
 }

@@ -14,7 +14,7 @@ final class AxisTest {
     void audioFrequenciesHaveTheUsualTicks() {
         assertEquals(
                 List.of("20", "50", "100", "200", "500", "1k", "2k", "5k", "10k", "20k"),
-                labels(Axis.audioFrequency(20, 20_000)));
+                labels(Axis.audioFrequency(Reader.ENGLISH, 20, 20_000)));
     }
 
     @Test

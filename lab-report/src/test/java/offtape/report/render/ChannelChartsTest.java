@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
-import offtape.core.text.Language;
 import offtape.core.unit.Quantity;
 import offtape.report.result.Channels;
 import offtape.report.result.CrosstalkCurve;
@@ -46,8 +45,8 @@ class ChannelChartsTest {
                                         floor)),
                         null);
         Chart chart =
-                new ChannelCharts(Wording.in(Language.ENGLISH))
-                        .crosstalk(channels, LimitLines.NONE, "");
+                new ChannelCharts(Reader.ENGLISH)
+                        .crosstalk(channels, new LimitLines(Reader.ENGLISH, List.of()), "");
         assertTrue(chart.y().min() < db && chart.y().max() > db, () -> chart.y().toString());
     }
 }

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import offtape.core.text.Language;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -61,8 +60,7 @@ final class ChartScriptTest {
     void theWordsStandInThePage() throws Exception {
         Element script =
                 Svg.parse(
-                                ChartScript.element(
-                                                Wording.in(Language.ENGLISH), ChartScript.text())
+                                ChartScript.element(Reader.ENGLISH, ChartScript.text())
                                         .toString()
                                         .strip())
                         .getDocumentElement();

@@ -18,7 +18,7 @@ import org.w3c.dom.Element;
 
 final class ChartSvgTest {
 
-    private static final Axis HERTZ = Axis.audioFrequency(20, 20_000);
+    private static final Axis HERTZ = Axis.audioFrequency(Reader.ENGLISH, 20, 20_000);
     private static final Axis DECIBELS = Axis.linear("Level, dB", -20, 5);
     private static final int MOST_BYTES = 60_000;
 
@@ -31,7 +31,7 @@ final class ChartSvgTest {
     void tickTextsStandWhereTheLogarithmSays(String label, double hz, double part)
             throws Exception {
         assertEquals(Math.log10(hz / 20) / 3, part, 1e-6);
-        Document svg = Svg.parse(ChartSvg.draw(chart(List.of(slope()))).toString());
+        Document svg = Svg.parse(ChartSvg.draw(Reader.ENGLISH, chart(List.of(slope()))).toString());
         Map<String, Double> ticks = ticks(svg, "x");
         double left = ticks.get("20");
         double right = ticks.get("20k");
@@ -41,7 +41,7 @@ final class ChartSvgTest {
 
     @Test
     void levelTicksAreEvenlySpaced() throws Exception {
-        Document svg = Svg.parse(ChartSvg.draw(chart(List.of(slope()))).toString());
+        Document svg = Svg.parse(ChartSvg.draw(Reader.ENGLISH, chart(List.of(slope()))).toString());
         Map<String, Double> ticks = ticks(svg, "y");
         double step = ticks.get("−20") - ticks.get("−15");
         assertTrue(step > 0, "lower levels stand lower");
@@ -73,7 +73,7 @@ final class ChartSvgTest {
                                                 random.doubles(n, -20, 5).toArray(),
                                                 2))
                         .toList();
-        String svg = ChartSvg.draw(chart(noisy)).toString();
+        String svg = ChartSvg.draw(Reader.ENGLISH, chart(noisy)).toString();
         Svg.parse(svg);
         assertTrue(svg.length() < MOST_BYTES, "bytes " + svg.length());
     }
@@ -94,7 +94,7 @@ final class ChartSvgTest {
                         new double[] {-5, 0, 100, 1000, 2000},
                         new double[] {0, 0, Double.NEGATIVE_INFINITY, Double.NaN, 1e9},
                         1);
-        String svg = ChartSvg.draw(chart(List.of(odd))).toString();
+        String svg = ChartSvg.draw(Reader.ENGLISH, chart(List.of(odd))).toString();
         Svg.parse(svg);
         assertFalse(svg.contains("NaN") || svg.contains("Infinity") || svg.contains("null"), svg);
     }
@@ -102,21 +102,22 @@ final class ChartSvgTest {
     @Test
     void aSinglePointIsSeen() throws Exception {
         Series point = Series.of("one", Look.LEFT, new double[] {1000}, new double[] {0}, 1);
-        String svg = ChartSvg.draw(chart(List.of(point))).toString();
+        String svg = ChartSvg.draw(Reader.ENGLISH, chart(List.of(point))).toString();
         Svg.parse(svg);
         assertTrue(svg.contains("h0\""), "a line of no length with round caps");
     }
 
     @Test
     void aChartWithoutCurvesHasItsTicks() throws Exception {
-        Document svg = Svg.parse(ChartSvg.draw(chart(List.of())).toString());
+        Document svg = Svg.parse(ChartSvg.draw(Reader.ENGLISH, chart(List.of())).toString());
         assertTrue(ticks(svg, "x").containsKey("1k"));
     }
 
     @Test
     void theDrawingIsNamedAndDescribed() throws Exception {
         Element svg =
-                Svg.parse(ChartSvg.draw(chart(List.of(slope()))).toString()).getDocumentElement();
+                Svg.parse(ChartSvg.draw(Reader.ENGLISH, chart(List.of(slope()))).toString())
+                        .getDocumentElement();
         assertEquals("img", svg.getAttribute("role"));
         assertEquals("a title", svg.getElementsByTagName("title").item(0).getTextContent());
         assertEquals("what is seen", svg.getElementsByTagName("desc").item(0).getTextContent());
@@ -128,7 +129,7 @@ final class ChartSvgTest {
     void bandsReachFromEndToEnd() throws Exception {
         Chart chart =
                 chart(List.of(slope())).withBands(List.of(new Chart.Band(1, 1e6, "everything")));
-        Document svg = Svg.parse(ChartSvg.draw(chart).toString());
+        Document svg = Svg.parse(ChartSvg.draw(Reader.ENGLISH, chart).toString());
         Element band =
                 Svg.elements(svg, "rect").stream()
                         .filter(r -> r.getAttribute("class").equals("band"))
@@ -148,7 +149,7 @@ final class ChartSvgTest {
                 chart(List.of(slope()))
                         .withRules(
                                 List.of(new Chart.Rule(-3, "edge"), new Chart.Rule(12, "limit")));
-        Document svg = Svg.parse(ChartSvg.draw(chart).toString());
+        Document svg = Svg.parse(ChartSvg.draw(Reader.ENGLISH, chart).toString());
         assertEquals(1, paths(svg, "rule").size());
         assertTrue(
                 Svg.elements(svg, "text").stream()
@@ -171,7 +172,7 @@ final class ChartSvgTest {
                                                 new double[] {-5, -5},
                                                 isUpper,
                                                 "limit")));
-        Document svg = Svg.parse(ChartSvg.draw(chart).toString());
+        Document svg = Svg.parse(ChartSvg.draw(Reader.ENGLISH, chart).toString());
         double[] line = numbers(paths(svg, "limit").get(0));
         Map<String, Double> across = ticks(svg, "x");
         // texts stand 5 units below the line that they name

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 
 final class ChartTableTest {
 
-    private static final Axis HERTZ = Axis.audioFrequency(20, 20_000);
+    private static final Axis HERTZ = Axis.audioFrequency(Reader.ENGLISH, 20, 20_000);
     private static final Axis DECIBELS = Axis.linear("Level, dB re 1 kHz", -20, 5);
 
     @Test
@@ -22,7 +22,7 @@ final class ChartTableTest {
                         new int[] {2, 1, 0});
         Series right =
                 Series.of("Right", Look.RIGHT, new double[] {110, 900}, new double[] {1, 2}, 1);
-        DataTable table = ChartTable.of(chart(List.of(left, right)));
+        DataTable table = ChartTable.of(Reader.ENGLISH, chart(List.of(left, right)));
         assertEquals("a title, some points", table.caption());
         assertEquals(
                 List.of("Frequency", "Left, dB re 1 kHz", "Right, dB re 1 kHz"), table.heads());
@@ -47,7 +47,7 @@ final class ChartTableTest {
                         Axis.linear("Time, s", 0, 110),
                         Axis.linear("Deviation, %", 0, 200),
                         List.of(Series.of("", Look.WHOLE, seconds, seconds, 0)));
-        DataTable table = ChartTable.of(chart);
+        DataTable table = ChartTable.of(Reader.ENGLISH, chart);
         assertEquals(List.of("Time, s", "Deviation, %"), table.heads());
         assertEquals(12, table.rows().size());
         assertEquals(List.of("10.0", "10"), table.rows().get(1));
@@ -56,7 +56,9 @@ final class ChartTableTest {
 
     @Test
     void nothingGivesAnEmptyTable() {
-        assertEquals("", ChartTable.of(chart(List.of())).folded().toString());
+        assertEquals(
+                "",
+                ChartTable.of(Reader.ENGLISH, chart(List.of())).folded(Reader.ENGLISH).toString());
     }
 
     private static Chart chart(List<Series> series) {

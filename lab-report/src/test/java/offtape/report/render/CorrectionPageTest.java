@@ -101,7 +101,7 @@ class CorrectionPageTest {
 
     @Test
     void thePageIsWellFormedAndLoadsNothing() throws Exception {
-        String page = new CorrectionPage(Wording.in(Language.ENGLISH)).of(correction);
+        String page = new CorrectionPage(Reader.ENGLISH).of(correction);
         String xml = page.substring(page.indexOf("<html"));
         DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
@@ -116,7 +116,7 @@ class CorrectionPageTest {
 
     @Test
     void settingsSayBothWays() {
-        String text = SettingsText.of(Wording.in(Language.ENGLISH), correction);
+        String text = SettingsText.of(Reader.ENGLISH, correction);
         assertTrue(text.contains("1. Before the tape"), text);
         assertTrue(text.contains("load after-tape-48000.wav"), text);
         assertTrue(text.contains("% third harmonic"), text);
@@ -125,7 +125,7 @@ class CorrectionPageTest {
 
     @Test
     void inGermanNothingIsLeftInEnglish() {
-        Wording german = Wording.in(Language.GERMAN);
+        Wording german = Reader.GERMAN;
         // a user's name for a tape is nobody's to translate
         String tape = correction.session().tape();
         String page = new CorrectionPage(german).of(correction).replace(tape, "Band 1");

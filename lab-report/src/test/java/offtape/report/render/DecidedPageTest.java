@@ -131,7 +131,7 @@ class DecidedPageTest {
     }
 
     private static String escaped(String text) {
-        return new Markup().text(Words.unbroken(text)).toString();
+        return new Markup().text(Reader.ENGLISH.unbroken(text)).toString();
     }
 
     @Test

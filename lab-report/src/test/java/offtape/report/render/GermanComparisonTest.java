@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 /** Speed, two sessions side by side and many in their order, told in German. */
 class GermanComparisonTest {
 
-    private static final Wording GERMAN = Wording.in(Language.GERMAN);
+    private static final Wording GERMAN = Reader.GERMAN;
 
     /** Words that no German sentence has. */
     private static final Pattern ENGLISH =
@@ -71,7 +71,8 @@ class GermanComparisonTest {
                                         speed.transport().delayFound(),
                                         speed.transport().deviation().reason()))
                         .flatMap(s -> s);
-        Section section = new SpeedSection(GERMAN).of(WORN, LimitLines.NONE);
+        Section section =
+                new SpeedSection(GERMAN).of(WORN, new LimitLines(Reader.GERMAN, List.of()));
         assertGerman(
                 read(section.markup().toString(), said),
                 List.of(
@@ -79,7 +80,9 @@ class GermanComparisonTest {
                         "Das Laufwerk selbst",
                         "Abweichung vom Mittel, %",
                         "−0,412 %"));
-        Section bare = new SpeedSection(GERMAN).of(Scenario.empty("Anna"), LimitLines.NONE);
+        Section bare =
+                new SpeedSection(GERMAN)
+                        .of(Scenario.empty("Anna"), new LimitLines(Reader.GERMAN, List.of()));
         assertGerman(read(bare.markup().toString(), Stream.of()), List.of("kein stetiger Ton"));
     }
 

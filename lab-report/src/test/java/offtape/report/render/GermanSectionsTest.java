@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import offtape.core.text.Language;
 import offtape.report.judge.Bounds;
 import offtape.report.result.Dropout;
 import offtape.report.result.Results;
@@ -20,7 +19,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The parts of a report that tell of the signal, to a reader of German. */
 final class GermanSectionsTest {
 
-    private static final Wording WORDS = Wording.in(Language.GERMAN);
+    private static final Wording WORDS = Reader.GERMAN;
 
     /** What a reader meets: texts between tags, and those of drawings and scrolling tables. */
     private static final Pattern TEXT =

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.regex.Pattern;
-import offtape.core.text.Language;
 import offtape.report.fault.FaultFinding;
 import offtape.report.judge.Decider;
 import offtape.report.judge.LimitSet;
@@ -15,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /** The report of a session in German: its frame, and the sections on its verdict and methods. */
 class GermanSessionTest {
 
-    private static final Wording GERMAN = Wording.in(Language.GERMAN);
+    private static final Wording GERMAN = Reader.GERMAN;
 
     private static final Pattern ENGLISH =
             Pattern.compile("(?i)\\b(the|of|and|is|with|from|no|not|than|which|by|how)\\b");

@@ -3,7 +3,6 @@ package offtape.report.render;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import offtape.core.text.Language;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -22,8 +21,7 @@ final class ReadingWordsTest {
     void aPlaceIsToldWithItsQuantityAndUnit(String title, String words) {
         assertEquals(
                 words.replace('_', '\u00a0') + "\nlevel #\u00a0dB",
-                ReadingWords.of(
-                        Wording.in(Language.ENGLISH), chart("a title", Axis.linear(title, 0, 1))));
+                ReadingWords.of(Reader.ENGLISH, chart("a title", Axis.linear(title, 0, 1))));
     }
 
     @ParameterizedTest
@@ -31,8 +29,7 @@ final class ReadingWordsTest {
     void whatTheTitleSaysIsNotSaidAgain(String title, String words) {
         assertEquals(
                 "#\u00a0s\n" + words.replace('_', '\u00a0'),
-                ReadingWords.of(
-                        Wording.in(Language.ENGLISH), chart(title, Axis.linear("Time, s", 0, 1))));
+                ReadingWords.of(Reader.ENGLISH, chart(title, Axis.linear("Time, s", 0, 1))));
     }
 
     @ParameterizedTest
@@ -46,9 +43,7 @@ final class ReadingWordsTest {
                         Axis.linear("Time, s", 0, 1),
                         Axis.rows("Within, dB", rows, List.of()),
                         List.of());
-        assertEquals(
-                words.replace('_', '\u00a0') + "\n",
-                ReadingWords.of(Wording.in(Language.ENGLISH), bars));
+        assertEquals(words.replace('_', '\u00a0') + "\n", ReadingWords.of(Reader.ENGLISH, bars));
     }
 
     private static Chart chart(String title, Axis x) {

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 
 final class SeriesTest {
 
-    private static final Axis HERTZ = Axis.audioFrequency(20, 20_000);
+    private static final Axis HERTZ = Axis.audioFrequency(Reader.ENGLISH, 20, 20_000);
     private static final Axis DECIBELS = Axis.linear("dB", -20, 0);
 
     @Test

@@ -9,7 +9,6 @@ import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
 import java.util.List;
 import java.util.Set;
-import offtape.core.text.Language;
 import offtape.reference.Schemas;
 import offtape.report.result.HarmonicCurve;
 import offtape.report.result.Response;
@@ -20,7 +19,7 @@ import org.junit.jupiter.api.Test;
 /** What the sweeps tell beside the response, in report, tables and results. */
 final class SweepFiguresTest {
 
-    private static final Wording WORDS = Wording.in(Language.ENGLISH);
+    private static final Wording WORDS = Reader.ENGLISH;
 
     private static String plain(Markup markup) {
         return markup.toString().replace('\u00a0', ' ');
@@ -53,7 +52,9 @@ final class SweepFiguresTest {
     @Test
     void everyBarHasItsRow() {
         Results results = Scenario.before();
-        Chart chart = new BandsFigure(WORDS).chart(results, Axis.audioFrequency(20, 20_000));
+        Chart chart =
+                new BandsFigure(WORDS)
+                        .chart(results, Axis.audioFrequency(Reader.ENGLISH, 20, 20_000));
         assertEquals(
                 List.of("R ±1", "L ±1", "R ±2", "L ±2", "R ±3", "L ±3"),
                 chart.y().ticks().stream().map(Tick::label).toList());
@@ -79,12 +80,16 @@ final class SweepFiguresTest {
         String figure =
                 plain(
                         new LevelFigure(WORDS)
-                                .of(Scenario.before(), Axis.audioFrequency(20, 20_000)));
+                                .of(
+                                        Scenario.before(),
+                                        Axis.audioFrequency(Reader.ENGLISH, 20, 20_000)));
         assertTrue(figure.contains("the left channel loses 2.17 dB from −20 dB to 0 dB"), figure);
         List<Response> quiet = Scenario.before().response().subList(0, 2);
         assertEquals(
                 "",
-                new LevelFigure(WORDS).of(with(quiet), Axis.audioFrequency(20, 20_000)).toString());
+                new LevelFigure(WORDS)
+                        .of(with(quiet), Axis.audioFrequency(Reader.ENGLISH, 20, 20_000))
+                        .toString());
     }
 
     @Test

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import offtape.core.text.Language;
 import offtape.core.unit.Quantity;
 import offtape.report.result.TapeReading;
 import offtape.report.result.TapeReference;
@@ -82,7 +81,7 @@ class TapePageTest {
 
     @Test
     void tellsWhatWasReadAndHow() {
-        String page = TapePage.of(Wording.in(Language.ENGLISH), reading());
+        String page = TapePage.of(Reader.ENGLISH, reading());
         assertTrue(
                 page.contains(
                         "Read from tape.wav, 19.05\u00a0cm/s; tape recorded to 70 µs; machine set to"
@@ -97,7 +96,7 @@ class TapePageTest {
 
     @Test
     void inGermanNothingIsLeftInEnglish() {
-        String page = TapePage.of(Wording.in(Language.GERMAN), reading());
+        String page = TapePage.of(Reader.GERMAN, reading());
         assertEquals(List.of(), EnglishLeft.in(page));
         assertTrue(
                 page.contains(

@@ -13,7 +13,7 @@ import org.w3c.dom.Element;
 
 final class ToldTest {
 
-    private static final Axis HERTZ = Axis.audioFrequency(20, 20_000);
+    private static final Axis HERTZ = Axis.audioFrequency(Reader.ENGLISH, 20, 20_000);
     private static final Axis DECIBELS = Axis.linear("Level, dB re 1 kHz", -20, 5);
 
     /**
@@ -99,7 +99,9 @@ final class ToldTest {
 
     @Test
     void theAxesAreToldWithTheDrawing() throws Exception {
-        Element svg = Svg.parse(ChartSvg.draw(chart(List.of())).toString()).getDocumentElement();
+        Element svg =
+                Svg.parse(ChartSvg.draw(Reader.ENGLISH, chart(List.of())).toString())
+                        .getDocumentElement();
         assertEquals("20 20000 log", svg.getAttribute("data-x"));
         // a step of 5 dB is told in tenths
         assertEquals("-20 5 1", svg.getAttribute("data-y"));
@@ -118,7 +120,8 @@ final class ToldTest {
     }
 
     private static List<Element> told(Chart chart) throws Exception {
-        return Svg.elements(Svg.parse(ChartSvg.draw(chart).toString()), "g").stream()
+        return Svg.elements(Svg.parse(ChartSvg.draw(Reader.ENGLISH, chart).toString()), "g")
+                .stream()
                 .filter(g -> g.getAttribute("class").startsWith("told"))
                 .toList();
     }
