@@ -74,7 +74,7 @@ public final class Commands {
     static CommandLine line(
             Terminal terminal, SoundLayers layers, SettingsFile settings, String... words) {
         CommandLine line = new CommandLine(new OfftapeCommand(terminal, layers, settings));
-        Subcommands.addTo(line, words);
+        Subcommands.addTo(line, HelpLanguage.behind(words));
         HelpLanguage.set(line, HelpLanguage.of(words));
         line.setCaseInsensitiveEnumValuesAllowed(true);
         // a file name may begin with @

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.PropertyResourceBundle;
 import offtape.core.text.Language;
@@ -43,6 +44,15 @@ final class HelpLanguage {
             }
         }
         return Language.of(code).orElse(Language.ENGLISH);
+    }
+
+    /** What follows a language that was named before anything else. */
+    static String[] behind(String... words) {
+        int from = 0;
+        while (from < words.length && words[from].startsWith(OPTION)) {
+            from += words[from].equals(OPTION) ? 2 : 1;
+        }
+        return Arrays.copyOfRange(words, Math.min(from, words.length), words.length);
     }
 
     /** Whether arguments say nothing but a language that there is. */
