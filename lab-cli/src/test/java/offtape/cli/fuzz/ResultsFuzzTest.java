@@ -3,6 +3,7 @@ package offtape.cli.fuzz;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.util.List;
 import offtape.cli.realign.SessionTiming;
+import offtape.core.text.Language;
 import offtape.report.batch.BatchRow;
 import offtape.report.batch.BatchState;
 import offtape.report.compare.Comparison;
@@ -42,10 +43,14 @@ final class ResultsFuzzTest {
 
     private static String compared(Results before, Results after) {
         Comparison comparison = Comparison.of(before, after, List.of(before));
-        return ResultsJson.write(comparison) + ReportWriter.html(comparison, before, after);
+        return ResultsJson.write(comparison)
+                + ReportWriter.html(comparison, before, after)
+                + ReportWriter.html(comparison, before, after, Language.GERMAN);
     }
 
     private static String written(History history) {
-        return ResultsJson.write(history) + ReportWriter.html(history);
+        return ResultsJson.write(history)
+                + ReportWriter.html(history)
+                + ReportWriter.html(history, Language.GERMAN);
     }
 }
