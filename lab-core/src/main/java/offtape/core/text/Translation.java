@@ -5,7 +5,9 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
@@ -26,19 +28,40 @@ public final class Translation {
     /** No sentence of ours is so long; what is, others wrote. */
     private static final int LONGEST = 4000;
 
+    /** Of those who read English. */
+    private static final Translation NONE =
+            new Translation(new Dictionary(Language.ENGLISH, Map.of(), List.of()));
+
     private final Dictionary dictionary;
 
     private Translation(Dictionary dictionary) {
         this.dictionary = dictionary;
     }
 
+    /** Read once, when one other than English is first asked for, and never changed. */
+    private static final class Read {
+        static final Map<Language, Translation> BY_LANGUAGE = all();
+
+        private static Map<Language, Translation> all() {
+            Map<Language, Translation> all = new EnumMap<>(Language.class);
+            for (Language language : Language.values()) {
+                if (language != Language.ENGLISH) {
+                    all.put(language, read(language));
+                }
+            }
+            return Collections.unmodifiableMap(all);
+        }
+    }
+
     /** The translation into a language by all bundles of sentences on the class path. */
     public static Translation to(Language language) {
+        return language == Language.ENGLISH ? NONE : Read.BY_LANGUAGE.get(language);
+    }
+
+    private static Translation read(Language language) {
         Map<String, String> whole = new TreeMap<>();
         List<SentencePattern> patterns = new ArrayList<>();
-        if (language != Language.ENGLISH) {
-            bundles().forEach(path -> read(path, language, whole, patterns));
-        }
+        bundles().forEach(path -> read(path, language, whole, patterns));
         patterns.sort(Comparator.comparingInt(SentencePattern::letters).reversed());
         return new Translation(new Dictionary(language, whole, patterns));
     }
