@@ -1,10 +1,12 @@
 package offtape.cli.text;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -16,10 +18,18 @@ import offtape.core.text.Translation;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What commands refuse in English, said in German, with all sentences known at once. */
+/** What is kept and refused in English, said in German, with all sentences known at once. */
 class SentencesTest {
 
-    private static final String INDEX = "/META-INF/offtape/sentences-cli";
+    private static final String INDEX = "/META-INF/offtape/sentences-";
+
+    /** Words that German has not; what names an option, a title or is a quotation has them. */
+    private static final Pattern ENGLISH =
+            Pattern.compile("(?<!-)\\b(the|of|and|is|with|from|no|not|than|which)\\b");
+
+    /** The title of a paper. */
+    private static final String TITLE =
+            "The reproduction of magnetically recorded signals, Bell System Technical Journal";
 
     private static final Pattern PLACE =
             Pattern.compile("%(?:([0-9]+)\\$)?[-#+0,(]*[0-9]*(?:\\.[0-9]+)?([sdfeg%])");
@@ -30,11 +40,15 @@ class SentencesTest {
 
     private static final Translation GERMAN = Translation.to(Language.GERMAN);
 
-    /** The bundles of this module. */
+    /** The bundles of all modules. */
     static List<String> bundles() throws IOException {
-        try (InputStream in = SentencesTest.class.getResourceAsStream(INDEX)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
+        List<String> all = new ArrayList<>();
+        for (String module : List.of("reference", "core", "report", "cli")) {
+            try (InputStream in = SentencesTest.class.getResourceAsStream(INDEX + module)) {
+                new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().forEach(all::add);
+            }
         }
+        return all;
     }
 
     /** Something fitting for each place of a pattern: a word, 1.5 or 3. */
@@ -69,6 +83,16 @@ class SentencesTest {
             Object[] samples = samples(english.pattern(key));
             assertEquals(
                     german.say(key, samples), GERMAN.of(english.say(key, samples)), bundle + key);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("bundles")
+    void noneIsLeftInEnglish(String bundle) {
+        Texts german = Texts.at(bundle, Language.GERMAN.locale());
+        for (String key : german.keys()) {
+            String text = german.pattern(key).replace(TITLE, "");
+            assertFalse(ENGLISH.matcher(text).find(), bundle + " " + key);
         }
     }
 }
