@@ -2,6 +2,8 @@ package offtape.report.judge;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.Stream;
 import offtape.core.fault.UnusableInputException;
 import offtape.core.text.Sentences;
 
@@ -50,14 +52,34 @@ record Limit(
                                         new UnusableInputException(
                                                 SAID.say("no-quantity", quantity)));
         if (judged == Judged.RESPONSE) {
-            boolean band = fromHz != null && toHz != null && fromHz > 0 && toHz > fromHz;
-            boolean levels = lowDb != null || highDb != null || widthDb != null;
-            if (!band || !levels || least != null || most != null) {
+            boolean isAlone = least == null && most == null;
+            if (!isBand(fromHz, toHz) || !isShape(lowDb, highDb, widthDb) || !isAlone) {
                 throw new UnusableInputException(SAID.say("no-response-limit"));
             }
-        } else if (least == null && most == null || least != null && most != null && least > most) {
-            throw new UnusableInputException(SAID.say("no-limit", quantity));
+        } else {
+            if (!isSpan(least, most)) {
+                throw new UnusableInputException(SAID.say("no-limit", quantity));
+            }
+            if (Stream.of(fromHz, toHz, lowDb, highDb, widthDb).anyMatch(Objects::nonNull)) {
+                throw new UnusableInputException(SAID.say("no-band", quantity));
+            }
         }
+    }
+
+    private static boolean isBand(Double fromHz, Double toHz) {
+        return fromHz != null && toHz != null && fromHz > 0 && toHz > fromHz;
+    }
+
+    /** Levels or a width: of both, one would be passed over. */
+    private static boolean isShape(Double lowDb, Double highDb, Double widthDb) {
+        return widthDb == null
+                ? isSpan(lowDb, highDb)
+                : lowDb == null && highDb == null && widthDb > 0;
+    }
+
+    /** One end, or both with something between them: nothing is beyond doubt in no room at all. */
+    private static boolean isSpan(Double low, Double high) {
+        return low == null || high == null ? low != null || high != null : low < high;
     }
 
     Judged judged() {

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import offtape.core.fault.UnusableInputException;
 import offtape.reference.ReferenceTable;
@@ -83,7 +84,7 @@ class LimitSetTest {
                 "{\"quantity\": \"hum\", \"most\": 1}|is no quantity of limits",
                 "{\"quantity\": \"balance\"}|has least, most",
                 "{\"quantity\": \"balance\", \"least\": 2, \"most\": 1}|least below most",
-                "{\"quantity\": \"response\", \"most\": 1}|fromHz, toHz above it",
+                "{\"quantity\": \"response\", \"most\": 1}|neither least nor most",
                 "{\"quantity\": \"balance\", \"most\": 1, \"mosst\": 1}|Perhaps \"most\" is meant"
             })
     void aLimitThatSaysNothingIsRefused(String limit, String words) {
@@ -102,9 +103,39 @@ class LimitSetTest {
                 assertThrows(UnusableInputException.class, () -> LimitSet.of("none"))
                         .getMessage()
                         .contains("din45500-4, studio-practice"));
-        String other = LimitSet.template().replace("offtape-limits", "something");
-        assertThrows(UnusableInputException.class, () -> read(other));
-        String unnamed = LimitSet.template().replace("My machine, maker's sheet", " ");
-        assertThrows(UnusableInputException.class, () -> read(unnamed));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            nullValues = "-",
+            value = {
+                "something|1|a|b|has the format \"offtape-limits\" and the version 1.",
+                "-|1|a|b|has the format \"offtape-limits\" and the version 1.",
+                "offtape-limits|2|a|b|has the format \"offtape-limits\" and the version 1.",
+                "offtape-limits|1|-|b|has a name and a source.",
+                "offtape-limits|1|' '|b|has a name and a source.",
+                "offtape-limits|1|a|-|has a name and a source.",
+                "offtape-limits|1|a|' '|has a name and a source."
+            })
+    void aSetSaysWhatItIs(String format, int version, String name, String source, String words) {
+        List<Limit> limits = List.of(Limits.of("balance", null, 1.0));
+        UnusableInputException e =
+                assertThrows(
+                        UnusableInputException.class,
+                        () -> new LimitSet(format, version, name, source, limits));
+        assertEquals("A set of limits " + words, e.getMessage());
+    }
+
+    @Test
+    void aSetHoldsLimits() {
+        for (List<Limit> none : Arrays.asList(null, List.<Limit>of())) {
+            assertEquals(
+                    "A set of limits holds at least one limit.",
+                    assertThrows(
+                                    UnusableInputException.class,
+                                    () -> new LimitSet(LimitSet.FORMAT, 1, "a", "b", none))
+                            .getMessage());
+        }
     }
 }
