@@ -20,7 +20,8 @@ final class BoundsTest {
      * end lies from b − w to a. Left −1 to 2, right 0 to 3, width 5: −3 to −1 and −2 to 0, so −2 to
      * −1 in common, the middle −1.5. Width 4: −2 to −1 and −1 to 0, only −1. Width 3.5: −1.5 to −1
      * and −0.5 to 0, nothing in common, so down from the highest, 3. Left alone in width 2 is too
-     * wide: down from 2.
+     * wide: down from 2. Beside a curve that is too wide only the other counts: in width 4 from −2
+     * to −1, in width 3 exactly −1.
      */
     @ParameterizedTest
     @CsvSource({
@@ -29,7 +30,9 @@ final class BoundsTest {
         "-1 2, 0 3, 3.5, -0.5",
         "-1 2, , 2, 0",
         "-1 2, 0 9, 4, -1.5",
-        "-9 0, 0 9, 4, 5"
+        "-9 0, 0 9, 4, 5",
+        "-1 2, -5 4, 4, -1.5",
+        "-1 2, -5 4, 3, -1"
     })
     void aWidthLiesWhereTheCurvesFit(String left, String right, double width, double low) {
         List<Response> curves = new ArrayList<>(List.of(curve("left", left)));
@@ -48,6 +51,32 @@ final class BoundsTest {
         Bounds bounds = Bounds.of(set(width(6)), results(List.of(), null)).get(0);
         assertEquals(-3, bounds.low());
         assertEquals(3, bounds.high());
+    }
+
+    /** So it does without one in the band; a point at either end of the band is in it. */
+    @Test
+    void aCurveBesideTheBandDoesNotPlaceAWidth() {
+        List<Response> beside = List.of(Measured.curve("left", "50:9:1 99:9:1 5001:9:1"));
+        assertEquals(-3, Bounds.of(set(width(6)), results(beside, null)).get(0).low());
+        List<Response> ends = List.of(Measured.curve("left", "99:9:1 100:1:1 5000:3:1 5001:9:1"));
+        assertEquals(-1, Bounds.of(set(width(6)), results(ends, null)).get(0).low(), 1e-12);
+    }
+
+    @Test
+    void boundsAreThoseOfTheLimit() {
+        LimitSet set =
+                set(
+                        Limits.levels(40, 12_500, -3.0, 2.0),
+                        Limits.of("balance", -1.0, 1.5),
+                        Limits.of("crosstalk", null, -40.0),
+                        Limits.of("level-at-3-percent", 6.0, null));
+        assertEquals(
+                List.of(
+                        new Bounds("response", 40.0, 12_500.0, -3.0, 2.0, false),
+                        new Bounds("balance", null, null, -1.0, 1.5, false),
+                        new Bounds("crosstalk", null, null, null, -40.0, false),
+                        new Bounds("level-at-3-percent", null, null, 6.0, null, false)),
+                Bounds.of(set, results(List.of(), null)));
     }
 
     @Test

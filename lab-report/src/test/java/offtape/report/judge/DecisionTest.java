@@ -39,6 +39,22 @@ class DecisionTest {
                 "two-pass|''|dirty-head/left=0.6|0.3|''|service|likely, 60\u00a0%",
                 "two-pass|''|dirty-head/left=0.6|0.3|response|-|is not sure enough alone",
                 "two-pass|''|dirty-head/left=0.85|0.1|wow-and-flutter|service|Not known: Wow",
+                // at the border of what is likely, and of what is ground enough alone
+                "two-pass|''|dirty-head/left=0.5|0.3|''|service|likely, 50\u00a0%",
+                "two-pass|''|dirty-head/left=0.49|0.3|''|-|No single fault is likely",
+                "two-pass|''|dirty-head/left=0.8|0.1|wow-and-flutter|service|very likely, 80\u00a0%",
+                "two-pass|''|dirty-head/left=0.79|0.1|wow-and-flutter|-|is not sure enough alone",
+                "two-pass|balance=pass|''|0.8|''|keep|No known fault stands out (80\u00a0%).",
+                "two-pass|balance=pass|''|0.79|''|keep|no more than 79\u00a0% likely",
+                "two-pass|balance=pass|''|0.1|''|keep|no more than 10\u00a0% likely",
+                "two-pass|balance=pass|''|0.09|''|keep|Something is not as in sound machines",
+                "two-pass|balance=pass|''|0.97|''|keep|The limit is met beyond doubt.",
+                "two-pass|balance=marginal crosstalk/left=pass|''|0.97|''|keep|1 of 2 limits are met",
+                // a likely fault that is not the cause blames no machine
+                "two-pass|noise-distance/left=fail|ground-loop=0.9 azimuth=0.6|0.1|response|-|What"
+                        + " fails likely has its cause outside",
+                "two-pass|noise-distance/left=fail|ground-loop=0.9 hiss/left=0.6|0.1|response|service|"
+                        + "Mend the hiss.",
                 "two-pass|''|worn-head=0.45|0.5|''|-|no more than 50\u00a0%",
                 "two-pass|''|ground-loop=0.9|0.05|''|-|That lies outside the machine.",
                 // limits that are met

@@ -46,6 +46,17 @@ class LetGoTest {
                 "wow-and-flutter=fail|worn-head=0.3|600|false|true|let-go|explains cannot be mended",
                 "wow-and-flutter=fail|worn-head=0.3|600|true|true|service|comes on top",
                 "wow-and-flutter=fail|worn-head=0.3|50|true|true|let-go|does not pay",
+                // heads that cannot be mended are not why it flutters
+                "wow-and-flutter=fail|worn-head/left=0.9 pinch-roller=0.7|600|true|false|service|"
+                        + "worn-head (left) cannot be mended",
+                "''|worn-head/left=0.9|600|true|false|let-go|worn-head (left) cannot be mended",
+                // 100 + 100 + 2 · 50 to 100 + 200 + 4 · 50 against its bounds
+                "response/left=fail|worn-head/left=0.9|500|true|true|service|worth the money",
+                "response/left=fail|worn-head/left=0.9|499|true|true|service|in its middle it does.",
+                "response/left=fail|worn-head/left=0.9|400|true|true|service|in its middle it does.",
+                "response/left=fail|worn-head/left=0.9|399|true|true|let-go|in its middle it does not",
+                "response/left=fail|worn-head/left=0.9|300|true|true|let-go|in its middle it does not",
+                "response/left=fail|worn-head/left=0.9|299|true|true|let-go|does not pay, even at the least",
                 "balance=pass|dirty-head=0.3|50|true|true|keep|The limit is met beyond doubt"
             })
     void isWeighed(

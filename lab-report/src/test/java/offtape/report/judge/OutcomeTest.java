@@ -36,7 +36,15 @@ class OutcomeTest {
 
     /** The zones of ISO 14253-1: beyond the limit by more than U, within U of it, inside. */
     @ParameterizedTest
-    @CsvSource({"0.41, PASS", "0.39, MARGINAL", "0, MARGINAL", "-0.39, MARGINAL", "-0.41, FAIL"})
+    @CsvSource({
+        "0.41, PASS",
+        "0.4, MARGINAL",
+        "0.39, MARGINAL",
+        "0, MARGINAL",
+        "-0.39, MARGINAL",
+        "-0.4, MARGINAL",
+        "-0.41, FAIL"
+    })
     void zonesAreOneUncertaintyWide(double room, Outcome.Kind kind) {
         assertEquals(kind, Outcome.of(room, 0.4).kind());
     }
@@ -44,7 +52,8 @@ class OutcomeTest {
     @Test
     void whatIsKnownExactlyIsNeverMarginalButAtTheLimit() {
         assertEquals(new Outcome(Outcome.Kind.PASS, 1e-9, 0), Outcome.of(1e-9, 0));
-        assertEquals(Outcome.Kind.MARGINAL, Outcome.of(0, 0).kind());
+        assertEquals(new Outcome(Outcome.Kind.FAIL, -1e-9, 0), Outcome.of(-1e-9, 0));
+        assertEquals(new Outcome(Outcome.Kind.MARGINAL, 0, 0), Outcome.of(0, 0));
     }
 
     @Test
@@ -56,5 +65,26 @@ class OutcomeTest {
         assertSame(barely, pass.worse(barely));
         assertSame(fail, fail.worse(pass));
         assertSame(fail, slightly.worse(fail));
+        assertSame(barely, barely.worse(pass));
+        assertSame(fail, fail.worse(slightly));
+    }
+
+    /** Little room that is sure is better than more that is not. */
+    @Test
+    void whatIsSureComesBeforeHowFar() {
+        Outcome sure = Outcome.of(0.1, 0.05);
+        Outcome unsure = Outcome.of(0.3, 0.4);
+        assertSame(unsure, sure.worse(unsure));
+        assertSame(unsure, unsure.worse(sure));
+        Outcome doubted = Outcome.of(-0.3, 0.4);
+        Outcome beyond = Outcome.of(-0.1, 0.05);
+        assertSame(beyond, doubted.worse(beyond));
+        assertSame(beyond, beyond.worse(doubted));
+    }
+
+    @Test
+    void ofTwoAlikeTheFirstIsTaken() {
+        Outcome first = Outcome.of(1, 0.4);
+        assertSame(first, first.worse(Outcome.of(1, 0.4)));
     }
 }
