@@ -130,6 +130,14 @@ class KeyFiguresTest {
     }
 
     @Test
+    void aLadderOfOneToneTellsItsOwn() {
+        Distortion one =
+                Measured.ladder("left", Measured.UNKNOWN, null, List.of(Measured.step(8, 2.9)));
+        Distortion right = Measured.ladder("right", SURE, null, 4.0);
+        assertEquals(List.of(), missing(Measured.whole().withDistortion(one, right)));
+    }
+
+    @Test
     void aLadderWithoutTonesTellsNothing() {
         Distortion none = Measured.ladder("left", Measured.UNKNOWN, null, List.of());
         Distortion right = Measured.ladder("right", SURE, null, 4.0);

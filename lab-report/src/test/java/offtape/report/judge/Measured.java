@@ -162,7 +162,7 @@ record Measured(
                 List.of());
     }
 
-    /** A ladder of two tones, or of one whose K3 is not known. */
+    /** A ladder of two tones, the first at 0.5 % K3; that of the loudest may be unknown (null). */
     static Distortion ladder(
             String channel, Quantity levelAtThreePercent, Quantity outputLevel, Double loudestK3) {
         return ladder(
@@ -192,7 +192,8 @@ record Measured(
                 null);
     }
 
-    private static LadderStep step(double levelDb, Double k3Percent) {
+    /** A tone of a record level, dB, and its K3, or null if that is not known. */
+    static LadderStep step(double levelDb, Double k3Percent) {
         return new LadderStep(
                 levelDb, levelDb, null, k3Percent, null, null, null, false, StepNoise.NOT_HEARD);
     }
