@@ -55,7 +55,7 @@ final class NextSteps {
     }
 
     private void service() {
-        mend(situation.suspects());
+        mend(situation.toMend());
         List<Verdict.Check> tapes =
                 situation.unexplained().stream().filter(Situation::hangsOnTape).toList();
         if (!tapes.isEmpty()) {

@@ -114,16 +114,21 @@ record Situation(
         return suspects.stream().filter(Suspect::isOutside).toList();
     }
 
-    /**
-     * Likely faults of the machine that call for something to be done: where limits were given and
-     * none is failed, one that cannot be mended is lived with.
-     */
+    /** Likely faults of the machine that call for something to be done. */
     List<Suspect> inside() {
-        boolean livedWith = isJudged() && checks("fail").isEmpty();
-        return suspects.stream()
-                .filter(s -> !s.isOutside())
-                .filter(s -> !livedWith || canMend(s))
-                .toList();
+        return toMend().stream().filter(s -> !s.isOutside()).toList();
+    }
+
+    /** Likely faults, in the machine or outside, but those that one lives with. */
+    List<Suspect> toMend() {
+        return suspects.stream().filter(s -> s.isOutside() || !isLivedWith(s)).toList();
+    }
+
+    /** Where limits were given, what cannot be mended is lived with if it fails none of them. */
+    private boolean isLivedWith(Suspect suspect) {
+        return isJudged()
+                && !canMend(suspect)
+                && checks("fail").stream().noneMatch(suspect::explains);
     }
 
     /** Likely faults of the machine that cannot be mended. */

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import offtape.report.cost.Economics;
 import offtape.report.result.Verdict;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -46,9 +47,16 @@ class LetGoTest {
                 "wow-and-flutter=fail|worn-head=0.3|600|false|true|let-go|explains cannot be mended",
                 "wow-and-flutter=fail|worn-head=0.3|600|true|true|service|comes on top",
                 "wow-and-flutter=fail|worn-head=0.3|50|true|true|let-go|does not pay",
-                // heads that cannot be mended are not why it flutters
-                "wow-and-flutter=fail|worn-head/left=0.9 pinch-roller=0.7|600|true|false|service|"
+                // heads that cannot be mended are not why it flutters: 100 + 1 to 4 · 50, parts on
+                // top
+                "wow-and-flutter=fail|worn-head/left=0.9 pinch-roller=0.7|150|true|false|service|"
+                        + "that is at least 150 crowns",
+                "wow-and-flutter=fail|worn-head/left=0.9 pinch-roller=0.7|149|true|false|let-go|"
+                        + "that is at least 150 crowns",
+                "wow-and-flutter=fail|worn-head/left=0.9 pinch-roller=0.7|150|true|false|service|"
                         + "worn-head (left) cannot be mended",
+                "wow-and-flutter=fail|worn-head/left=0.9 pinch-roller=0.7|150|true|true|let-go|"
+                        + "that is at least 350 crowns",
                 "''|worn-head/left=0.9|600|true|false|let-go|worn-head (left) cannot be mended",
                 // 100 + 100 + 2 · 50 to 100 + 200 + 4 · 50 against its bounds
                 "response/left=fail|worn-head/left=0.9|500|true|true|service|worth the money",
@@ -81,5 +89,25 @@ class LetGoTest {
         String said = String.join("\n", verdict.because());
         assertEquals(decision, verdict.decision(), said);
         assertTrue(said.contains(words), said);
+    }
+
+    /** What is lived with is no step, though it is told. */
+    @Test
+    void whatCannotBeMendedAndFailsNothingIsNoStep() throws IOException {
+        Verdict verdict =
+                Decision.of(
+                        Cases.situation(
+                                "two-pass",
+                                "wow-and-flutter=fail",
+                                "worn-head/left=0.9 pinch-roller=0.7 ground-loop=0.6",
+                                0.1,
+                                "",
+                                costs(600, true, false)),
+                        List.of());
+        assertEquals(
+                List.of("The ground-loop", "The pinch-roller", "Measure again in the"),
+                verdict.next().stream().map(n -> n.replaceAll(" –.*| same way.*", "")).toList());
+        assertTrue(
+                verdict.because().stream().anyMatch(b -> b.startsWith("The worn-head (left) –")));
     }
 }
