@@ -106,7 +106,7 @@ public final class MarkedReturn {
         long begin = Math.round(first.frame() - length / 2.0) + sent.secondMarkFrame();
         long around =
                 Math.round(AROUND_S * sent.sampleRateHz() + MOST_DRIFT * sent.secondMarkFrame());
-        // both pauses together are longer than that, so the first mark does not reach into it
+        // the pauses and the sound are longer than that: it holds nothing of the first mark
         FoundMark second =
                 found(channel, begin - around, begin + length + around, "no-mark-behind");
         return new Pair(first, second);

@@ -66,11 +66,13 @@ class MarkSearchBoundsTest {
     void piecesOverlapByAMark() {
         double[] x = new double[270_000];
         HeardMark.add(x, RATE, 20_000, 1, PEAK / 100);
-        HeardMark.add(x, RATE, (1 << 18) - 1000, 1, PEAK);
-        assertEquals((1 << 18) - 1000, found(x).frame(), 0.001);
+        HeardMark.add(x, RATE, (1 << 18) - 1030, 1, PEAK);
+        assertEquals((1 << 18) - 1030, found(x).frame(), 0.001);
     }
 
-    /** −6 dB is more than a leak, so the first of two is the one; half a mark away it is not. */
+    /**
+     * −6 dB is more than a leak, so the first of two is the one; a fifth of a mark away it is not.
+     */
     @Test
     void theFirstOfTwoIsTheOne() {
         double[] x = new double[10_000];

@@ -83,8 +83,8 @@ class MarkedReturnBoundsTest {
     @ParameterizedTest
     @CsvSource({"0.5, -1, -1", "-1, 0.5, -1", "2, 1, 2", "0, 0, 0"})
     void theGreatestChangeOfLevelIsTold(double one, double other, double told) {
-        double[] x = heard(1500, 1500 + SECOND, PEAK, PEAK * Math.pow(10, one / 20));
-        double[] y = heard(1500, 1500 + SECOND, PEAK, PEAK * Math.pow(10, other / 20));
+        double[] x = heard(1500, 1500 + SECOND, PEAK / 2, PEAK / 2 * Math.pow(10, one / 20));
+        double[] y = heard(1500, 1500 + SECOND, PEAK / 3, PEAK / 3 * Math.pow(10, other / 20));
         assertEquals(told, found(x, y).levelChangeDb(), 0.001);
     }
 
@@ -100,8 +100,9 @@ class MarkedReturnBoundsTest {
         HeardMark.add(x, RATE, 2000 + 80_000 + off, 1, PEAK);
         MarkedReturn back = new MarkedReturn(sent(RATE, 74_000), new MemoryAudio("x", RATE, x));
         if (isThere) {
-            assertEquals(1 + off / 80_000.0, back.find(4000).step(), 1e-6);
-            assertTrue(back.find(4000).isBroken());
+            Alignment found = back.find(4000);
+            assertEquals(1 + off / 80_000.0, found.step(), 1e-6);
+            assertTrue(found.isBroken());
         } else {
             assertThrows(UnusableInputException.class, () -> back.find(4000));
         }
@@ -115,9 +116,13 @@ class MarkedReturnBoundsTest {
         return new MarkedReturn(sent(rate, rate / 2), new MemoryAudio("x", rate, x)).find(rate / 2);
     }
 
-    /** A path that is fast as a whole is not broken: 0.9 % is more than wow may do to a mark. */
+    /**
+     * A path that is fast as a whole is not broken, though 0.6 % is more than wow may do to a mark.
+     * Taken for as slow, the low ends of its glides, 0.2 s from the middle and near 600 Hz, would
+     * lie 0.2 s · 1.2 % or one and a half waves from where they are, and seem turned over.
+     */
     @ParameterizedTest
-    @ValueSource(doubles = {0.009, -0.009})
+    @ValueSource(doubles = {0.006, -0.006})
     void aFastPathIsNeitherBrokenNorInverted(double fast) {
         Alignment found = found(48_000, 24_000, 24_000 + 96_000 / (1 + fast), 1 + fast);
         assertEquals(1 + fast, 1 / found.step(), 1e-6);
@@ -134,9 +139,7 @@ class MarkedReturnBoundsTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "0, 0, true, true",
         "0.0014, 0.0014, true, true",
-        "-0.0014, -0.0014, true, true",
         "0, 0.0014, true, true",
         "0.0014, 0, true, true",
         "0.0028, 0.0028, true, false",
