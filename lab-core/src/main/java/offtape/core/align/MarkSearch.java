@@ -70,12 +70,13 @@ final class MarkSearch {
     Optional<FoundMark> find(
             AudioSource recording, int channel, long fromFrame, long toFrame, double peak) {
         List<Candidate> all = new ArrayList<>();
-        int hop = PIECE - mark.frames() - 2 * slack;
-        for (long at = fromFrame; at < toFrame - mark.frames(); at += hop) {
-            int length = (int) Math.min(PIECE, toFrame - at);
-            if (length > mark.frames() + 2 * slack) {
-                best(recording.read(at, length)[channel], at).ifPresent(all::add);
-            }
+        // room for glides that wrong speed moves apart, also about a mark at either end
+        long begin = fromFrame - slack;
+        long end = toFrame + slack;
+        int shortest = mark.frames() + 2 * slack;
+        for (long at = begin; at + shortest <= end; at += PIECE - shortest) {
+            int length = (int) Math.min(PIECE, end - at);
+            best(recording.read(at, length)[channel], at).ifPresent(all::add);
         }
         double most = all.stream().mapToDouble(Candidate::power).max().orElse(0);
         return all.stream()
@@ -139,7 +140,7 @@ final class MarkSearch {
 
     private int strongest(AnalyticCorrelation c, int near) {
         int best = near;
-        for (int k = near - slack; k <= Math.min(near + slack, c.re().length - 1); k++) {
+        for (int k = near - slack; k <= near + slack; k++) {
             best = c.power(k) > c.power(best) ? k : best;
         }
         return best;

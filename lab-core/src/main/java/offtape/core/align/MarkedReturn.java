@@ -106,8 +106,10 @@ public final class MarkedReturn {
         long begin = Math.round(first.frame() - length / 2.0) + sent.secondMarkFrame();
         long around =
                 Math.round(AROUND_S * sent.sampleRateHz() + MOST_DRIFT * sent.secondMarkFrame());
-        long from = Math.max(begin - around, Math.round(first.frame() + length / 2.0));
-        return new Pair(first, found(channel, from, begin + length + around, "no-mark-behind"));
+        // the pauses and the sound are longer than that: it holds nothing of the first mark
+        FoundMark second =
+                found(channel, begin - around, begin + length + around, "no-mark-behind");
+        return new Pair(first, second);
     }
 
     private FoundMark found(int channel, long from, long to, String key) {

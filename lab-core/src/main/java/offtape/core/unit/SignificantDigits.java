@@ -41,14 +41,14 @@ public final class SignificantDigits {
         if (decimals < 0 || decimals > EXACT_POWER) {
             return exactly(value, digits);
         }
-        // The product errs by less than 2^-53 of itself, far less than is set aside around halves;
-        // a logarithm that was a digit off shows in a product of too few or too many digits.
+        // The product errs by less than 2^-53 of itself, far less than is set aside around halves.
+        // The logarithm is exact at powers of ten and nowhere falls, so it can be a digit off only
+        // just below a power, where one digit fewer rounds to the same power.
         double scaled = value * POWERS[decimals];
         double size = Math.abs(scaled);
         double beyondHalf = size - Math.floor(size) - 0.5;
-        boolean sure = Math.abs(beyondHalf) > UNSURE;
-        boolean digitsFit = size >= POWERS[digits - 1] && size < POWERS[digits] - 1;
-        return sure && digitsFit ? Math.rint(scaled) / POWERS[decimals] : exactly(value, digits);
+        boolean isSure = Math.abs(beyondHalf) > UNSURE;
+        return isSure ? Math.rint(scaled) / POWERS[decimals] : exactly(value, digits);
     }
 
     private static double exactly(double value, int digits) {

@@ -54,6 +54,22 @@ class SignificantDigitsTest {
         assertEquals(0.0, SignificantDigits.rounded(-0.0, 9));
     }
 
+    /** Just below a power of ten the logarithm may come out as that of the power. */
+    @Test
+    void nextToPowersOfTen() {
+        for (int power = -30; power <= 30; power++) {
+            double ten = Double.parseDouble("1e" + power);
+            double[] near = {Math.nextDown(ten), ten, Math.nextUp(ten)};
+            for (int digits = 1; digits <= 12; digits++) {
+                for (double value : near) {
+                    assertSame(value, digits);
+                    assertSame(value * (1 - 1e-14), digits);
+                    assertSame(-value, digits);
+                }
+            }
+        }
+    }
+
     private static void assertSame(double value, int digits) {
         double exact =
                 new BigDecimal(value)

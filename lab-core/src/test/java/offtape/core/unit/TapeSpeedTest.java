@@ -1,7 +1,9 @@
 package offtape.core.unit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import offtape.reference.Source;
 import org.junit.jupiter.api.Test;
@@ -84,5 +86,16 @@ class TapeSpeedTest {
     @ValueSource(doubles = {0, -190.5, Double.NaN, Double.POSITIVE_INFINITY})
     void refusesImpossibleSpeeds(double mmPerS) {
         assertThrows(IllegalArgumentException.class, () -> new TapeSpeed(mmPerS));
+    }
+
+    /** From 5 mm/s to 2 m/s, both of them; 100 mm/s is no longer slow. */
+    @Test
+    void boundsAreAmongTheSpeeds() {
+        assertEquals(5, TapeSpeed.parse("5mm/s").mmPerS(), 1e-12);
+        assertEquals(2000, TapeSpeed.parse("200cm/s").mmPerS(), 1e-12);
+        assertThrows(IllegalArgumentException.class, () -> TapeSpeed.parse("4.99mm/s"));
+        assertThrows(IllegalArgumentException.class, () -> TapeSpeed.parse("2000.1mm/s"));
+        assertFalse(new TapeSpeed(100).isSlow());
+        assertTrue(new TapeSpeed(99.9).isSlow());
     }
 }
