@@ -51,7 +51,7 @@ class SentencesTest {
         return all;
     }
 
-    /** Something fitting for each place of a pattern: a word, 1.5 or 3. */
+    /** Something fitting for each place of a pattern, none like another. */
     private static Object[] samples(String pattern) {
         Map<Integer, Object> samples = new TreeMap<>();
         Matcher place = PLACE.matcher(pattern);
@@ -69,8 +69,8 @@ class SentencesTest {
     private static Object sample(String kind, int number) {
         return switch (kind) {
             case "s" -> UNKNOWN_WORDS.get(number - 1);
-            case "d" -> 3;
-            default -> 1.5;
+            case "d" -> 40 + number;
+            default -> 10.25 + number;
         };
     }
 
