@@ -5,7 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import offtape.core.audio.MemoryAudio;
+import offtape.core.programme.ChannelSet;
+import offtape.core.programme.Cue;
+import offtape.core.programme.CueSheet;
+import offtape.core.programme.Programme;
+import offtape.core.programme.ProgrammeSignal;
 import offtape.core.unit.Quantity;
+import offtape.report.locate.ProgrammeReturn;
 import offtape.report.measure.sweep.Leakage;
 import offtape.report.measure.tone.Complex;
 import offtape.report.result.HealthNote;
@@ -167,5 +174,72 @@ class SelfCheckTest {
         // the tones last 1.5 s from 2 s and from 4 s on
         assertTrue(shift.contains("+4.00 µs between 2.8 s and 4.8 s"), shift);
         assertTrue(notes.get(1).message().contains("-0.60 dB"), notes.get(1).message());
+    }
+
+    /** A tone, one on the left alone, one of eleven seconds, then steps of −20 and −10 dB. */
+    private static final CueSheet MANY =
+            new CueSheet(
+                    RATE,
+                    20 * RATE,
+                    -18,
+                    null,
+                    List.of(
+                            many("first", ChannelSet.BOTH, 2, 1.5),
+                            many("alone", ChannelSet.LEFT, 4, 1.5),
+                            many("long", ChannelSet.BOTH, 6, 11),
+                            new Cue.Ladder(
+                                    "steps",
+                                    ChannelSet.BOTH,
+                                    35L * RATE / 2,
+                                    2L * RATE,
+                                    1000,
+                                    List.of(
+                                            new Cue.Step(35L * RATE / 2, RATE, -20),
+                                            new Cue.Step(37L * RATE / 2, RATE, -10)))));
+
+    private static Cue many(String id, ChannelSet channels, int from, double seconds) {
+        return new Cue.Tone(
+                id, channels, (long) from * RATE, Math.round(seconds * RATE), 1000, -20);
+    }
+
+    /** What returns of it where the right channel is 4 µs late between two moments. */
+    private static SelfCheck lateBetween(double fromSeconds, double toSeconds) {
+        double[][] sound = new ProgrammeSignal(MANY).read(0, (int) MANY.frames());
+        Programme programme = new Programme(MANY, new MemoryAudio("p.wav", RATE, sound));
+        double[] late = sound[0].clone();
+        for (int i = (int) (fromSeconds * RATE); i < toSeconds * RATE; i++) {
+            double peak = Math.pow(10, (i < 18.5 * RATE ? -38 : -28) / 20.0);
+            late[i] = peak * Math.sin(2 * Math.PI * 1000 * ((double) i / RATE - 4e-6));
+        }
+        return new SelfCheck(
+                new ProgrammeReturn(
+                        programme,
+                        new MemoryAudio("r.wav", RATE, sound[0], late),
+                        StraightReturn.place(0, 1, StraightReturn.SECONDS)));
+    }
+
+    /** Brief tones on both channels count, and steps that sound at a level of one of them. */
+    @ParameterizedTest
+    @CsvSource({
+        "1.8, 3.8, true",
+        "3.9, 17.2, false",
+        "17.4, 18.5, true",
+        "18.5, 19.6, false",
+    })
+    void onlyWhatIsAlikeIsHeldAgainstEachOther(double from, double to, boolean told) {
+        List<String> codes =
+                lateBetween(from, to).ofTake(Quantity.unknown("Unread.")).stream()
+                        .map(HealthNote::code)
+                        .toList();
+        assertEquals(told ? List.of("channels-shift") : List.of(), codes);
+    }
+
+    /** Of those tones the sweep is held against the first alone, on either channel. */
+    @Test
+    void longToneAndToneOfOneChannelAreNotComparedWithTheSweep() {
+        List<HealthNote> notes =
+                lateBetween(0, 0)
+                        .notes(List.of(sweep("left", -20, HZ, 0.1, 0, 0, 0, 0)), Leakage.NONE);
+        assertTrue(notes.get(0).message().endsWith("in 1 comparisons."), notes.toString());
     }
 }
