@@ -58,7 +58,7 @@ record HeardPart(
             covered += h + lag >= 0 && h + lag < recording.hops() ? 1 : 0;
             last = h;
             double likeness = wanted.likeness(h, recording, h + lag);
-            run = run.gain() < 0 ? new Run(h, h, 0, 0, 0) : run;
+            run = run.count() == 0 || run.gain() < 0 ? new Run(h, h, 0, 0, 0) : run;
             run = run.with(h, likeness);
             best = run.gain() > best.gain() ? run : best;
         }

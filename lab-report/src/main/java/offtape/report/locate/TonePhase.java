@@ -68,14 +68,14 @@ final class TonePhase {
                         map.recordingSeconds(to - MARGIN_S),
                         t -> turn * map.programmeSeconds(t));
         for (Baseband base : bases) {
-            out.add(course(base, turn, speed));
+            out.add(course(base, turn, speed, pass));
         }
         return out;
     }
 
-    private Course course(Baseband base, double turn, double speed) {
+    private Course course(Baseband base, double turn, double speed, double passHz) {
         double[] late = base.unwrappedPhase();
-        double sigma = noise(base);
+        double sigma = noise(base, passHz);
         for (int k = 0; k < late.length; k++) {
             late[k] /= -turn;
         }
@@ -86,15 +86,19 @@ final class TonePhase {
 
     /**
      * Phase noise of a sample in radians, from the fluctuation of level beside a smooth course:
-     * noise shakes both alike.
+     * noise shakes both alike. Noise of a band from −b to b, here b in the middle of the filter's
+     * edge, has at a distance t the correlation sin(2πbt)/(2πbt), and so shakes a sample against
+     * the mean of its neighbours less than noise of which each sample is its own.
      */
-    private static double noise(Baseband base) {
+    private static double noise(Baseband base, double passHz) {
+        double turn = 2 * Math.PI * 1.5 * passHz / base.rateHz();
+        double share = 1.5 - 2 * Math.sin(turn) / turn + Math.sin(2 * turn) / (4 * turn);
         double sum = 0;
         double level = 0;
         for (int k = 1; k + 1 < base.size(); k++) {
             double here = Math.sqrt(base.power(k));
             double beside = (Math.sqrt(base.power(k - 1)) + Math.sqrt(base.power(k + 1))) / 2;
-            sum += (here - beside) * (here - beside) / 1.5;
+            sum += (here - beside) * (here - beside) / share;
             level += base.power(k);
         }
         return level > 0 ? Math.sqrt(sum / level) : Double.POSITIVE_INFINITY;

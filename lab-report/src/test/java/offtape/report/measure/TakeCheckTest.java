@@ -4,7 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import offtape.core.audio.MemoryAudio;
+import offtape.report.locate.Location;
 import offtape.report.locate.MarkerSight;
+import offtape.report.locate.ProgrammeReturn;
 import offtape.report.result.HealthNote;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,6 +29,78 @@ class TakeCheckTest {
         if (told) {
             assertTrue(notes.get(0).message().contains(late > 0 ? "later" : "earlier"));
         }
+    }
+
+    /** 0.5 dB between the markers is no surprise; which channel changed is said. */
+    @ParameterizedTest
+    @CsvSource({"0, -0.45, ''", "0, -0.58, right", "0.58, 0, left", "0.45, 0, ''"})
+    void theMarkersLevelsAreHeldAgainstEachOther(double leftDb, double rightDb, String told) {
+        ProgrammeReturn ret = withEndMarkers(2, 0.3, endAt(leftDb, 0.5), endAt(rightDb, 0.2));
+        List<HealthNote> notes = TakeCheck.notes(ret);
+        if (told.isEmpty()) {
+            assertEquals(List.of(), notes);
+        } else {
+            assertEquals(List.of("level-changes"), notes.stream().map(HealthNote::code).toList());
+            String by = leftDb > 0 ? "+0.6" : "-0.6";
+            assertTrue(
+                    notes.get(0)
+                            .message()
+                            .startsWith(
+                                    "The last marker is "
+                                            + by
+                                            + " dB against the first on the "
+                                            + told
+                                            + " channel"),
+                    notes.get(0).message());
+        }
+    }
+
+    /** The second marker may not have been heard; then nothing can be said of levels. */
+    @Test
+    void aMarkerThatWasNotHeardSaysNothingOfLevels() {
+        ProgrammeReturn ret = withEndMarkers(1, 0.3, endAt(-3, 1), endAt(-3, 1));
+        assertEquals(List.of(), TakeCheck.notes(ret));
+        assertEquals(2, TakeCheck.notes(withEndMarkers(2, 0.3, endAt(-3, 1), endAt(-3, 1))).size());
+    }
+
+    @Test
+    void theLastMarkersTimeIsAmongTheNotes() {
+        ProgrammeReturn ret = withEndMarkers(2, 2.5, endAt(0, 1), endAt(0, 1));
+        List<HealthNote> notes = TakeCheck.notes(ret);
+        assertEquals(List.of("markers-disagree"), notes.stream().map(HealthNote::code).toList());
+        assertTrue(notes.get(0).message().contains("2.5 ms later than the tones' speed says; 2.0"));
+        assertEquals("warning", notes.get(0).severity());
+    }
+
+    /** The programme with its second half at another level. */
+    private static double[] endAt(double db, double gain) {
+        double[] x = StraightReturn.sound();
+        for (int i = 0; i < x.length; i++) {
+            x[i] *= gain * (i > x.length / 2 ? Math.pow(10, db / 20) : 1);
+        }
+        return x;
+    }
+
+    private static ProgrammeReturn withEndMarkers(int heard, double lateMs, double[]... sound) {
+        Location place = StraightReturn.place(0, 1, StraightReturn.SECONDS);
+        List<MarkerSight> sights =
+                List.of(
+                        new MarkerSight(0.75, 0, 0.0001),
+                        new MarkerSight(18.25, lateMs / 1000, 0.0001));
+        return StraightReturn.in(
+                new MemoryAudio("r.wav", StraightReturn.RATE, sound),
+                new Location(
+                        place.map(),
+                        place.recordingSeconds(),
+                        0,
+                        0,
+                        place.signs(),
+                        true,
+                        true,
+                        0,
+                        place.heardToSeconds(),
+                        List.of(),
+                        sights.subList(0, heard)));
     }
 
     @Test

@@ -1,0 +1,79 @@
+package offtape.report.locate;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** A programme of four tones in twelve seconds, sought over place and speed. */
+class CoarseSearchTest {
+
+    private static final List<Scene.Part> PARTS =
+            List.of(
+                    new Scene.Part(0.5, 2, 500),
+                    new Scene.Part(2, 4, 3000),
+                    new Scene.Part(4.5, 8, 1000),
+                    new Scene.Part(8, 11.5, 5000));
+
+    private static final SpectralTrace PROGRAMME =
+            new Scene(12).with(0.1, PARTS).trace().withoutSilence();
+
+    private static CoarseSearch in(double seconds, List<Scene.Part> parts) {
+        return new CoarseSearch(
+                PROGRAMME, new Scene(seconds).with(0.1, parts).withHiss(1e-4).trace());
+    }
+
+    /** A step of speed is 0.4 %: of 12 s it moves the ends by 24 ms, little over a vector. */
+    @ParameterizedTest
+    @CsvSource({"3, 1", "3, 0.8", "5, 1.3", "0, 1", "-1.5, 1"})
+    void placeAndSpeedAreFound(double offset, double stretch) {
+        CoarseSearch search = in(offset + 12 * stretch + 2, Scene.played(PARTS, offset, stretch));
+        CoarseSearch.Match best = search.best(0.7, 1.5, 1).get(0);
+        assertEquals(stretch, best.stretch(), 0.008 * stretch);
+        double middle = best.offsetSeconds() + 6 * best.stretch();
+        assertEquals(offset + 6 * stretch, middle, 0.05);
+        double missing = offset < 0 ? (-offset - 0.5) / 10.5 : 0;
+        assertEquals(1 - missing, best.likeness(), 0.06);
+    }
+
+    /** Between the bounds alone, of which both are tried. */
+    @Test
+    void onlySpeedsWithinTheBoundsAreTried() {
+        CoarseSearch search = in(18, Scene.played(PARTS, 1, 1.25));
+        double above = search.best(1.25, 1.5, 1).get(0).stretch();
+        assertTrue(above >= 1.25 - 1e-9 && above < 1.265, "" + above);
+        double below = search.best(0.9, 1.25, 1).get(0).stretch();
+        assertTrue(below <= 1.25 + 1e-9 && below > 1.235, "" + below);
+        assertTrue(search.best(0.9, 1.1, 1).get(0).stretch() <= 1.1 + 1e-9);
+    }
+
+    /** The programme twice, at two speeds: the neighbours in speed of each are the same match. */
+    @Test
+    void differentMatchesComeOnceEachTheMostLikeFirst() {
+        List<Scene.Part> both = new ArrayList<>(Scene.played(PARTS, 1, 1));
+        both.addAll(Scene.played(PARTS.subList(0, 3), 16, 1.3));
+        List<CoarseSearch.Match> best = in(34, both).best(0.8, 1.5, 2);
+        assertEquals(2, best.size());
+        assertEquals(1, best.get(0).stretch(), 0.01);
+        assertEquals(1, best.get(0).offsetSeconds(), 0.1);
+        assertEquals(1.3, best.get(1).stretch(), 0.015);
+        assertTrue(best.get(1).likeness() < best.get(0).likeness());
+    }
+
+    @Test
+    void theBeginningIsSoughtByPlace() {
+        List<Scene.Part> both = new ArrayList<>(Scene.played(PARTS, 2, 1));
+        both.addAll(Scene.played(PARTS, 15, 1));
+        double[] like = in(28, both).likenessOfBeginning(PROGRAMME.beginning(150), 1);
+        assertEquals(28 / 0.02 + 1, like.length);
+        assertEquals(1, like[100], 0.03);
+        assertEquals(1, like[750], 0.03);
+        assertTrue(like[400] < 0.5, "half way " + like[400]);
+        // a second beside it half a second of the first tone lies on the second one
+        assertTrue(like[150] < 0.7, "a second on " + like[150]);
+    }
+}

@@ -1,0 +1,122 @@
+package offtape.report.locate;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** Takes of a programme of four tones in twelve seconds. */
+class TakeSearchTest {
+
+    private static final List<Scene.Part> PARTS =
+            List.of(
+                    new Scene.Part(0.5, 2, 500),
+                    new Scene.Part(2, 4, 3000),
+                    new Scene.Part(4.5, 8, 1000),
+                    new Scene.Part(8, 11.5, 5000));
+
+    private static final SpectralTrace PROGRAMME =
+            new Scene(12).with(0.1, PARTS).trace().withoutSilence();
+
+    private static Take take(double from, double to, boolean whole) {
+        return new Take(from, to, whole);
+    }
+
+    @Test
+    void theLastWholeTakeIsMeasured() {
+        Take right = take(30, 40, true);
+        assertEquals(
+                right, TakeSearch.choice(List.of(take(0, 10, true), right, take(50, 65, false))));
+    }
+
+    /**
+     * As long is what differs by less than a second; what lies before the recording is no sound.
+     */
+    @Test
+    void ofBrokenTakesTheLastOfTheLongestIsMeasured() {
+        Take right = take(20, 29.1, false);
+        assertEquals(
+                right, TakeSearch.choice(List.of(take(0, 10, false), right, take(50, 55, false))));
+        Take first = take(0, 10, false);
+        assertEquals(first, TakeSearch.choice(List.of(first, take(20, 28.9, false))));
+        Take later = take(20, 28, false);
+        assertEquals(later, TakeSearch.choice(List.of(take(-4, 7, false), later)));
+    }
+
+    private static List<Take> takes(
+            double seconds, double found, TakeSearch.AnchorCheck check, double... starts) {
+        List<Scene.Part> all = new ArrayList<>();
+        for (double start : starts) {
+            all.addAll(Scene.played(PARTS, start, 1));
+        }
+        SpectralTrace recording = new Scene(seconds).with(0.1, all).withHiss(1e-4).trace();
+        return new TakeSearch(PROGRAMME, recording, check)
+                .takes(new CoarseSearch.Match(found, 1, 1));
+    }
+
+    private static void assertStarts(List<Take> takes, double... starts) {
+        assertEquals(starts.length, takes.size(), takes.toString());
+        IntStream.range(0, starts.length)
+                .forEach(i -> assertEquals(starts[i], takes.get(i).fromSeconds(), 0.1));
+    }
+
+    /** A take ends where it ends or breaks off, and at the next one's start at the latest. */
+    @Test
+    void everyTakeIsFoundInOrder() {
+        List<Take> takes = takes(45, 15, place -> true, 1, 15, 30);
+        assertStarts(takes, 1, 15, 30);
+        assertEquals(12.5, takes.get(0).toSeconds(), 0.1);
+        assertEquals(26.5, takes.get(1).toSeconds(), 0.1);
+        assertTrue(takes.stream().allMatch(Take::whole), takes.toString());
+    }
+
+    @Test
+    void aTakeThatTheNextBreaksOffIsNotWhole() {
+        List<Scene.Part> first = Scene.played(PARTS.subList(0, 3), 1, 1);
+        SpectralTrace recording =
+                new Scene(24)
+                        .with(0.1, first)
+                        .with(0.1, Scene.played(PARTS, 10, 1))
+                        .withHiss(1e-4)
+                        .trace();
+        List<Take> takes =
+                new TakeSearch(PROGRAMME, recording, place -> true)
+                        .takes(new CoarseSearch.Match(10, 1, 1));
+        assertStarts(takes, 1, 10);
+        assertEquals(9, takes.get(0).toSeconds(), 0.1);
+        assertFalse(takes.get(0).whole());
+        assertTrue(takes.get(1).whole());
+    }
+
+    /** Without its marker a place is no beginning, but for the one that was found first. */
+    @Test
+    void aBeginningNeedsItsMarker() {
+        List<Double> asked = new ArrayList<>();
+        List<Take> takes =
+                takes(
+                        30,
+                        15,
+                        place -> {
+                            asked.add(place.offsetSeconds());
+                            return false;
+                        },
+                        1,
+                        15);
+        assertStarts(takes, 15);
+        assertTrue(asked.stream().allMatch(s -> Math.abs(s - 1) < 0.1), asked.toString());
+        assertEquals(1, asked.size());
+    }
+
+    /** It began before the recording: it is kept in its place, and is not whole. */
+    @Test
+    void theOneThatWasFoundIsKeptWithoutItsBeginning() {
+        List<Take> takes = takes(30, -3, place -> true, -3, 14);
+        assertStarts(takes, -3, 14);
+        assertFalse(takes.get(0).whole());
+        assertTrue(takes.get(1).whole());
+    }
+}
