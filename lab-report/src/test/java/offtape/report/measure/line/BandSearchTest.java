@@ -90,6 +90,29 @@ class BandSearchTest {
     }
 
     /**
+     * Lines five bins apart show in each other's place: Hann's window lets sin(πx)/(πx·(1 − x²)) =
+     * 0.0018 of a peak through at 5.3 bins. Once each is fitted without the others, nothing of that
+     * is left.
+     */
+    @Test
+    void closeLinesDoNotBendEachOther() {
+        List<FoundLine> lines =
+                steady(
+                        stretch(
+                                t ->
+                                        0.1 * sine(t, 5)
+                                                + 0.08 * sine(t, 5 + 5.3 * BIN)
+                                                + 0.09 * sine(t, 5 - 5.4 * BIN)));
+        assertEquals(3, lines.size(), lines.toString());
+        double[] hz = {5 - 5.4 * BIN, 5, 5 + 5.3 * BIN};
+        double[] peak = {0.09, 0.1, 0.08};
+        for (int i = 0; i < 3; i++) {
+            assertEquals(hz[i], lines.get(i).startHz(), 1e-8);
+            assertEquals(peak[i], lines.get(i).peakPercent(), 1e-7);
+        }
+    }
+
+    /**
      * A line that swells by 30 % in the middle leaves lines one bin beside it: 0.3·cos(2πt/T) is
      * 0.15 at ±1 bin, and the fit takes 0.3·∫w·cos/∫w = 0.15 of it for the line. Seen through
      * Hann's window (1 in its place, ½ a bin beside) that leaves ½·0.15 at ±1 and at ±2 bins,
@@ -203,6 +226,35 @@ class BandSearchTest {
         double share = unmoved.changeUncertainty() / change;
         assertEquals(1, share, 0.3);
         assertEquals(steady * share, unmoved.hzUncertainty(), 0.01 * steady);
+    }
+
+    /**
+     * A reel from 3/√0.85 = 3.254 Hz down to 3/√1.15 = 2.797 Hz: a weak line anywhere between, or
+     * within four bins of either end, is its own unrest; beyond it is another line.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "3.20, false",
+        "3.00, false",
+        "2.85, false",
+        "3.43, false",
+        "2.62, false",
+        "3.52, true",
+        "2.53, true"
+    })
+    void whatAReelPassesIsItsOwn(double weakHz, boolean found) {
+        Stretch s =
+                stretch(
+                        t ->
+                                0.1 * Math.cos(2 * Math.PI * 3 * Line.turned(t, 0.015))
+                                        + 0.02 * sine(t, weakHz));
+        List<FoundLine> lines =
+                new BandSearch(s, BendGrid.octaves(0.5, 4, SECONDS), CHANCE, LEAST).find();
+        assertEquals(found ? 2 : 1, lines.size(), lines.toString());
+        // its unrest may move the reel by half a bin
+        double within = found ? 1e-4 : BIN / 2;
+        assertEquals(3 / Math.sqrt(0.85), lines.get(0).startHz(), within);
+        assertEquals(3 / Math.sqrt(1.15), lines.get(0).endHz(), within);
     }
 
     @Test

@@ -39,7 +39,7 @@ class LineFitTest {
         assertLine(line, new LineFit(stretch(line), true).fit(guess, 0));
     }
 
-    /** Less than a turn and a half: cosine and sine are not at right angles under the window. */
+    /** Less than a turn and a half: cosine and sine are not of equal power under the window. */
     @Test
     void aLineOfFewTurnsIsExactToo() {
         Line line = new Line(0.07, 0, 0.3, -0.1);
@@ -51,6 +51,13 @@ class LineFitTest {
     void aReelIsFoundAgain(double bend, double guess) {
         Line line = new Line(1.237, bend, -0.2, 0.1);
         assertLine(line, new LineFit(stretch(line), true).fit(1.237 + 0.2 / SECONDS, guess));
+    }
+
+    /** Where a line bends they are not at right angles either. */
+    @Test
+    void aReelOfFewTurnsIsExactToo() {
+        Line line = new Line(0.11, 0.06, 0.3, -0.1);
+        assertLine(line, new LineFit(stretch(line), true).fit(0.11, 0.06));
     }
 
     /** Two lines far from each other: fitted to one, the other is no more than Hann's side lobe. */

@@ -141,11 +141,11 @@ class LinePowerTest {
         Arrays.fill(p, 401, 405, 0);
         assertFalse(of(p, 2).isTop(400), "two blocks on");
         double[] q = flat(1);
-        Arrays.fill(q, 0, 31, 100);
-        Arrays.fill(q, 64, 95, 100);
-        Arrays.fill(q, 128, 159, 100);
-        q[110] = 7;
-        assertTrue(of(q, 1).isTop(110));
+        for (int block = 0; block < 8; block++) {
+            Arrays.fill(q, 64 * block + 16, 64 * block + 47, 100);
+        }
+        q[120] = 7;
+        assertTrue(of(q, 1).isTop(120));
     }
 
     /** Places after the last whole block belong to it, and a short spectrum is one block. */

@@ -330,14 +330,14 @@ class DistortionWithoutTest {
     }
 
     /**
-     * Slope over the steps that stand out and are no more than 3 %, here from 0 to 4 dB: 20·log(1 +
-     * 0.004/0.4) + 20·log(1 + 0.1/3) = 0.0864 + 0.2848 dB over 4 dB.
+     * Slope over the steps that stand out and are no more than 3 %, here from −4 to 4 dB: 20·log(1
+     * + 0.004/0.4) + 20·log(1 + 0.1/3) = 0.0864 + 0.2848 dB over 8 dB.
      */
     @Test
     void theSlopeIsDoubtedByBothEnds() {
         LadderStep[] steps = {
             step(-20, null, null, 0.02),
-            step(0, 0.05, 0.4, null),
+            step(-4, 0.05, 0.4, null),
             step(2, 0.05, 1.0, null),
             step(4, 0.05, 3.0, null),
             step(6, 0.05, 3.1, null)
@@ -345,7 +345,7 @@ class DistortionWithoutTest {
         Distortion d = without(STEPS).of(curved(NO, NO, db(2, 0.1), null, null, steps));
         assertEquals(2, d.k3Slope().value(), 0);
         double sway = 20 * Math.log10(1.01) + 20 * Math.log10(1 + 0.1 / 3);
-        assertEquals(Math.hypot(0.1, sway / 4), d.k3Slope().uncertainty(), 1e-9);
+        assertEquals(Math.hypot(0.1, sway / 8), d.k3Slope().uncertainty(), 1e-9);
         assertSame(NO, without(STEPS).of(curved(NO, NO, NO, null, null, steps)).k3Slope());
         assertEquals(
                 db(2, 0.1),
