@@ -182,6 +182,23 @@ class BlockReaderTest {
         assertEquals(700 * BIN, block(RANGE, tones(0.4, 256, 0.1, 700)).secondHz(), 1e-3);
     }
 
+    /** Where no octave is asked for, a line still has all that belongs to it around it. */
+    @ParameterizedTest
+    @ValueSource(ints = {259, 253, 262, 250})
+    void aLineIsAroundItself(int bin) {
+        assertEquals(1, block(range(0, 0, 0), tones(0.4, 256, 0.2, bin)).share(), 1e-9);
+    }
+
+    /** A range up to half the rate: the last three bins cannot be the middle of a line. */
+    @Test
+    void tonesAreFoundUpToHalfTheRate() {
+        ToneRange all = new ToneRange(0.35, 1, 4000, 0, 1, 0.7, 0.025, 1, -100, 0);
+        assertEquals(1019 * BIN, block(all, tones(0.4, 1019)).hz(), 1e-3);
+        assertEquals(5 * BIN, block(all, tones(0.4, 5)).hz(), 1e-3);
+        ToneBlock pair = block(all, tones(0.4, 600, 0.2, 175));
+        assertEquals(175 * BIN, pair.secondHz(), 1e-3, "its mirror would lie just beyond the rate");
+    }
+
     /** A parabola through the logarithms of Hann's lobe misses the place by 0.016 bins at most. */
     @ParameterizedTest
     @ValueSource(doubles = {-0.4, -0.2, 0.1, 0.3, 0.5})

@@ -41,9 +41,9 @@ class ToneLatenessTest {
     }
 
     /**
-     * 5.3 s, clear of both ends, hold five moments about the middles of seconds from 1.1 s on, the
-     * seconds being whole samples of some 190 Hz. The return is 0.03 s late at its beginning and 50
-     * µs more with each second; 0.4 ms more than expected, which is 0.16 of a period.
+     * 5.3 s, clear of both ends, hold five moments about the middles of 190 samples at 8000/42 Hz,
+     * which are a second but for 2.5 ms, from 1.1 s on. The return is 0.03 s late at its beginning
+     * and 50 µs more with each second; 0.4 ms more than expected, which is 0.16 of a period.
      */
     @ParameterizedTest
     @CsvSource({"0", "0.0004", "-0.0004"})
@@ -53,7 +53,7 @@ class ToneLatenessTest {
         assertEquals(5, moments.size());
         for (int k = 0; k < 5; k++) {
             LateMoment m = moments.get(k);
-            assertEquals(1.6 + k, m.programmeSeconds(), 0.015);
+            assertEquals(1.1 + (190 * k + 94.5) * 42 / 8000, m.programmeSeconds(), 1e-3);
             double truth = 0.03 + unexpected + 5e-5 * m.programmeSeconds();
             assertEquals(truth, m.lateSeconds(), 1e-7);
             assertEquals(TONE.id(), m.part());
@@ -64,7 +64,9 @@ class ToneLatenessTest {
     @Test
     void whatIsExpectedMayBeMuch() {
         double[] x = returned(0.5, 0.01, 1);
-        for (LateMoment m : moments(List.of(1), t -> 0.5 + 0.01 * t, x)) {
+        List<LateMoment> moments = moments(List.of(1), t -> 0.5 + 0.01 * t, x);
+        assertEquals(5, moments.size());
+        for (LateMoment m : moments) {
             assertEquals(0.5 + 0.01 * m.programmeSeconds(), m.lateSeconds(), 1e-7);
         }
     }

@@ -67,4 +67,12 @@ class ToneSearchTest {
         assertEquals(List.of(), ToneSearch.in(sound(), RANGE, 5, 4).tones());
         assertEquals(List.of(), ToneSearch.in(sound(), RANGE, 40, 50).tones(), "after its end");
     }
+
+    /** 280 blocks are more than are held at once, and fewer than twice as many. */
+    @Test
+    void aLongStretchEndsWhereItShould() {
+        List<FoundTone> tones = ToneSearch.in(sound(), RANGE, 0, 28.05).tones();
+        assertEquals(2, tones.size());
+        assertEquals(28, tones.get(1).toSeconds(), 1e-9);
+    }
 }
