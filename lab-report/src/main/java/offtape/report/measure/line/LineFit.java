@@ -5,7 +5,6 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
-import org.apache.commons.math3.linear.SingularMatrixException;
 
 /**
  * Least squares for one sine, weighted by Hann's window, by Gauss's and Newton's steps. What the
@@ -102,16 +101,9 @@ final class LineFit {
                 }
             }
         }
-        return solved(new Array2DRowRealMatrix(normal, false), right);
-    }
-
-    private static double[] solved(RealMatrix normal, double[] right) {
-        try {
-            DecompositionSolver solver = new LUDecomposition(normal, 0).getSolver();
-            return solver.solve(new ArrayRealVector(right, false)).toArray();
-        } catch (SingularMatrixException e) {
-            return new double[right.length];
-        }
+        DecompositionSolver solver =
+                new LUDecomposition(new Array2DRowRealMatrix(normal, false), 0).getSolver();
+        return solver.solve(new ArrayRealVector(right, false)).toArray();
     }
 
     /** What phase, frequency and bend do to the phase at a time. */
@@ -127,7 +119,7 @@ final class LineFit {
      * Standard deviations of frequency and bend of a line in noise: the Cramér-Rao bound of D. C.
      * Rife and R. R. Boorstyn ("Single-tone parameter estimation from discrete-time observations",
      * IEEE Trans. Inf. Theory 20(5), 1974), which holds for a flat window, widened by what Hann's
-     * window costs: 1.22 times for the peak and 1.55 times for the frequency.
+     * window costs: 1.22 times for the peak and 1.53 times for the frequency.
      *
      * @param noise mean power of the noise as {@link LinePower} counts it
      * @return {frequency, bend}, and the second as 0 if the line is not bent

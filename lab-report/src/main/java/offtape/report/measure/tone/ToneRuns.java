@@ -64,7 +64,6 @@ final class ToneRuns {
     /** All runs that are long enough, in order of time, after the last block. */
     List<FoundTone> found() {
         close();
-        found.sort(Comparator.comparingDouble(FoundTone::fromSeconds));
         return List.copyOf(found);
     }
 

@@ -91,8 +91,8 @@ class LineSearchTest {
     /**
      * The bound for a sine of peak A in white noise of one-sided density S over T seconds: σ(A) =
      * √(S/T), σ(f) = √(12·S/(A²·T))/(2π·T). No estimate without bias can scatter less. Hann's
-     * window w costs √(∫w²)/∫w = √1.5 for the peak, and √(∫w²t²/12)/∫wt² = √(0.00765/12)/0.01633 =
-     * 1.55 for the frequency.
+     * window w costs √(∫w²)/∫w = √1.5 for the peak, and √(∫w²t²/12)/∫wt² = √(0.00750/12)/0.01634 =
+     * 1.53 for the frequency.
      */
     @Test
     @Source("D. C. Rife, R. R. Boorstyn, IEEE Trans. Inf. Theory 20(5), 1974, bounds (from memory)")
@@ -110,7 +110,7 @@ class LineSearchTest {
             percent += Math.pow(line.peakPercent() - 0.1, 2) / trials;
         }
         // 200 trials leave a standard deviation uncertain by 5 %
-        assertEquals(1.55, Math.sqrt(hz) / boundHz, 0.2);
+        assertEquals(1.53, Math.sqrt(hz) / boundHz, 0.2);
         assertEquals(Math.sqrt(1.5), Math.sqrt(percent) / boundPercent, 0.15);
     }
 

@@ -122,6 +122,105 @@ class OrderSpectrumTest {
         assertEquals(63, OrderSpectrum.highestOrder(315, 20_000));
     }
 
+    /** The band of 555 Hz ends 2·(0.04·555 + 20) = 84.4 Hz higher, at half of 1278.8 Hz. */
+    @ParameterizedTest
+    @CsvSource({"1279, 1", "1278, 0"})
+    void theBandLiesBelowHalfTheRate(int rate, int found) {
+        double[] x =
+                IntStream.range(0, 2 * rate)
+                        .mapToDouble(i -> Math.sin(2 * Math.PI * 555 * i / rate))
+                        .toArray();
+        assertEquals(found, OrderSpectrum.of(new MemoryAudio("x", rate, x), SPAN, 555).size());
+    }
+
+    /** A tone has 26 cycles at least: 27 of 20 Hz lie in 1.36 s, 25 in 1.26 s. */
+    @Test
+    void aToneOfFewCyclesTellsNothing() {
+        MemoryAudio tone = new MemoryAudio("x", RATE, samples(t -> Math.sin(2 * Math.PI * 20 * t)));
+        ProgrammeReturn.Span longer = new ProgrammeReturn.Span(0.02, 1.38);
+        ProgrammeReturn.Span shorter = new ProgrammeReturn.Span(0.02, 1.28);
+        assertEquals(1, OrderSpectrum.of(tone, longer, 20).size());
+        assertEquals(List.of(), OrderSpectrum.of(tone, shorter, 20));
+    }
+
+    /**
+     * A level that swings by 2 % three times over the stretch has lines three beside the tone, of
+     * 0.01·A. Hann's window shows each there and half as high beside: 1.5·(0.01·A)² to each side,
+     * over the eight lines two to five beside the tone 3/8·(0.01·A)².
+     */
+    @Test
+    void aLevelThatSwingsIsUnrest() {
+        OrderSpectrum steady = analyse(t -> 0.5 * Math.sin(2000 * Math.PI * t), 1000);
+        double slow = 3 / SPAN.seconds();
+        OrderSpectrum swinging =
+                analyse(
+                        t ->
+                                (1 + 0.02 * Math.cos(2 * Math.PI * slow * t))
+                                        * 0.5
+                                        * Math.sin(2000 * Math.PI * t),
+                        1000);
+        double expected = 3.0 / 8 * 0.005 * 0.005;
+        assertEquals(expected, swinging.unrest(1), 0.02 * expected);
+        assertTrue(steady.unrest(1) < 1e-3 * expected);
+        assertEquals(0, steady.unrest(500), 0, "beyond the transform");
+    }
+
+    /** Where noise is all that moves a level, that is its unrest: never less than the noise. */
+    @Test
+    void noiseIsUnrest() {
+        Random random = new Random(1);
+        OrderSpectrum o =
+                analyse(
+                        t -> 0.5 * Math.sin(2000 * Math.PI * t) + 1e-3 * random.nextGaussian(),
+                        1000);
+        int more = 0;
+        for (int order = 2; order <= 12; order++) {
+            assertTrue(o.unrest(order) >= o.noise(order));
+            more += o.unrest(order) > o.noise(order) ? 1 : 0;
+        }
+        assertTrue(more > 1 && more < 10, more + " of eleven over the noise, about half");
+    }
+
+    /**
+     * Left leaks into right, the tone by 0.1 with 0.5 rad, its third harmonic by 0.3: what is left
+     * of right is its own tone of 0.02 at another phase.
+     */
+    @Test
+    void aLeakIsTakenOutOrderByOrder() {
+        double[] left =
+                samples(
+                        t -> {
+                            double phase = wavering(t, 1000, 4, 0.1);
+                            return 0.5 * Math.sin(phase) + 0.05 * Math.sin(3 * phase);
+                        });
+        double[] right =
+                samples(
+                        t -> {
+                            double phase = wavering(t, 1000, 4, 0.1);
+                            return 0.05 * Math.sin(phase + 0.5)
+                                    + 0.015 * Math.sin(3 * phase)
+                                    + 0.02 * Math.sin(phase + 1);
+                        });
+        List<OrderSpectrum> both =
+                OrderSpectrum.of(new MemoryAudio("x", RATE, left, right), SPAN, 1000);
+        OrderSpectrum rest =
+                both.get(1)
+                        .without(
+                                both.get(0),
+                                order ->
+                                        order < 2
+                                                ? Complex.polar(0.1, 0.5)
+                                                : order > 2.9 && order < 3.1
+                                                        ? new Complex(0.3, 0)
+                                                        : Complex.ZERO);
+        assertEquals(4e-4, rest.power(1), 1e-6);
+        assertEquals(0, rest.power(3), 1e-9);
+        assertTrue(both.get(1).power(3) > 2e-4);
+        double ahead = rest.fundamental().over(both.get(0).fundamental()).phase();
+        assertEquals(1, ahead, 1e-3);
+        assertEquals(0.04, rest.fundamental().over(both.get(0).fundamental()).size(), 1e-4);
+    }
+
     private static double wavering(double t, double hz, double wowHz, double percent) {
         double wow = percent / 100 / (2 * Math.PI * wowHz) * Math.sin(2 * Math.PI * wowHz * t);
         return 2 * Math.PI * hz * (t + wow);
