@@ -141,6 +141,20 @@ class PassMeasureTest {
         assertEquals(0.1, all.speed().weightedPeak().value(), 1e-12);
     }
 
+    @Test
+    void noReplayHasATone() {
+        Quantity none = Quantity.unknown("The tone was not heard.");
+        Results all =
+                added(
+                        reading("a.wav", none, none, null, null),
+                        reading("b.wav", none, none, null, null));
+        assertEquals(
+                "No replay has readings of wow and flutter; every other figure is that of the"
+                        + " first, a.wav.",
+                all.speed().passes().statement());
+        assertEquals("The tone was not heard.", all.speed().weightedPeak().reason());
+    }
+
     /**
      * One machine repeats its speed within 0.3 %. What is beyond that must be beyond what both
      * speeds are known within, √(0.03² + 0.04²) = 0.05 %, too.
