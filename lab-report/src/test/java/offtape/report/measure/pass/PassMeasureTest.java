@@ -141,6 +141,22 @@ class PassMeasureTest {
         assertEquals(0.1, all.speed().weightedPeak().value(), 1e-12);
     }
 
+    /** Courses are parted if there are any, however short: these are told to be too short. */
+    @Test
+    void coursesAreParted() {
+        List<PassReading> both = new ArrayList<>();
+        for (int n = 0; n < 2; n++) {
+            TapeCourse course =
+                    TapeCourse.of(Replay.tape(1000, 3).again(0.3 + 0.1 * n, 1).play())
+                            .orElseThrow();
+            Pass pass = new Pass("a.wav", "0".repeat(64), percent(0, 0), figures(percent(0.1, 0)));
+            both.add(new PassReading(pass, 1000.0, 2.7, course, List.of()));
+        }
+        assertEquals(
+                "The replays have less than 5 s of the speed tone in common.",
+                added(both.get(0), both.get(1)).speed().passes().written().weightedRms().reason());
+    }
+
     @Test
     void noReplayHasATone() {
         Quantity none = Quantity.unknown("The tone was not heard.");

@@ -10,7 +10,7 @@ import offtape.core.programme.Cue;
 import offtape.core.programme.CueSheet;
 import offtape.core.programme.Programme;
 import offtape.report.locate.ProgrammeReturn;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -25,7 +25,8 @@ class TapeCourseTest {
     /** Margin at either end, and 24 values, each of six samples, that a differentiator takes. */
     private static final double LEFT_OUT_S = 0.15 + 24 * 6 / 8000.0;
 
-    private static final double LATE_S = 0.0123;
+    /** Not whole turns of the tone by any means: 12.45 at the speed of the other one. */
+    private static final double LATE_S = 0.0127;
 
     private static final Replay TAPE = Replay.tape(TONE_HZ, SECONDS).written(0.2, 1.7, 0.4);
     private static final Replay ONE = TAPE.again(0.4, 1.01).read(0.1, 3.1, 0);
@@ -34,11 +35,11 @@ class TapeCourseTest {
     private static final ProgrammeReturn ONE_RETURN = ONE.play();
     private static final ProgrammeReturn OTHER_RETURN = OTHER.play();
 
-    private static TapeCourse one;
-    private static TapeCourse other;
+    private TapeCourse one;
+    private TapeCourse other;
 
-    @BeforeAll
-    static void read() {
+    @BeforeEach
+    void read() {
         one = TapeCourse.of(ONE_RETURN).orElseThrow();
         other = TapeCourse.of(OTHER_RETURN).orElseThrow();
     }
@@ -95,6 +96,7 @@ class TapeCourseTest {
                 OTHER.programmeSeconds(
                         OTHER_RETURN.map().recordingSeconds(Replay.FROM_S) + LEFT_OUT_S);
         assertEquals(otherFirst - oneFirst, other.from(one) - one.from(one), 1.3e-4);
+        assertEquals(SECONDS - 2 * 0.98 * LEFT_OUT_S, other.to(one) - other.from(one), 1.5e-3);
     }
 
     /** The deviation at each place on the tape is that of the formula about its mean. */

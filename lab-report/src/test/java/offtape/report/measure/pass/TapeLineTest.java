@@ -30,18 +30,18 @@ class TapeLineTest {
     }
 
     /**
-     * A reel: 1/f² grows evenly with the tape that is wound, f(t) = f₀/√(1 + b·t). From 2 Hz to 1
-     * Hz in 30 s: 1/f² goes from 0.25 to 1 s², 0.625 in the middle, so f₀² = 1.6 and b =
-     * 1.6·0.75/30 = 0.04 1/s. The rate is the slope of the phase.
+     * A reel: 1/f² grows evenly with the tape that is wound, f(t) = f₀/√(1 + b·t). From 2.5 Hz to
+     * 1.25 Hz in 30 s: 1/f² goes from 0.16 to 0.64 s², 0.4 in the middle, so f₀² = 2.5 and b =
+     * 2.5·0.48/30 = 0.04 1/s. The rate is the slope of the phase.
      */
     @Test
     void aReelsLineSlowsDown() {
-        TapeLine line = TapeLine.of(found(2, 1, -1.0 / 30), 30);
-        assertEquals(Math.sqrt(1.6), line.hz(), 1e-12);
+        TapeLine line = TapeLine.of(found(2.5, 1.25, -1.25 / 30), 30);
+        assertEquals(Math.sqrt(2.5), line.hz(), 1e-12);
         assertEquals(0.04, line.bend(), 1e-12);
-        assertEquals(2, rate(line, -15), 1e-6);
-        assertEquals(Math.sqrt(1.6), rate(line, 0), 1e-6);
-        assertEquals(1, rate(line, 15), 1e-6);
+        assertEquals(2.5, rate(line, -15), 1e-6);
+        assertEquals(Math.sqrt(2.5), rate(line, 0), 1e-6);
+        assertEquals(1.25, rate(line, 15), 1e-6);
         assertEquals(0, line.phase(0), 0);
     }
 

@@ -48,8 +48,8 @@ class ToneEdgesTest {
     void edgesLieWhereTheToneIsCut(double start, double speed, double placeLate) {
         Replay replay = Replay.tape(1000, 5).again(start, speed).read(0.2, 4, 1);
         ToneEdges edges = of(replay, placeLate);
-        assertEquals(1 + placeLate, edges.begins(), 2e-4);
-        assertEquals(6 + placeLate, edges.ends(), 2e-4);
+        assertEquals(1 + placeLate, edges.begins(), 4e-5);
+        assertEquals(6 + placeLate, edges.ends(), 4e-5);
     }
 
     /**
@@ -73,8 +73,8 @@ class ToneEdgesTest {
                                 replay.programmeSeconds(t)
                                         + inside
                                         + beyond * Math.max(0, Math.max(first - t, t - last)));
-        assertEquals(1 + inside, edges.begins(), 2e-4);
-        assertEquals(6 + inside, edges.ends(), 2e-4);
+        assertEquals(1 + inside, edges.begins(), 4e-5);
+        assertEquals(6 + inside, edges.ends(), 4e-5);
     }
 
     /** A tone that was there before and goes on has no edges. */
@@ -89,7 +89,7 @@ class ToneEdgesTest {
     @Test
     void anEndThatIsCutOffIsNotTold() {
         ToneEdges edges = of(Replay.tape(1000, 5).again(0.3, 1).shortened(1), 0);
-        assertEquals(1, edges.begins(), 2e-4);
+        assertEquals(1, edges.begins(), 4e-5);
         assertEquals(NONE, edges.ends());
     }
 }

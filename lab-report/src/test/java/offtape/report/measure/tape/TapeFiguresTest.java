@@ -14,7 +14,7 @@ import offtape.core.tape.ToneList;
 import offtape.core.unit.Quantity;
 import offtape.report.result.TapeReading;
 import offtape.report.result.TapeTone;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class TapeFiguresTest {
 
-    private static final int RATE = 8000;
+    private static final int RATE = 4000;
     private static final double PEAK = 0.2;
     private static final double DELAY_S = 20e-6;
     private static final double SWING_S = 5e-6;
@@ -51,7 +51,7 @@ class TapeFiguresTest {
                     null,
                     new TrackSpacing(null, 4, 0));
 
-    private static TapeReading reading;
+    private TapeReading reading;
 
     private static MemoryAudio tape() {
         Random random = new Random(5);
@@ -71,12 +71,12 @@ class TapeFiguresTest {
         return new MemoryAudio("tape.wav", RATE, x);
     }
 
-    @BeforeAll
-    static void read() {
+    @BeforeEach
+    void read() {
         reading = CalibrationTape.read(tape(), QUESTION, 0, Double.POSITIVE_INFINITY);
     }
 
-    private static TapeTone tone(int number) {
+    private TapeTone tone(int number) {
         return reading.tones().get(number - 1);
     }
 
