@@ -84,6 +84,7 @@ class NamingTest {
         assertEquals(0, naming.series().matched());
         assertNull(naming.series().speedFactor());
         assertNominal(naming, null, null, null, null, null);
+        assertEquals(5, naming.tones().get(4).number());
         assertEquals(1, naming.notes().size());
         assertTrue(naming.notes().get(0).startsWith("The tones fit no usual list of frequencies"));
     }
@@ -233,6 +234,7 @@ class NamingTest {
                                 + " drown in noise or are shorter than 1.2 s.",
                         "Tones that do not belong to the list: 777 Hz at 6.0 s."),
                 naming.notes());
+        assertEquals(2, naming.tones().get(1).number());
         assertEquals(8000, naming.tones().get(1).listed().frequencyHz());
         assertNull(naming.tones().get(2).listed());
         assertEquals(
@@ -266,6 +268,20 @@ class NamingTest {
                 NamingWords.strange(strange));
         assertTrue(NamingWords.strange(strange.subList(0, 6)).get(0).endsWith("66 Hz at 15.0 s."));
         assertEquals(List.of(), NamingWords.strange(List.of()));
+    }
+
+    /** The first tone tells that has a name in both ways and another one in each. */
+    @Test
+    void twoWaysAreToldByATone() {
+        double[] heard = {1000, 437, 2000, 3060};
+        SeriesFit one = new SeriesFit(UsualSeries.USUAL, 1.02, new double[] {0, 400, 2000, 3000});
+        SeriesFit other =
+                new SeriesFit(UsualSeries.USUAL, 0.97, new double[] {1000, 0, 2000, 3150});
+        assertTrue(
+                NamingWords.otherWays(List.of(one, other), heard)
+                        .startsWith(
+                                "The tones fit in more than one way: 3060.0 Hz may be 3000 Hz at +2.0"
+                                        + " % of speed or 3150 Hz at -3.0 %."));
     }
 
     /** Between 0.7 and 1.4 it is the right speed. */

@@ -210,6 +210,11 @@ class ResponseTonesTest {
         assertArrayEquals(new double[3], curve.asReadDb(), 1e-12);
         assertArrayEquals(
                 new double[] {1.546 - 0.020, 0, 1.546 - 7.261}, curve.correctedDb(), 2e-3);
+        // re 500 Hz, where 1.14212/1.02467 are 0.471 dB
+        assertArrayEquals(
+                new double[] {0.471 - 0.020, 0, 0.471 - 7.261},
+                of(tones("100 500 10000")).curves(2, tape, machine).get(0).correctedDb(),
+                2e-3);
         assertNull(of(tones).curves(2, tape, null).get(0).correctedDb());
         assertNull(of(tones).curves(2, null, machine).get(0).correctedDb());
         assertEquals(

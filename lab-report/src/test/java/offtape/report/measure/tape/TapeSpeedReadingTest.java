@@ -147,6 +147,23 @@ class TapeSpeedReadingTest {
         assertNull(speed.tone());
     }
 
+    /**
+     * Three tones of 2 s at 1, 2 and 3 %: √(2²·1² + 2²·1²) by √(3/2) over 6 s, twice: 1.1547 %, as
+     * 2·√(1/3) for a mean of three that scatter by 1.
+     */
+    @Test
+    void threeTonesTellTheirScatter() {
+        TapeSpeedReading speed =
+                TapeSpeedReading.of(
+                        naming(
+                                false,
+                                tone(1, 1000, 1, 2, null),
+                                tone(2, 500, 2, 2, null),
+                                tone(3, 250, 3, 2, null)),
+                        question(null, null));
+        assertIs(2, Math.hypot(2 / Math.sqrt(3), 0.005 * 1.02), speed.deviation());
+    }
+
     /** A tone counts for no more than 30 s: 60 s at 2 % and 10 s at 0 % make 1.5 %. */
     @Test
     void aVeryLongToneCountsForHalfAMinute() {

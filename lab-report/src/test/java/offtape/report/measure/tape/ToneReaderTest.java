@@ -64,6 +64,8 @@ class ToneReaderTest {
                 20 * Math.log10(0.5), tone.difference().value(), tone.difference().uncertainty());
         assertTrue(tone.levels().get(0).uncertainty() > 0.05);
         assertTrue(tone.levels().get(0).uncertainty() < 0.5);
+        assertTrue(tone.difference().uncertainty() > 0.05);
+        assertTrue(tone.difference().uncertainty() < 0.6);
         assertEquals(0, tone.phase().radians(), 3 * tone.phase().standard());
         assertEquals(0, tone.phase().wander(), tone.phase().wanderUncertainty());
     }
