@@ -40,6 +40,7 @@ class RingPosteriorTest {
     }
 
     /** Four times the same pointer: replays would hardly have fallen into the same phase. */
+    @Tag("study")
     @Test
     void whatDoesNotTurnIsTheTapes() {
         double[][] z = {at(0.05, 1e-5, 0), at(0.05, 1e-5, 80), at(0.05, 1e-5, 200), at(0.05, 0, 0)};
@@ -105,7 +106,7 @@ class RingPosteriorTest {
     void rangesAreThoseOfAllRings(String degrees) {
         double sigma = 0.1;
         double[] seen = new double[6];
-        int turns = 40;
+        int turns = 20;
         double[] angles =
                 Arrays.stream(degrees.split(" ")).mapToDouble(Double::parseDouble).toArray();
         for (int k = 0; k < turns; k++) {

@@ -1,5 +1,7 @@
 package offtape.report.measure.pass;
 
+import java.util.stream.IntStream;
+
 /**
  * How likely lengths of the tape's pointer and of the replay's are, summed over all rings: every
  * length and angle of the centre and every radius counts alike.
@@ -9,17 +11,17 @@ final class RingSums {
     private static final double STEP = 0.02;
     private static final double MOST = 3;
     private static final int ANGLES = 120;
-    private static final double HIGHEST_X = 600;
+    private static final double HIGHEST_X = 300;
     private static final double X_STEP = 0.1;
+    private static final double[] BESSEL =
+            IntStream.range(0, (int) (HIGHEST_X / X_STEP) + 2)
+                    .mapToDouble(i -> overAllAngles(i * X_STEP))
+                    .toArray();
 
     private final double[] still = new double[(int) (MOST / STEP)];
     private final double[] turning = new double[still.length];
-    private final double[] bessel = new double[(int) (HIGHEST_X / X_STEP) + 2];
 
     RingSums(double[][] z, double sigma) {
-        for (int i = 0; i < bessel.length; i++) {
-            bessel[i] = overAllAngles(i * X_STEP);
-        }
         double[] d = new double[z.length];
         for (int c = 0; c < still.length; c++) {
             for (int k = 0; k < ANGLES; k++) {
@@ -51,14 +53,14 @@ final class RingSums {
             double x = Math.min(HIGHEST_X, one * radius / (sigma * sigma)) / X_STEP;
             int i = (int) x;
             product *=
-                    Math.exp(-off * off / 2) * (bessel[i] + (x - i) * (bessel[i + 1] - bessel[i]));
+                    Math.exp(-off * off / 2) * (BESSEL[i] + (x - i) * (BESSEL[i + 1] - BESSEL[i]));
         }
         return product;
     }
 
     /** Mean of exp(x·(cos θ − 1)) over a turn. */
     private static double overAllAngles(double x) {
-        int n = 400;
+        int n = 200;
         double sum = 0;
         for (int i = 0; i < n; i++) {
             sum += Math.exp(x * (Math.cos(2 * Math.PI * i / n) - 1)) / n;

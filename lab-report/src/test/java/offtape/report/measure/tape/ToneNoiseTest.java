@@ -24,11 +24,10 @@ class ToneNoiseTest {
      * channel has twice the noise.
      */
     @ParameterizedTest
-    @CsvSource({"400, 2000, 24", "3000, 12000, 140"})
-    void whiteNoiseIsReadOnEachChannel(double hz, int rate, double passHz) {
+    @CsvSource({"400, 2000, 24, 6", "3000, 12000, 140, 2"})
+    void whiteNoiseIsReadOnEachChannel(double hz, int rate, double passHz, int tapes) {
         double left = 0;
         double right = 0;
-        int tapes = 6;
         for (int seed = 0; seed < tapes; seed++) {
             Random random = new Random(seed);
             double[][] x = new double[2][(int) (8.4 * rate)];
