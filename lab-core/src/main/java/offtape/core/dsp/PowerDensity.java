@@ -13,10 +13,12 @@ public final class PowerDensity {
 
     private final double[] density;
     private final double binHz;
+    private final int pieces;
 
-    private PowerDensity(double[] density, double binHz) {
+    private PowerDensity(double[] density, double binHz, int pieces) {
         this.density = density;
         this.binHz = binHz;
+        this.pieces = pieces;
     }
 
     /**
@@ -44,7 +46,7 @@ public final class PowerDensity {
             Spectrum s = fft.forward(HannWindow.applied(window, x, p * (n / 2)));
             add(s, n, windowPower * sampleRateHz * pieces, sum);
         }
-        return new PowerDensity(sum, sampleRateHz / n);
+        return new PowerDensity(sum, sampleRateHz / n, pieces);
     }
 
     private static void add(Spectrum s, int n, double unit, double[] sum) {
@@ -57,6 +59,11 @@ public final class PowerDensity {
     /** Distance of the bins in hertz. */
     public double binHz() {
         return binHz;
+    }
+
+    /** How many pieces of the sound each bin is the mean of. */
+    public int pieces() {
+        return pieces;
     }
 
     /** Number of bins from 0 Hz to half the rate. */

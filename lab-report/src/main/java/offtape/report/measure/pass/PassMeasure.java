@@ -63,6 +63,9 @@ public final class PassMeasure {
     private static String statement(List<PassReading> replays) {
         long whole = replays.stream().filter(PassMeasure::isWhole).count();
         String first = replays.get(0).pass().file();
+        if (whole == 0) {
+            return SAID.say("mean-of-none", first);
+        }
         return whole == replays.size()
                 ? SAID.say("mean-of-all", whole, first)
                 : SAID.say("mean-of-some", whole, replays.size(), first);

@@ -26,8 +26,14 @@ public final class PassReading {
     private final TapeCourse course;
     private final List<String> notes;
 
-    private PassReading(
-            Pass pass, Double toneHz, Double seconds, TapeCourse course, List<String> notes) {
+    /**
+     * What is kept of a replay.
+     *
+     * @param toneHz nominal frequency of its speed tone, or null if that was not heard
+     * @param seconds how long that was read, or null
+     * @param course or null
+     */
+    PassReading(Pass pass, Double toneHz, Double seconds, TapeCourse course, List<String> notes) {
         this.pass = pass;
         this.toneHz = toneHz;
         this.seconds = seconds;

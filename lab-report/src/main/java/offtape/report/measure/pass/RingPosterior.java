@@ -48,8 +48,10 @@ record RingPosterior(Range still, Range turning) {
     /** A part's unrest repeats no better than this, as a share of the longest pointer. */
     private static final double LEAST_SIGMA = 0.01;
 
+    /** Centres lie no farther out than this, in lengths of the longest pointer. */
     private static final double EXTENT = 4;
-    private static final int MOST_STEPS = 500;
+
+    /** Centres are tried a standard deviation apart, cell by cell of so many a side. */
     private static final int CELL = 8;
 
     /** Rings less likely than the best by more than exp(−12) do not count. */
@@ -77,14 +79,13 @@ record RingPosterior(Range still, Range turning) {
         double extent = EXTENT * Math.max(longest, sigma);
         Weights still = new Weights(2 * extent);
         Weights turning = new Weights(2 * extent);
-        double step = Math.max(sigma, extent / MOST_STEPS);
-        Rings rings = new Rings(z, Math.max(sigma, step), still, turning);
-        double cell = CELL * step;
+        Rings rings = new Rings(z, sigma, still, turning);
+        double cell = CELL * sigma;
         for (double x = -extent; x < extent; x += cell) {
             for (double y = -extent; y < extent; y += cell) {
                 if (rings.mayLieIn(x + cell / 2, y + cell / 2, cell / Math.sqrt(2))) {
                     for (int i = 0; i < CELL * CELL; i++) {
-                        rings.weigh(x + (i / CELL + 0.5) * step, y + (i % CELL + 0.5) * step);
+                        rings.weigh(x + (i / CELL + 0.5) * sigma, y + (i % CELL + 0.5) * sigma);
                     }
                 }
             }

@@ -62,11 +62,12 @@ record ToneEdges(double begins, double ends) {
             own += phase[from + i * step] / inside;
         }
         int k = from;
-        while (Math.sqrt(base.power(k)) > half) {
+        while (k >= 0 && k < base.size() && Math.sqrt(base.power(k)) > half) {
             k += step;
-            if (k < 0 || k >= base.size()) {
-                return Double.NaN;
-            }
+        }
+        // no fall at all, or it lies further inside: a dropout, or a tone that breaks off
+        if (k < 0 || k >= base.size() || k == from) {
+            return Double.NaN;
         }
         double low = Math.sqrt(base.power(k));
         double high = Math.sqrt(base.power(k - step));

@@ -82,7 +82,7 @@ public final class CalibrationTape {
                 reference.tone().heard().difference(),
                 pair.delay(),
                 azimuth.of(pair.delay()),
-                recording.channels() < 2 ? null : pair.isInverted() ? "inverted" : "normal",
+                polarity(),
                 tape == null ? null : tape.toString(),
                 machine == null ? null : machine.toString(),
                 naming.tones().stream().map(this::tone).toList(),
@@ -90,6 +90,14 @@ public final class CalibrationTape {
                 forSpeed == null ? null : flutter(forSpeed),
                 forSpeed == null ? null : (Integer) forSpeed.number(),
                 notes(response));
+    }
+
+    /** Null if no tone is heard on both channels. */
+    private String polarity() {
+        if (naming.tones().stream().allMatch(t -> t.heard().phase() == null)) {
+            return null;
+        }
+        return pair.isInverted() ? "inverted" : "normal";
     }
 
     private Speed flutter(NamedTone tone) {

@@ -81,10 +81,11 @@ record Naming(List<NamedTone> tones, TapeSeries series, List<String> notes) {
 
     private static Naming bySeries(List<HeardTone> heard, Double speedToneHz, String file) {
         double[] hz = SeriesFit.distinct(heard.stream().mapToDouble(HeardTone::hz).toArray());
-        double known = speedToneHz == null ? 0 : speedTone(heard, speedToneHz, file) / speedToneHz;
-        List<SeriesFit> fits = SeriesFit.of(hz, known);
+        double speedHz = speedToneHz == null ? 0 : speedTone(heard, speedToneHz, file);
+        List<SeriesFit> fits =
+                speedToneHz == null ? SeriesFit.of(hz) : SeriesFit.of(hz, speedHz, speedToneHz);
         if (fits.isEmpty()) {
-            return unnamed(heard, speedToneHz);
+            return unnamed(heard, speedToneHz, speedHz);
         }
         SeriesFit fit = fits.get(0);
         List<NamedTone> tones = new ArrayList<>();
@@ -98,7 +99,9 @@ record Naming(List<NamedTone> tones, TapeSeries series, List<String> notes) {
         if (fits.size() > 1) {
             notes.add(NamingWords.otherWays(fits, hz));
         }
-        mistake(fit, hz, known).ifPresent(notes::add);
+        if (speedToneHz == null) {
+            mistake(fit, hz).ifPresent(notes::add);
+        }
         NamingWords.strange(tones.stream().filter(t -> t.nominalHz() == null).toList())
                 .forEach(notes::add);
         int matched = (int) tones.stream().filter(t -> t.nominalHz() != null).count();
@@ -126,10 +129,10 @@ record Naming(List<NamedTone> tones, TapeSeries series, List<String> notes) {
     }
 
     /** Nothing fits; the tone for speed, if it is named, still has its frequency. */
-    private static Naming unnamed(List<HeardTone> heard, Double speedToneHz) {
+    private static Naming unnamed(List<HeardTone> heard, Double speedToneHz, double speedHz) {
         List<NamedTone> tones = new ArrayList<>();
         for (int i = 0; i < heard.size(); i++) {
-            boolean isNamed = speedToneHz != null && isNear(heard.get(i).hz(), speedToneHz);
+            boolean isNamed = speedToneHz != null && SeriesFit.isSame(heard.get(i).hz(), speedHz);
             tones.add(new NamedTone(i + 1, heard.get(i), isNamed ? speedToneHz : null, null));
         }
         return new Naming(
@@ -161,9 +164,9 @@ record Naming(List<NamedTone> tones, TapeSeries series, List<String> notes) {
     }
 
     /** A sentence if the first tone would be a usual one for level at half or double speed only. */
-    private static Optional<String> mistake(SeriesFit fit, double[] heard, double known) {
+    private static Optional<String> mistake(SeriesFit fit, double[] heard) {
         boolean isRight = fit.factor() > 0.7 && fit.factor() < 1.4;
-        if (!isRight || known > 0 || isForLevel(fit.nominal()[0])) {
+        if (!isRight || isForLevel(fit.nominal()[0])) {
             return Optional.empty();
         }
         return SeriesFit.wrong(heard).stream()

@@ -36,7 +36,12 @@ record PairDelay(Quantity delay, double seconds, boolean isInverted) {
     /** Two delays nearer than this share of the highest tone's period are one. */
     private static final double ONE = 0.5;
 
-    private record Try(double seconds, double squares, double standard) {}
+    private record Try(double seconds, double squares, double standard) {
+
+        boolean isPossible() {
+            return Math.abs(seconds) <= MOST_S;
+        }
+    }
 
     /** The delay that fits all tones in which both channels are heard. */
     static PairDelay of(List<HeardTone> heard) {
@@ -46,7 +51,9 @@ record PairDelay(Quantity delay, double seconds, boolean isInverted) {
         }
         List<Try> normal = minima(tones, 0);
         List<Try> turned = minima(tones, Math.PI);
-        boolean isInverted = turned.get(0).squares() + PLAINLY < normal.get(0).squares();
+        boolean isInverted =
+                turned.get(0).squares() + PLAINLY < normal.get(0).squares()
+                        || turned.get(0).isPossible() && !normal.get(0).isPossible();
         List<Try> tries = isInverted ? turned : normal;
         List<Try> good =
                 tries.stream()
@@ -67,7 +74,6 @@ record PairDelay(Quantity delay, double seconds, boolean isInverted) {
     }
 
     private static Quantity several(List<HeardTone> tones, List<Try> good) {
-
         double lowest = tones.stream().mapToDouble(HeardTone::hz).min().orElse(0);
         return Quantity.unknown(
                 SAID.say(

@@ -49,11 +49,16 @@ record SeriesFit(UsualSeries series, double factor, double[] nominal) {
         return Math.sqrt(squares / Math.max(1, matched()));
     }
 
+    /** Whether two tones that are heard are one. */
+    static boolean isSame(double hz, double otherHz) {
+        return Math.abs(hz / otherHz - 1) < TOLERANCE;
+    }
+
     /** Tones within a percent of each other count once. */
     static double[] distinct(double[] heard) {
         List<Double> all = new ArrayList<>();
         for (double h : heard) {
-            if (all.stream().noneMatch(a -> Math.abs(a / h - 1) < TOLERANCE)) {
+            if (all.stream().noneMatch(a -> isSame(a, h))) {
                 all.add(h);
             }
         }
@@ -66,14 +71,10 @@ record SeriesFit(UsualSeries series, double factor, double[] nominal) {
      * and these fit better, or if no more than chance would let fit otherwise.
      *
      * @param heard frequencies, Hz, each once
-     * @param known the factor if the speed is known from a tone, or 0
      * @return empty if none fits or too few do
      */
-    static List<SeriesFit> of(double[] heard, double known) {
-        if (known > 0) {
-            return best(heard, new double[][] {{known * 0.99, known * 1.01}}, known);
-        }
-        List<SeriesFit> right = best(heard, new double[][] {SpeedGuess.RIGHT}, 0);
+    static List<SeriesFit> of(double[] heard) {
+        List<SeriesFit> right = best(heard, SpeedGuess.RIGHT);
         List<SeriesFit> wrong = heard.length < FEWEST ? List.of() : wrong(heard);
         if (right.isEmpty() || !right.get(0).isCredible()) {
             return !wrong.isEmpty() && wrong.get(0).isCredible() ? wrong : List.of();
@@ -84,6 +85,36 @@ record SeriesFit(UsualSeries series, double factor, double[] nominal) {
                 : right;
     }
 
+    /**
+     * The same where the speed is known from one tone. What that was recorded with belongs to every
+     * list if it is no usual frequency.
+     *
+     * @param heard frequencies, Hz, each once
+     * @param toneHz frequency of that tone
+     * @param nominalHz frequency it was recorded with
+     * @return empty if no tone fits, or no other than that of an unusual frequency
+     */
+    static List<SeriesFit> of(double[] heard, double toneHz, double nominalHz) {
+        boolean isUsual = contains(UsualSeries.USUAL.frequenciesHz(), nominalHz);
+        List<SeriesFit> all = new ArrayList<>();
+        for (UsualSeries series : UsualSeries.values()) {
+            double[] list = series.frequenciesHz();
+            double[] more = Arrays.copyOf(list, list.length + (isUsual ? 0 : 1));
+            if (!isUsual) {
+                more[list.length] = nominalHz;
+            }
+            SeriesFit fit = at(heard, more, series, toneHz / nominalHz);
+            if (Arrays.stream(fit.nominal).anyMatch(n -> contains(list, n))) {
+                all.add(fit);
+            }
+        }
+        return best(all, heard);
+    }
+
+    private static boolean contains(double[] list, double hz) {
+        return Arrays.stream(list).anyMatch(l -> l == hz);
+    }
+
     /** Whether so many tones fit that it is no chance: dense series catch more by chance. */
     private boolean isCredible() {
         double least = series == UsualSeries.USUAL ? ENOUGH_OF_ALL : ENOUGH;
@@ -92,22 +123,24 @@ record SeriesFit(UsualSeries series, double factor, double[] nominal) {
 
     /** As many as possible at half or double speed. */
     static List<SeriesFit> wrong(double[] heard) {
-        return best(heard, new double[][] {SpeedGuess.HALF, SpeedGuess.DOUBLE}, 0);
+        return best(heard, SpeedGuess.HALF, SpeedGuess.DOUBLE);
     }
 
-    private static List<SeriesFit> best(double[] heard, double[][] ranges, double known) {
+    private static List<SeriesFit> best(double[] heard, double[]... ranges) {
         List<SeriesFit> all = new ArrayList<>();
         for (UsualSeries series : UsualSeries.values()) {
             double[] list = series.frequenciesHz();
             for (double[] range : ranges) {
-                for (double factor : factors(heard, list, range, known)) {
-                    SeriesFit fit = at(heard, list, series, factor);
-                    if (fit.matched() > 0) {
-                        all.add(fit);
-                    }
+                for (double factor : SpeedGuess.of(heard, list, range)) {
+                    all.add(at(heard, list, series, factor));
                 }
             }
         }
+        return best(all, heard);
+    }
+
+    /** Those in which most tones fit, each once. */
+    private static List<SeriesFit> best(List<SeriesFit> all, double[] heard) {
         int most = all.stream().mapToInt(SeriesFit::matched).max().orElse(0);
         boolean isNamed =
                 all.stream().anyMatch(f -> f.matched() == most && f.series != UsualSeries.USUAL);
@@ -120,11 +153,6 @@ record SeriesFit(UsualSeries series, double factor, double[] nominal) {
                 .filter(f -> best.stream().noneMatch(b -> b.isLike(f)))
                 .forEach(best::add);
         return List.copyOf(best);
-    }
-
-    private static List<Double> factors(
-            double[] heard, double[] list, double[] range, double known) {
-        return known > 0 ? List.of(known) : SpeedGuess.of(heard, list, range);
     }
 
     /** Distance of the factor from 1, ½ or 2 in steps of OTHER, and within a step the residual. */

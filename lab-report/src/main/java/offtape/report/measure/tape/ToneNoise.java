@@ -7,6 +7,7 @@ import offtape.core.dsp.Baseband;
 import offtape.core.dsp.Downconverter;
 import offtape.core.dsp.PhaseLaw;
 import offtape.core.dsp.PowerDensity;
+import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 
 /**
  * The noise around a tone, from how its level trembles faster than tape fluctuates: flutter moves
@@ -25,9 +26,6 @@ record ToneNoise(double[] density, double bandHz, double passHz) {
 
     /** How far a dropout spreads through the filter, times its width. */
     private static final double SPREAD = 0.4;
-
-    /** Of lines of noise the median is this share of the mean. */
-    private static final double MEDIAN_SHARE = Math.log(2);
 
     /** Reads the middle of a stretch in which the tone sounds, 8 s at most. */
     static ToneNoise of(AudioSource recording, double from, double to, double toneHz) {
@@ -80,7 +78,17 @@ record ToneNoise(double[] density, double bandHz, double passHz) {
         int to = Math.max(from + 1, (int) Math.floor(pass / density.binHz()));
         double[] lines = new double[to - from];
         Arrays.setAll(lines, k -> density.at(from + k));
-        return Ranked.median(lines) / MEDIAN_SHARE;
+        return Ranked.median(lines) / medianShare(density.pieces());
+    }
+
+    /**
+     * The median of lines of noise as a share of their mean: ln 2 where they are powers of single
+     * transforms, more where each is a mean over some (chi-squared, two degrees of freedom each;
+     * that half of a piece is in the next one too hardly matters under a Hann window).
+     */
+    private static double medianShare(int pieces) {
+        double freedom = 2.0 * pieces;
+        return new ChiSquaredDistribution(freedom).inverseCumulativeProbability(0.5) / freedom;
     }
 
     /** Power that the noise adds to a channel. */

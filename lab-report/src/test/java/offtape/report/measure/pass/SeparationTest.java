@@ -1,8 +1,10 @@
 package offtape.report.measure.pass;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.Random;
 import offtape.core.standard.FlutterBand;
 import org.junit.jupiter.api.Test;
@@ -59,12 +61,51 @@ class SeparationTest {
         assertEquals(Wavering.power(written, FlutterBand.FLUTTER), w.power(), w.uncertainty());
     }
 
-    /** A power of 0.0100 ± 0.0075 %²: 0.1 % rms, up to 0.13229, down to 0.05: by 0.05 at most. */
+    private static double[] hertz(Separation parts) {
+        return parts.lines().stream().mapToDouble(l -> l.line().hz()).toArray();
+    }
+
+    /**
+     * 9.5 Hz in all replays and another line in each: every line once, by the strongest it is in
+     * any replay (11 s: bins of 0.09 Hz, so 30.2 Hz and 30.6 Hz are two).
+     */
     @Test
-    void theUncertaintyOfAnRmsReachesToTheFartherEnd() {
-        assertEquals(0.1, new Share(0.01, 0.0075).rms().value(), 1e-12);
-        assertEquals(0.05, new Share(0.01, 0.0075).rms().uncertainty(), 1e-12);
-        assertEquals(0, new Share(-0.001, 0.0035).rms().value(), 0);
-        assertEquals(0.05, new Share(-0.001, 0.0035).rms().uncertainty(), 1e-12);
+    void everyLineIsToldOnceAndTheStrongestFirst() {
+        double[][] x = new double[2][];
+        for (int p = 0; p < x.length; p++) {
+            x[p] = Wavering.random(new Random(p), 1e-4, COUNT);
+            Wavering.addLine(x[p], 9.5, 0.05 - 0.02 * p, p);
+        }
+        Wavering.addLine(x[0], 30.2, 0.02, 0);
+        Wavering.addLine(x[1], 30.6, 0.04, 0);
+        Wavering.addLine(x[1], 17, 0.07, 0);
+        Separation parts = new Separation(x, Wavering.RATE_HZ);
+        assertArrayEquals(
+                new double[] {17, 9.5, 30.6, 30.2},
+                Arrays.copyOf(hertz(parts), 4),
+                0.01,
+                Arrays.toString(hertz(parts)));
+        for (double hz : Arrays.copyOfRange(hertz(parts), 4, parts.lines().size())) {
+            for (double told : new double[] {17, 9.5, 30.6, 30.2}) {
+                assertTrue(Math.abs(hz - told) > 0.13, hz + " Hz is told already");
+            }
+        }
+    }
+
+    /** Of thirteen lines the weakest stays with the rest; twelve are told. */
+    @Test
+    void twelveLinesAreTold() {
+        double[][] x = new double[2][];
+        for (int p = 0; p < x.length; p++) {
+            x[p] = Wavering.random(new Random(p), 1e-4, 1500);
+        }
+        for (int l = 0; l < 13; l++) {
+            Wavering.addLine(x[0], 7 + 5 * l, 0.06 - 0.002 * l, l);
+            Wavering.addLine(x[1], 7 + 5 * l, 0.06 - 0.002 * l, 2 * l);
+        }
+        double[] told = hertz(new Separation(x, Wavering.RATE_HZ));
+        double[] wanted = new double[12];
+        Arrays.setAll(wanted, l -> 7 + 5 * l);
+        assertArrayEquals(wanted, told, 0.03);
     }
 }

@@ -57,17 +57,36 @@ final class Wavering {
 
     /** Mean square in a band, by Parseval over the whole stretch. */
     static double power(double[] x, FlutterBand band) {
-        int n = x.length;
-        Spectrum s = RealFft.ofSize(n).forward(x);
-        double sum = 0;
-        for (int k = 1; k < s.bins(); k++) {
-            double gain = band.gain(k * RATE_HZ / n);
-            sum += 2 * gain * gain * s.power(k) / ((double) n * n);
-        }
-        return sum;
+        return sum(powers(x), weights(band, x.length));
     }
 
     static double power(double[][] x, FlutterBand band) {
         return Arrays.stream(x).mapToDouble(one -> power(one, band)).average().orElseThrow();
+    }
+
+    /** Mean square of each bin. */
+    static double[] powers(double[] x) {
+        int n = x.length;
+        Spectrum s = RealFft.ofSize(n).forward(x);
+        double[] powers = new double[s.bins()];
+        Arrays.setAll(powers, k -> 2 * s.power(k) / ((double) n * n));
+        return powers;
+    }
+
+    /** By how much a band passes the power of each bin of so many values; nothing of the mean. */
+    static double[] weights(FlutterBand band, int count) {
+        double[] weights = new double[count / 2 + 1];
+        for (int k = 1; k < weights.length; k++) {
+            weights[k] = Math.pow(band.gain(k * RATE_HZ / count), 2);
+        }
+        return weights;
+    }
+
+    static double sum(double[] powers, double[] weights) {
+        double sum = 0;
+        for (int k = 0; k < powers.length; k++) {
+            sum += weights[k] * powers[k];
+        }
+        return sum;
     }
 }
