@@ -63,13 +63,8 @@ final class PhaseJumps {
         double least = Math.max(LEAST_RAD, BEYOND_CHANCE * sigma);
         List<Integer> tops = new ArrayList<>();
         for (int k = 0; k < count; k++) {
-            int top = k;
-            while (k < count && Math.abs(jumps[k]) > least) {
-                top = Math.abs(jumps[k]) > Math.abs(jumps[top]) ? k : top;
-                k++;
-            }
-            if (Math.abs(jumps[top]) > least) {
-                add(tops, top, jumps, 2 * reach);
+            if (Math.abs(jumps[k]) > least) {
+                add(tops, k, jumps, 2 * reach);
             }
         }
         return tops.stream().map(k -> base.seconds(k + reach)).toList();
@@ -79,12 +74,12 @@ final class PhaseJumps {
      * What is seen again within the reach of the lines is the same jump, which lies where it is
      * greatest: lines that hold a jump tilt, and show another of four fifths of its size.
      */
-    private static void add(List<Integer> tops, int top, double[] jumps, int within) {
+    private static void add(List<Integer> tops, int k, double[] jumps, int within) {
         int last = tops.size() - 1;
-        if (tops.isEmpty() || top - tops.get(last) > within) {
-            tops.add(top);
-        } else if (Math.abs(jumps[top]) > Math.abs(jumps[tops.get(last)])) {
-            tops.set(last, top);
+        if (tops.isEmpty() || k - tops.get(last) > within) {
+            tops.add(k);
+        } else if (Math.abs(jumps[k]) > Math.abs(jumps[tops.get(last)])) {
+            tops.set(last, k);
         }
     }
 
