@@ -55,6 +55,19 @@ class CrosstalkCurvesTest {
         }
     }
 
+    /** Two frames, 62.5 µs, are 0.0225° a hertz by which a late leak lags its source. */
+    @Test
+    void aLateLeakLags() {
+        ProgrammeReturn ret = Pair.of(BOTH_SIDES).leaks(0.01, 0.01).leaksLate(2).late(3).play();
+        for (CrosstalkCurve curve : curves(ret, false)) {
+            for (int i = 0; i < curve.frequencyHz().length; i++) {
+                double truth = -360e-6 * 2 * Pair.FRAME_US * curve.frequencyHz()[i];
+                double off = Math.IEEEremainder(curve.phaseDegrees()[i] - truth, 360);
+                assertEquals(0, off, 1 + 0.02 * Math.abs(truth));
+            }
+        }
+    }
+
     /** Left of the recording is then what was sent right alone. */
     @Test
     void exchangedChannelsAreExchangedBack() {

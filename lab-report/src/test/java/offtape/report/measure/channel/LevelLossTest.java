@@ -135,6 +135,17 @@ class LevelLossTest {
         assertEquals(1250 / RATE * 1000, found.get(0).milliseconds(), 1e-6);
     }
 
+    /** A short loss at the bottom of a slow valley, which is none, has its own depth and length. */
+    @Test
+    void aLossInASlowValley() {
+        IntToDoubleFunction valley = k -> Math.max(-2, -2.5 + Math.abs(k - 3750) / 500.0);
+        List<LevelLoss.Loss> found =
+                in(k -> Math.min(0, valley.applyAsDouble(k)) + loss(3700, 75, 6).applyAsDouble(k));
+        assertEquals(1, found.size());
+        assertEquals(6, found.get(0).depthDb(), 0.1);
+        assertEquals(30, found.get(0).milliseconds(), 0.5);
+    }
+
     /** Beside a loss the mean of 60 ms counts, less the 3 ms next to it: 150 values and 8. */
     @Test
     void theLevelBesideIsAMean() {

@@ -45,6 +45,7 @@ final class Pair {
     private int late;
     private double leftIntoRight;
     private double rightIntoLeft;
+    private int leaksLate;
     private double noise;
     private boolean swapped;
 
@@ -92,6 +93,12 @@ final class Pair {
         return this;
     }
 
+    /** Frames by which the leaks are later than their sources. */
+    Pair leaksLate(int frames) {
+        leaksLate = frames;
+        return this;
+    }
+
     /** Standard deviation of the noise of each channel, full-scale units. */
     Pair noise(double deviation) {
         noise = deviation;
@@ -110,12 +117,25 @@ final class Pair {
         double[][] x = new double[2][n];
         Random random = new Random(21);
         for (int i = 0; i < n; i++) {
-            double l = gainLeft * sent[0][i];
-            double r = i < late || i - late >= n ? 0 : gainRight * sent[1][i - late];
-            x[0][i] = l + rightIntoLeft * r + noise * random.nextGaussian();
-            x[1][i] = r + leftIntoRight * l + noise * random.nextGaussian();
+            x[0][i] = left(sent, i) + rightIntoLeft * right(sent, i - leaksLate);
+            x[1][i] = right(sent, i) + leftIntoRight * left(sent, i - leaksLate);
+            x[0][i] += noise * random.nextGaussian();
+            x[1][i] += noise * random.nextGaussian();
         }
         return there(programme, swapped ? new double[][] {x[1], x[0]} : x);
+    }
+
+    private double left(double[][] sent, int i) {
+        return i < 0 ? 0 : gainLeft * sent[0][i];
+    }
+
+    private double right(double[][] sent, int i) {
+        return i < late || i - late >= sent[1].length ? 0 : gainRight * sent[1][i - late];
+    }
+
+    /** A recording that ends early. */
+    ProgrammeReturn playUntil(double seconds) {
+        return there(programme, play().recording().read(0, (int) at(seconds)));
     }
 
     /** A recording of the left channel alone. */

@@ -9,6 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
+import offtape.core.programme.ChannelSet;
+import offtape.core.programme.Cue;
 import offtape.core.unit.Quantity;
 import offtape.report.measure.sweep.Leakage;
 import offtape.report.result.DelayTrace;
@@ -113,6 +115,7 @@ class WanderOfPhaseTest {
         "330, 0, false, 330",
         "-270, 0, false, -270",
         "310, 20, false, 330",
+        "210, 120, false, 330",
         "330, 0, true, 330",
         "-170, 5, true, -165"
     })
@@ -156,6 +159,40 @@ class WanderOfPhaseTest {
         DelayWander none = DelayWander.unknown("no tone");
         assertSame(none, none.earlier(Quantity.known(7, "µs", 0.1)));
         assertNull(none.trace());
+    }
+
+    /** Of 4 s or more, from 300 Hz to 12.5 kHz, on both channels. */
+    @ParameterizedTest
+    @CsvSource({
+        "BOTH, 4, 300, true",
+        "BOTH, 4, 12500, true",
+        "BOTH, 3.99, 3150, false",
+        "BOTH, 4, 299, false",
+        "BOTH, 4, 12600, false",
+        "RIGHT, 4, 3150, false"
+    })
+    void aLongToneOnBothChannelsTells(ChannelSet side, double seconds, double hz, boolean told) {
+        Cue tone = Pair.tone("tone", side, 0.1, seconds, hz);
+        DelayWander wander = DelayWander.of(Pair.of(tone).play(), Leakage.NONE, NOT_KNOWN);
+        assertEquals(told, wander.trace() != null);
+        if (!told) {
+            assertEquals(
+                    "The recording holds no steady tone of 4 s on both channels.",
+                    wander.rms().reason());
+        }
+    }
+
+    /** Less 120 ms at both ends, 20 values a second. */
+    @Test
+    void theLongestToneTells() {
+        Cue brief = Pair.tone("brief", ChannelSet.BOTH, 0.1, 4, 3150);
+        Cue longer = Pair.tone("longer", ChannelSet.BOTH, 4.2, 5, 3150);
+        Cue last = Pair.tone("last", ChannelSet.BOTH, 9.4, 4.5, 3150);
+        DelayTrace trace =
+                DelayWander.of(Pair.of(brief, longer, last).play(), Leakage.NONE, NOT_KNOWN)
+                        .trace();
+        // the last of them lies half a value before the end, or a little more
+        assertEquals(4.7, trace.seconds()[trace.seconds().length - 1], 0.05);
     }
 
     /** What a tone of 500 Hz tells ends at a fifth of it; noise is looked for below that. */
