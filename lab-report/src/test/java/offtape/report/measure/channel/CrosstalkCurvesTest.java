@@ -129,6 +129,26 @@ class CrosstalkCurvesTest {
         }
     }
 
+    /**
+     * The sweep on both channels begins at 40 or 160 Hz, that on one at 80: what both hold is told,
+     * clear of their beginnings, which fade in for 0.1 s.
+     */
+    @ParameterizedTest
+    @CsvSource({"40, 0", "160, 112"})
+    void bandsAreSetAgainstThoseOfTheSameFrequency(double from, double untoldHz) {
+        Cue.Sweep own = Pair.sweep("own", ChannelSet.BOTH, 1.7, from, 14_000, -20);
+        ProgrammeReturn ret = Pair.of(own, Pair.LEFT_SWEEP).leaks(0.01, 0).play();
+        CrosstalkCurve curve =
+                new CrosstalkCurves(ret, Pair.follow(ret, own), null, false).measure().get(0);
+        for (int i = 0; i < curve.frequencyHz().length; i++) {
+            if (curve.frequencyHz()[i] > 300) {
+                assertEquals(20 * Math.log10(0.01 / 1.01), curve.crosstalkDb()[i], 0.15);
+            } else if (curve.frequencyHz()[i] < untoldHz) {
+                assertNull(curve.crosstalkDb()[i]);
+            }
+        }
+    }
+
     /** Only the side that sounded alone; none where no band of a sweep has room for its ends. */
     @ParameterizedTest
     @CsvSource({"500, 900, 1", "500, 700, 0", "13000, 14000, 0"})

@@ -39,6 +39,15 @@ class LevelCurveTest {
         }
     }
 
+    /** A quarter fast: the tone is looked for at 2 kHz where 1.6 kHz were sent. */
+    @Test
+    void theToneIsThatOfTheReturn() {
+        LevelCurve curve = curves(new LongTone(8000, 2000, 2).speed(1.25)).get(0).orElseThrow();
+        assertEquals(LEVEL_DB, Arrays.stream(curve.db()).min().orElseThrow(), 1e-3);
+        LevelCurve slow = curves(new LongTone(8000, 2000, 2).speed(0.75)).get(0).orElseThrow();
+        assertEquals(LEVEL_DB, Arrays.stream(slow.db()).min().orElseThrow(), 1e-3);
+    }
+
     /**
      * A step of 12 dB is softened by a raised cosine 4/(3·600 Hz) = 2.2 ms wide, and by the filter
      * before it: 4 ms away nothing is left of it, in between nothing is a tenth of a decibel lower

@@ -36,6 +36,15 @@ class PairPhaseTest {
         }
     }
 
+    /** On a tape that runs a quarter fast the same delay is as much more of a period. */
+    @Test
+    void theToneIsThatOfTheReturn() {
+        PairPhase phase =
+                phase(new LongTone(RATE, 2000, 3).speed(1.25).skew(100, 0, 1)).orElseThrow();
+        assertEquals(2000, phase.toneHz(), 1e-6);
+        assertEquals(0.4 * Math.PI, phase.radians()[1000], 1e-4);
+    }
+
     /** A sway of 400 µs is one of 0.8 turns: more than half a turn, yet without jumps. */
     @Test
     void aWideSwayDoesNotJump() {
