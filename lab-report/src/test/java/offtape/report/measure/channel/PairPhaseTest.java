@@ -76,6 +76,20 @@ class PairPhaseTest {
         }
     }
 
+    /** The line over it is straight: a slow sway of 50 µs, where it is steepest, goes on. */
+    @Test
+    void theBridgeIsStraight() {
+        LongTone tone =
+                new LongTone(RATE, 2000, 3)
+                        .skew(0, 50, 0.5)
+                        .damage(new LongTone.Damage(0, 0.95, 0.1, 60, 0));
+        PairPhase phase = phase(tone).orElseThrow();
+        for (int k = 0; k < phase.radians().length; k++) {
+            double t = phase.firstSeconds() + k / phase.rateHz();
+            assertEquals(0.2 * Math.PI * Math.sin(Math.PI * t), phase.radians()[k], 0.005);
+        }
+    }
+
     /** A channel 3 dB weaker than usual, half its power, is bridged; one 2.5 dB weaker is read. */
     @ParameterizedTest
     @CsvSource({"2.5, true", "3.5, false"})
