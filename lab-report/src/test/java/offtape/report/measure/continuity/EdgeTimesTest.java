@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Random;
 import offtape.core.audio.MemoryAudio;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
@@ -65,9 +66,8 @@ class EdgeTimesTest {
     }
 
     /**
-     * Of a return a tenth slow 0.2 s of the programme take 0.22 s. The tone begins where it is
-     * looked for, but for 0.215 s; there its surroundings are level and beyond the stretch that
-     * nominal speed would need.
+     * Of a return a tenth slow 0.2 s of the programme take 0.22 s: a tone that comes back 0.215 s
+     * from where it is looked for is found, and so is its end.
      */
     @ParameterizedTest
     @ValueSource(doubles = {0.215, -0.215})
@@ -114,7 +114,7 @@ class EdgeTimesTest {
     void whatLiesUnderNoiseIsNotTold() {
         Programme programme = ShortProgramme.of(3, tone("a", 1, 1, 1000));
         double[][] x = programme.audio().read(0, 3 * RATE);
-        java.util.Random random = new java.util.Random(3);
+        Random random = new Random(3);
         for (int i = 0; i < x[0].length; i++) {
             x[0][i] += 0.1 * random.nextGaussian();
         }
