@@ -62,13 +62,18 @@ final class CrosstalkCurves {
                 .filter(s -> s.channels() == side)
                 .findFirst()
                 .map(s -> new SweepFollower(s, ret.sheet().sampleRateHz()).follow(ret))
-                .map(s -> curve(s, from, into));
+                .flatMap(s -> curve(s, from, into));
     }
 
-    private CrosstalkCurve curve(FollowedSweep alone, int from, int into) {
+    /** Of a sweep; none if no band has room between its ends. */
+    private Optional<CrosstalkCurve> curve(FollowedSweep alone, int from, int into) {
         double low = Math.max(LOWEST_HZ, alone.frequencyHz(0) * 1.2);
         double high = Math.min(HIGHEST_HZ, alone.frequencyHz(alone.size() - 1) / 1.2);
-        double[] centres = Iec61260.bandCentresHz(low, high, BANDS_AN_OCTAVE);
+        double[] centres =
+                low > high ? new double[0] : Iec61260.bandCentresHz(low, high, BANDS_AN_OCTAVE);
+        if (centres.length == 0) {
+            return Optional.empty();
+        }
         Double[] db = new Double[centres.length];
         Double[] uncertaintyDb = new Double[centres.length];
         double[] floorDb = new double[centres.length];
@@ -82,14 +87,15 @@ final class CrosstalkCurves {
                 phaseDegrees[i] = Math.toDegrees(band.sum().phase());
             }
         }
-        return new CrosstalkCurve(
-                ProgrammeReturn.channelName(from),
-                ProgrammeReturn.channelName(into),
-                centres,
-                db,
-                uncertaintyDb,
-                floorDb,
-                phaseDegrees);
+        return Optional.of(
+                new CrosstalkCurve(
+                        ProgrammeReturn.channelName(from),
+                        ProgrammeReturn.channelName(into),
+                        centres,
+                        db,
+                        uncertaintyDb,
+                        floorDb,
+                        phaseDegrees));
     }
 
     /**

@@ -33,6 +33,12 @@ public final class CrosstalkMeasure {
     /** Bands to either side of 1 kHz that a sweep is read in: a twelfth of an octave. */
     private static final int SWEEP_REACH = SweepFollower.BANDS / 12;
 
+    /** So much of what a sweep shows on the other channel must keep step with it at least. */
+    private static final double IN_STEP = 0.5;
+
+    /** More of it where there are few values: noise alone shows as much in one of 200. */
+    private static final double BY_CHANCE = 0.005;
+
     /** What order tracking may leave of a leak, dB, k = 2. */
     private static final double OWN_DB = 0.005;
 
@@ -163,22 +169,27 @@ public final class CrosstalkMeasure {
         double source = 0;
         double heard = 0;
         int bands = 0;
+        double values = 0;
         for (int i = middle - SWEEP_REACH; i <= middle + SWEEP_REACH; i++) {
             Complex cross = new Complex(s.crossRe(i), s.crossIm(i));
             together = together.plus(from == 0 ? cross.conjugate() : cross);
             source += s.power(from, i);
             heard += s.power(to, i);
             bands++;
+            values += s.values(i);
         }
         Complex leak = together.times(1 / source);
         double coherent = leak.size() * leak.size() * source;
-        if (!(coherent > 0.5 * heard)) {
+        // one value is the leak's own
+        double spare = values - 1;
+        double least = Math.max(IN_STEP, 1 - Math.pow(BY_CHANCE, 1 / spare));
+        if (!(spare > 0 && coherent > least * heard)) {
             return Alone.unknown(SAID.say("leak-in-noise"));
         }
         double peak = 2 * Math.sqrt(coherent / bands);
         double zero = Decibels.ofAmplitude(reference.peaks()[to]) + s.cue().levelDb();
-        double uncertainty =
-                Math.hypot(8.686 * Math.sqrt((heard - coherent) / coherent / bands), OWN_SWEEP_DB);
+        double noise = Math.max(0, heard - coherent) / spare;
+        double uncertainty = Math.hypot(8.686 * Math.sqrt(2 * noise / coherent), OWN_SWEEP_DB);
         return new Alone(
                 Quantity.known(Decibels.ofAmplitude(peak) - zero, "dB", uncertainty),
                 new Leakage.Leak(leak, 1000));

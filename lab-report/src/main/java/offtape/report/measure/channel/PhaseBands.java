@@ -27,8 +27,15 @@ final class PhaseBands {
     private final double[] weight;
     private final double[] responsePhase;
 
-    private PhaseBands(
-            double[] radiansPerS, double[] phase, double[] weight, double[] responsePhase) {
+    /**
+     * Phases that are known.
+     *
+     * @param radiansPerS angular frequencies in the recording, rising
+     * @param phase radians, positive if right is late
+     * @param weight one over the variance of each phase
+     * @param responsePhase radians that the responses of the channels add to each phase
+     */
+    PhaseBands(double[] radiansPerS, double[] phase, double[] weight, double[] responsePhase) {
         this.radiansPerS = radiansPerS;
         this.phase = phase;
         this.weight = weight;

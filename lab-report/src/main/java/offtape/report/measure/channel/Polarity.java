@@ -29,7 +29,7 @@ public record Polarity(List<Integer> signs) {
             for (FollowedSweep s : sweeps) {
                 sum += s.uprightness(c, FROM_HZ, TO_HZ);
             }
-            boolean clear = Math.abs(sum) > CLEAR * sweeps.size() && !sweeps.isEmpty();
+            boolean clear = Math.abs(sum) > CLEAR * sweeps.size();
             signs.add(clear ? (int) Math.signum(sum) : ret.location().signs().get(c));
         }
         return new Polarity(signs);

@@ -71,7 +71,7 @@ final class EdgeTimes {
         double stretch = 1 / ret.map().speedRatio(edge);
         Envelope sent =
                 Envelope.of(ret.programme().audio(), edge - HALF_WINDOW_S, edge + HALF_WINDOW_S);
-        double reach = stretch * HALF_WINDOW_S + FARTHEST_S;
+        double reach = stretch * (HALF_WINDOW_S + FARTHEST_S);
         Envelope heard = Envelope.of(ret.recording(), expected - reach, expected + reach);
         int points = (int) Math.round(2 * HALF_WINDOW_S / STEP_S);
         int lags = (int) Math.round(FARTHEST_S / STEP_S);

@@ -22,7 +22,7 @@ final class Envelope {
     static Envelope of(AudioSource source, double fromSeconds, double toSeconds) {
         double rate = source.sampleRateHz();
         long first = (long) Math.floor((fromSeconds - 2 * HALF_S) * rate);
-        int count = (int) Math.ceil((toSeconds - fromSeconds + 4 * HALF_S) * rate) + 2;
+        int count = (int) Math.ceil((toSeconds - fromSeconds + 4 * HALF_S) * rate);
         double[][] x = source.read(first, count);
         double[] energy = new double[count + 1];
         for (int i = 0; i < count; i++) {
@@ -35,7 +35,7 @@ final class Envelope {
         return new Envelope(energy, rate, first / rate);
     }
 
-    /** Root of the mean square around a moment. */
+    /** Root of the squares around a moment, added up: as steady as a tone is, in no unit. */
     double at(double seconds) {
         double power = until(seconds + HALF_S) - until(seconds - HALF_S);
         return Math.sqrt(Math.max(0, power));

@@ -12,8 +12,11 @@ import offtape.report.locate.ProgrammeReturn;
  */
 public final class JumpSearch {
 
-    /** How sharply a phase or a hole tells the place. */
-    private static final double SHARP_S = 0.004;
+    /**
+     * How sharply a phase or a hole tells the place: the lines on both sides of a moment see the
+     * whole of a jump up to 5 ms away, and the filter before them blurs it.
+     */
+    private static final double SHARP_S = 0.006;
 
     /** Within a sounding part, so far from its ends, a hole is one. */
     private static final double MARGIN_S = 0.06;

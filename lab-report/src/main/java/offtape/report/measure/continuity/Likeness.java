@@ -59,7 +59,8 @@ final class Likeness {
         }
         double before = correlation[best - 1];
         double after = correlation[best + 1];
+        // the first of the highest is higher than what lies before it, so there is a bend
         double bend = before - 2 * correlation[best] + after;
-        return Optional.of(bend < 0 ? best + (before - after) / (2 * bend) : best);
+        return Optional.of(best + (before - after) / (2 * bend));
     }
 }

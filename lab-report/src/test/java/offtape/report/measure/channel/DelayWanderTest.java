@@ -37,7 +37,7 @@ class DelayWanderTest {
     void aSineHasItsRmsItsSpanAndItsMean(
             double hz, double mean, double peak, double rate, double gain) {
         LongTone tone =
-                new LongTone(44_100, hz, 20)
+                new LongTone(24_000, hz, 20)
                         .hiss(-58)
                         .wow(0.3, 4)
                         .skew(mean, peak, rate)
@@ -56,7 +56,7 @@ class DelayWanderTest {
     @CsvSource({"-58, 0.3, 4, 200", "-45, 0.5, 0.7, 30", "-300, 0.3, 9, 100"})
     void noWanderIsReadOutOfHissAndWow(double hiss, double percent, double rate, double mean) {
         LongTone tone =
-                new LongTone(44_100, 3150, 12).hiss(hiss).wow(percent, rate).skew(mean, 0, 1);
+                new LongTone(24_000, 3150, 12).hiss(hiss).wow(percent, rate).skew(mean, 0, 1);
         DelayWander wander = read(tone, mean, false);
         assertFalse(wander.rms().isKnown(), () -> wander.rms().toString());
         assertTrue(wander.rms().reason().contains("less than 0.0"), wander.rms().reason());
@@ -66,7 +66,7 @@ class DelayWanderTest {
     @Test
     void dropoutsAreNoWander() {
         LongTone tone =
-                new LongTone(44_100, 3150, 15)
+                new LongTone(24_000, 3150, 15)
                         .hiss(-58)
                         .level(1.5, 2)
                         .damage(new LongTone.Damage(0, 5, 0.3, 20, 0.002))
@@ -79,7 +79,7 @@ class DelayWanderTest {
 
     @Test
     void withoutALongToneThereIsAReason() {
-        DelayWander wander = read(new LongTone(44_100, 3150, 3), 0, false);
+        DelayWander wander = read(new LongTone(24_000, 3150, 3), 0, false);
         assertFalse(wander.rms().isKnown());
         assertEquals(null, wander.trace());
     }

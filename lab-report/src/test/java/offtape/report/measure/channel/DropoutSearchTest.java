@@ -85,7 +85,7 @@ class DropoutSearchTest {
     @Test
     void shallowAndBriefOnesAreNotListed() {
         LongTone tone =
-                new LongTone(48_000, 3150, 6)
+                new LongTone(16_000, 3150, 6)
                         .hiss(-58)
                         .damage(new LongTone.Damage(0, 2, 0.1, 2.5, 0.002))
                         .damage(new LongTone.Damage(0, 4, 0.007, 12, 0));
@@ -96,7 +96,7 @@ class DropoutSearchTest {
     @Test
     void aWaveOfLevelHidesNoDropout() {
         LongTone tone =
-                new LongTone(48_000, 3150, 6)
+                new LongTone(16_000, 3150, 6)
                         .level(1.5, 0)
                         .damage(new LongTone.Damage(0, 1.5, 0.02, 3, 0))
                         .damage(new LongTone.Damage(1, 2.5, 0.02, 3, 0));
@@ -109,7 +109,7 @@ class DropoutSearchTest {
     @Test
     void twoCloseTogetherAreTwo() {
         LongTone tone =
-                new LongTone(48_000, 3150, 5)
+                new LongTone(16_000, 3150, 5)
                         .damage(new LongTone.Damage(0, 2, 0.02, 6, 0))
                         .damage(new LongTone.Damage(0, 2.035, 0.03, 10, 0));
         List<Dropout> found = DropoutSearch.find(tone.play(4)).dropouts();
@@ -121,7 +121,7 @@ class DropoutSearchTest {
     @Test
     void thoseOnBothChannelsAtOnceAreCommonAndCountOnce() {
         LongTone tone =
-                new LongTone(48_000, 3150, 6)
+                new LongTone(16_000, 3150, 6)
                         .damage(new LongTone.Damage(0, 2, 0.05, 10, 0.002))
                         .damage(new LongTone.Damage(1, 2.02, 0.05, 6, 0.002))
                         .damage(new LongTone.Damage(1, 4, 0.05, 6, 0.002));
@@ -137,7 +137,7 @@ class DropoutSearchTest {
     @Test
     void theEndsOfTheToneAreSearched() {
         LongTone tone =
-                new LongTone(48_000, 3150, 5)
+                new LongTone(16_000, 3150, 5)
                         .damage(new LongTone.Damage(0, 0.08, 0.02, 9, 0))
                         .damage(new LongTone.Damage(0, 4.89, 0.02, 9, 0));
         List<Dropout> found = DropoutSearch.find(tone.play(6)).dropouts();
@@ -148,7 +148,7 @@ class DropoutSearchTest {
 
     @Test
     void noiseInPlaceOfAToneHasNoDropouts() {
-        LongTone tone = new LongTone(48_000, 3150, 6).hiss(10);
+        LongTone tone = new LongTone(16_000, 3150, 6).hiss(10);
         DropoutSearch.Found found = DropoutSearch.find(tone.play(7));
         assertEquals(List.of(), found.dropouts());
         assertEquals(0, found.summary().searchedSeconds());

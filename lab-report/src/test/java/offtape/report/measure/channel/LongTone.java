@@ -31,6 +31,7 @@ final class LongTone {
     private double skewHz;
     private double delayUs;
     private double rightGain = 1;
+    private double speed = 1;
     private int clicks;
 
     /**
@@ -89,6 +90,12 @@ final class LongTone {
         return this;
     }
 
+    /** Tape speed over nominal: the tone was sent lower and longer by it. */
+    LongTone speed(double overNominal) {
+        speed = overNominal;
+        return this;
+    }
+
     LongTone clicks(int count) {
         clicks = count;
         return this;
@@ -99,7 +106,7 @@ final class LongTone {
         return this;
     }
 
-    /** The return, in place and at its nominal speed. */
+    /** The return, in place. */
     ProgrammeReturn play(long seed) {
         int n = (int) (seconds * rateHz);
         double[][] x = new double[2][n];
@@ -134,11 +141,12 @@ final class LongTone {
     }
 
     private ProgrammeReturn programme(MemoryAudio sound) {
-        Cue.Tone tone = new Cue.Tone("tone", ChannelSet.BOTH, 0, sound.frames(), hz, 0);
-        CueSheet sheet = new CueSheet(rateHz, sound.frames(), -20, null, List.of(tone));
+        long frames = Math.round(speed * sound.frames());
+        Cue.Tone tone = new Cue.Tone("tone", ChannelSet.BOTH, 0, frames, hz / speed, 0);
+        CueSheet sheet = new CueSheet(rateHz, frames, -20, null, List.of(tone));
         Location there =
                 new Location(
-                        TimeMap.straight(0, 1, seconds),
+                        TimeMap.straight(0, 1 / speed, speed * seconds),
                         seconds + 1,
                         0,
                         0,

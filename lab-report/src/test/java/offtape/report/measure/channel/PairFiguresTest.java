@@ -113,6 +113,9 @@ class PairFiguresTest {
     void delayAzimuthAndTheirWanderHold() {
         var truth = run.truth().channels();
         assertHolds(truth.interchannelDelay(), found.interchannelDelay());
+        // the sweep passes in a moment of the wander: twice its rms is doubt of the mean
+        double doubt = 2 * truth.interchannelDelayWander();
+        assertEquals(doubt, found.interchannelDelay().uncertainty(), 0.1 * doubt);
         assertHolds(truth.azimuth(), found.azimuth());
         assertHolds(truth.interchannelDelayWander(), found.interchannelDelayWander());
         // A sine of 0.05 arc minutes peak.
