@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.DoubleStream;
 import offtape.core.audio.MemoryAudio;
 import offtape.core.standard.FlutterBand;
 import offtape.core.standard.FrequencyBound;
@@ -42,15 +43,20 @@ class NoiseFloorTest {
     @Source({"Rife and Boorstyn 1974", "Kay 1993"})
     void weightedNoiseLiesAtTheCramerRaoBound(double toneHz, double snr) {
         ToneStream stream = Tones.stream(noisy(toneHz, snr, 11), toneHz);
-        Speed speed = SpeedMeasure.of(stream, List.of());
+        DoubleStream.Builder deviation = DoubleStream.builder();
+        double density =
+                stream.read(x -> DoubleStream.of(x).forEach(deviation::add)).noiseDensity();
+        SpeedReader reader = Tones.read(deviation.build().toArray(), stream.rateHz());
+        double weighted = reader.rms(FlutterBand.WEIGHTED);
         double least = FrequencyBound.phaseDensity(snr, Tones.RATE);
         double bound = new NoiseFloor(stream, least).rms(FlutterBand.WEIGHTED);
-        double distance = Decibels.ofAmplitude(speed.weightedRms().value() / bound);
-        double floor = Decibels.ofAmplitude(speed.weightedFloor().value() / bound);
+        double distance = Decibels.ofAmplitude(weighted / bound);
+        double stated = new NoiseFloor(stream, density).rms(FlutterBand.WEIGHTED);
+        double floor = Decibels.ofAmplitude(stated / bound);
         System.out.printf(
                 "%5.0f Hz, %.0f dB: weighted noise %.6f %%, %+.2f dB re the Cramér-Rao bound;"
                         + " stated floor %+.2f dB%n",
-                toneHz, snr, speed.weightedRms().value(), distance, floor);
+                toneHz, snr, weighted, distance, floor);
         assertTrue(Math.abs(distance) < 0.5, "distance " + distance);
         assertTrue(Math.abs(floor) < 0.5, "floor " + floor);
     }
