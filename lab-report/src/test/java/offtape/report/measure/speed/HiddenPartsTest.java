@@ -48,7 +48,7 @@ class HiddenPartsTest {
                 new HiddenParts(capstan(9.52), 190.5)
                         .notes(own(bands))
                         .get(1)
-                        .startsWith("Capstan turns at 6.33 to 6.41 Hz"));
+                        .startsWith("Capstan, 6.33 to 6.41 Hz: part of that lies"));
         assertEquals(List.of("First."), new HiddenParts(capstan(14.8), 190.5).notes(own(bands)));
         assertEquals(List.of("First."), new HiddenParts(capstan(9.52), null).notes(own(bands)));
     }
@@ -68,6 +68,27 @@ class HiddenPartsTest {
         List<RateBand> bands = List.of(new RateBand(from, to), new RateBand(again, end));
         HiddenParts parts = new HiddenParts(capstan(9.52), 190.5);
         assertEquals(1 + more, parts.notes(own(bands)).size());
+    }
+
+    /** Harmonics and the mains do not turn: their lines alone are spoken of. */
+    @Test
+    void whatDoesNotTurnIsNotSaidTo() {
+        TransportDescription parts =
+                TransportDescription.fromJson(
+                        """
+                        {"format": "offtape-transport", "version": 1,
+                         "capstan": {"diameterMm": 9.52}, "mainsHz": 50}
+                        """);
+        List<RateBand> bands =
+                List.of(new RateBand(0.02, 12.7), new RateBand(12.75, 50), new RateBand(51, 99));
+        assertEquals(
+                List.of(
+                        "First.",
+                        "Capstan, 2nd harmonic, 12.66 to 12.82 Hz: part of that lies where both"
+                                + " heads hear alike, so that its line may not show.",
+                        "Mains, 49.70 to 50.30 Hz: part of that lies where both heads hear alike,"
+                                + " so that its line may not show."),
+                new HiddenParts(parts, 190.5).notes(own(bands)));
     }
 
     @Test

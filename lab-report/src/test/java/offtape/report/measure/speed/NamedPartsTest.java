@@ -251,7 +251,7 @@ class NamedPartsTest {
         assertEquals("pinch roller", named.transport().components().get(0).part());
         assertNull(named.transport().components().get(1).part());
         assertEquals(2, named.transport().notes().size());
-        assertTrue(named.transport().notes().get(1).startsWith("Capstan turns at"));
+        assertTrue(named.transport().notes().get(1).startsWith("Capstan, 6.33 to 6.41 Hz:"));
         assertNull(NamedParts.name(heard, parts, null).transport());
     }
 }
