@@ -128,4 +128,23 @@ class SpeedReaderTest {
         assertEquals(0.12, reader.drift(), 1e-4);
         assertTrue(reader.driftDoubt() < 1e-4);
     }
+
+    /** 2.2 turns of wow in ten seconds are not kept out of drift, and the doubt tells. */
+    @Test
+    void wowThatIsAlmostDriftLeavesItInDoubt() {
+        SpeedReader reader = reader(12, t -> 0.1 * Math.sin(2 * Math.PI * 0.22 * t), 1000);
+        double drift = reader.drift();
+        assertTrue(2 * reader.driftDoubt() > drift, drift + " by " + reader.driftDoubt());
+    }
+
+    /** Detectors of any make read slowly growing wow alike, up to its highest at the end. */
+    @Test
+    void allDetectorsSeeTheEnd() {
+        SpeedReader reader = reader(10, t -> 0.01 * t * Math.sin(2 * Math.PI * 4 * t), 1000);
+        // Readings end 1.5 s before the end; the pointer is 0.32 s behind, its store 0.03 s.
+        assertEquals(0.0815, reader.weightedPeak(), 0.0005);
+        assertEquals(0.0815, reader.unweightedPeak(), 0.0005);
+        assertEquals(0, reader.weightedPeakApart(), 0.01);
+        assertEquals(0, reader.unweightedPeakApart(), 0.01);
+    }
 }

@@ -108,6 +108,29 @@ class SpeedToneTest {
         assertNull(none.deviation());
     }
 
+    /** Of the tones on both channels the longest that is not whole is named, no other tone. */
+    @Test
+    void aToneThatBreaksOffIsTheReason() {
+        CueSheet sheet =
+                new CueSheet(
+                        RATE,
+                        9L * RATE,
+                        -18,
+                        null,
+                        List.of(
+                                new Cue.Tone(
+                                        "speed", ChannelSet.BOTH, 4L * RATE, 3L * RATE, 3150, 0),
+                                new Cue.Tone(
+                                        "side", ChannelSet.LEFT, 4L * RATE, 5L * RATE, 3150, 0)));
+        MemoryAudio recording = Tones.audio(RATE, 6, t -> 0, t -> 0);
+        Location location = located(recording, TimeMap.straight(0, 1, 9));
+        ProgrammeReturn ret =
+                new ProgrammeReturn(new Programme(sheet, recording), recording, location);
+        assertEquals(
+                "The recording ends at 6.0 s, before the end of the part \"speed\" of the programme.",
+                SpeedTone.measure(ret).speed().deviation().reason());
+    }
+
     @Test
     void aToneThatIsNotHeardIsNotRead() {
         ProgrammeReturn silent = returned(0, 0, tone(ChannelSet.BOTH, 1, 3, 3150));
