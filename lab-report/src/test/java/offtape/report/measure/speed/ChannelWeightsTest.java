@@ -58,6 +58,13 @@ class ChannelWeightsTest {
         assertEquals(weight, settled(fluctuating(8, peak, 130)).of(0), 1e-3 * weight);
     }
 
+    /** A tone without any noise counts for much, not for infinitely much. */
+    @Test
+    void aPerfectToneHasAWeight() {
+        double weight = settled(noisy(0)).of(0);
+        assertTrue(weight > 1e12 && Double.isFinite(weight), "weight " + weight);
+    }
+
     /** 3e-4 is the density of a fluctuation by √(2 · 100 · 3e-4) = 0.245. */
     @Test
     void whatIsTooNoisyForAToneDoesNotCount() {

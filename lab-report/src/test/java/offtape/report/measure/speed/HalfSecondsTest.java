@@ -55,13 +55,12 @@ class HalfSecondsTest {
         Arrays.fill(reading, 0.2);
         double[] weighted = new double[52];
         Arrays.fill(weighted, 0.1);
-        // Blocks 21 and 22 are stronger, block 0 is weaker, so that blocks 3 to 22 are the first
-        // twenty with all that is strong.
+        // Blocks 21 and 22 are stronger: 3 to 22 are the first twenty that hold both.
         weighted[42] = 0.2;
         weighted[44] = 0.2;
         HalfSeconds half = new HalfSeconds(RATE);
-        half.weighted(weighted);
         half.reading(reading);
+        half.weighted(weighted);
         assertEquals(0.2, half.worstPeak());
         assertEquals(3 + 3 * 0.5, half.worstFromSeconds(), 1e-12);
         assertEquals(Math.sqrt((38 * 0.01 + 2 * 0.04) / 40), half.worstRms(), 1e-12);
