@@ -19,15 +19,19 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ChannelPieceTest {
 
     private static final int SIZE = 400;
+
+    /** How high the tone is whose levels the cases give as shares. */
+    private static final double TONE = 4;
+
     private static final IntToDoubleFunction STILL = k -> 0;
 
     private static ChannelPiece piece(
             IntToDoubleFunction level, IntToDoubleFunction phase, double before, double gone) {
         double[] re = new double[SIZE];
         double[] im = new double[SIZE];
-        Arrays.setAll(re, k -> level.applyAsDouble(k) * Math.cos(phase.applyAsDouble(k)));
-        Arrays.setAll(im, k -> level.applyAsDouble(k) * Math.sin(phase.applyAsDouble(k)));
-        return ChannelPiece.of(new Baseband(re, im, 1000, 0), before, gone);
+        Arrays.setAll(re, k -> TONE * level.applyAsDouble(k) * Math.cos(phase.applyAsDouble(k)));
+        Arrays.setAll(im, k -> TONE * level.applyAsDouble(k) * Math.sin(phase.applyAsDouble(k)));
+        return ChannelPiece.of(new Baseband(re, im, 1000, 0), TONE * before, gone);
     }
 
     private static void assertSpoilt(int from, int to, ChannelPiece piece) {
@@ -43,7 +47,7 @@ class ChannelPieceTest {
     void aCleanToneIsClearThroughout() {
         ChannelPiece piece = piece(k -> 0.3, k -> 2 * Math.PI * 5 * k / 1000, 0, 0.25);
         assertTrue(piece.isAllClear());
-        assertEquals(0.3, piece.level(), 1e-12);
+        assertEquals(0.3, piece.level() / TONE, 1e-12);
         for (int k = 0; k < SIZE - 48; k++) {
             assertEquals(2 * Math.PI * 5, piece.slope(k), 2 * Math.PI * 5 * 1e-4);
             assertTrue(piece.isClear(k));
@@ -76,17 +80,20 @@ class ChannelPieceTest {
         "361, 0.1, 0, 0.1"
     })
     void theLevelIsThatOfTheTone(int low, double level, double before, double expected) {
-        assertEquals(expected, piece(k -> k < low ? level : 1, STILL, before, 0.01).level(), 1e-12);
+        assertEquals(
+                expected,
+                piece(k -> k < low ? level : 1, STILL, before, 0.01).level() / TONE,
+                1e-12);
     }
 
     /** −12 dB from one piece to the next is the most: what is lower is gone as a whole. */
     @Test
     void aPieceWithoutTheToneIsGone() {
         ChannelPiece lost = piece(k -> 0.01, STILL, 1, 0.1);
-        assertEquals(0.25, lost.level(), 1e-12);
+        assertEquals(0.25, lost.level() / TONE, 1e-12);
         assertSpoilt(0, 351, lost);
         ChannelPiece quieter = piece(k -> 0.3, STILL, 1, 0.1);
-        assertEquals(0.3, quieter.level(), 1e-12);
+        assertEquals(0.3, quieter.level() / TONE, 1e-12);
         assertTrue(quieter.isAllClear());
     }
 

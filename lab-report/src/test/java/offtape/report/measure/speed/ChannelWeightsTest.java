@@ -95,7 +95,7 @@ class ChannelWeightsTest {
     @Test
     void ofSeveralPiecesTheMedianCounts() {
         ChannelWeights weights = new ChannelWeights(1, BAND);
-        weights.settle(List.of(List.of(noisy(0.2)), List.of(noisy(0.1)), List.of(noisy(0.02))));
+        weights.settle(List.of(List.of(noisy(0.1)), List.of(noisy(0.2)), List.of(noisy(0.02))));
         assertEquals(2e4, weights.of(0), 20);
     }
 

@@ -161,6 +161,7 @@ class NamedPartsTest {
      */
     @ParameterizedTest
     @CsvSource({
+        "0, 0, capstan",
         "0.0036, 0, capstan",
         "0.0038, 0,",
         "-0.0036, 0, capstan",

@@ -96,6 +96,10 @@ class ToneChoiceTest {
                         + " --frequency what it should have.",
                 refusal(OptionalDouble.empty(), List.of(tone(0, 9, 700)), List.of()));
         assertEquals(700, named(700, tone(0, 9, 700)).nominalHz());
+        assertEquals(
+                "The tone in side-a.wav has 6300.0 Hz, which is near no usual test tone. It could be"
+                        + " 3150 Hz at twice the speed. Say with --frequency what it should have.",
+                refusal(OptionalDouble.empty(), List.of(tone(0, 9, 6300)), List.of()));
     }
 
     @Test
