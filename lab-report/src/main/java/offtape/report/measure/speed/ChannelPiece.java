@@ -102,7 +102,7 @@ final class ChannelPiece {
                 Math.max(
                         STRUCK * median(modulus.length, k -> jerk(modulus, k)),
                         LEAST_JERK * median(modulus.length, k -> modulus[k]));
-        for (int k = REACH; k < slope.length - REACH; k++) {
+        for (int k = 0; k < slope.length; k++) {
             if (jerk(slope, k) > leastPhase && jerkNear(modulus, k + HALF) > leastLevel) {
                 mark(spoilt, k);
             }
@@ -117,7 +117,7 @@ final class ChannelPiece {
         return most;
     }
 
-    /** How far a value lies off the line between its neighbours. */
+    /** How far a value lies off the line between its neighbours; 0 where it has only one. */
     private static double jerk(double[] x, int k) {
         boolean inside = k >= REACH && k < x.length - REACH;
         return inside ? Math.abs(x[k] - 0.5 * (x[k - REACH] + x[k + REACH])) : 0;

@@ -26,9 +26,6 @@ record ScrapeBand(double lowHz, double highHz, double stopHz) {
     private static final double STOP_OVER_PASS = 1.7;
     private static final double HARMONICS_STAY_OUT = 0.92;
 
-    /** The differentiator is true up to here, a share of the rate. */
-    private static final double TRUE_SHARE = 0.38;
-
     /** The band that a tone shows in a recording. */
     static ScrapeBand of(double toneHz, int sampleRateHz) {
         double margin = WANDER * toneHz + MORE_HZ;
@@ -44,9 +41,13 @@ record ScrapeBand(double lowHz, double highHz, double stopHz) {
         return highHz >= lowHz + NARROWEST_HZ;
     }
 
-    /** The filter that keeps the band on both sides of the tone. */
+    /**
+     * The filter that keeps the band on both sides of the tone. Its rate, a quarter more than what
+     * passes and stops together, is more than three times the band, up to where the differentiator
+     * is true.
+     */
     Downconverter converter(double toneHz, int sampleRateHz) {
         double pass = highHz + WANDER * toneHz + MORE_HZ;
-        return Downconverter.of(pass, stopHz, sampleRateHz, highHz / TRUE_SHARE);
+        return Downconverter.of(pass, stopHz, sampleRateHz);
     }
 }

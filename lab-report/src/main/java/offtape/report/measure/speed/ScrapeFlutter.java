@@ -29,8 +29,9 @@ final class ScrapeFlutter {
 
     private static final Sentences SAID = Sentences.near(ScrapeFlutter.class);
 
-    private static final double SHORTEST_S = 2;
+    /** Length of the pieces that are read, and of the shortest tone. */
     private static final double PIECE_S = 2;
+
     private static final int MOST_PIECES = 6;
     private static final int FEWEST_BLOCKS = 8;
 
@@ -79,7 +80,7 @@ final class ScrapeFlutter {
         if (!band.isWide()) {
             return ScrapeReading.unknown(SAID.say("scrape-tone"));
         }
-        if (tone.samples() < SHORTEST_S * tone.rateHz()) {
+        if (tone.samples() < PIECE_S * tone.rateHz()) {
             return ScrapeReading.unknown(SAID.say("scrape-short"));
         }
         return new ScrapeFlutter(tone, silence, band).reading();
@@ -120,11 +121,10 @@ final class ScrapeFlutter {
     /** Reads some pieces spread evenly over all of the tone. */
     private void readTone(List<FastBlocks> blocks, double[] levels) {
         double seconds = tone.samples() / tone.rateHz();
-        int pieces = (int) Math.max(1, Math.min(MOST_PIECES, Math.floor(seconds / PIECE_S)));
-        double length = Math.min(PIECE_S, seconds / pieces);
+        int pieces = Math.min(MOST_PIECES, (int) (seconds / PIECE_S));
         for (int i = 0; i < pieces; i++) {
-            double room = pieces == 1 ? 0 : (seconds - length) * i / (pieces - 1);
-            List<Baseband> bases = convert(tone.firstSeconds() + room, length);
+            double room = pieces == 1 ? 0 : (seconds - PIECE_S) * i / (pieces - 1);
+            List<Baseband> bases = convert(tone.firstSeconds() + room, PIECE_S);
             for (int c = 0; c < blocks.size(); c++) {
                 levels[c] += add(blocks.get(c), bases.get(c)) / pieces;
             }

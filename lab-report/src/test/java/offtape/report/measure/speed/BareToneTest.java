@@ -160,6 +160,23 @@ class BareToneTest {
         assertEquals(List.of(), read(8, Tones.steady(3140)).notes());
     }
 
+    /** A fifth of a second stays clear at both ends; the differentiator takes 24 values a side. */
+    @Test
+    void aToneWhosePlaceIsKnownIsReadThere() {
+        MemoryAudio audio = audio(8, t -> t < 1 || t > 7 ? 0 : TONE.applyAsDouble(t));
+        Speed s = BareTone.at(audio, 1, 7, 3150, 3156);
+        double taken = s.fromSeconds() - 1.2;
+        assertTrue(taken > 0.01 && taken < 0.0242, "24 values at 1000 or more a second");
+        assertEquals(5.6, s.seconds() + 2 * taken, 0.002);
+        assertEquals(0.2, s.deviation().value(), 0.001);
+        assertEquals(0.1, s.weightedPeak().value(), 0.002);
+        assertEquals(List.of(), s.notes());
+        assertEquals(1500, s.scrapeBandHz()[1]);
+        Speed brief = BareTone.at(audio, 1, 2.4, 3150, 3156);
+        assertEquals(
+                "The tone is too short or too unsteady to be read.", brief.deviation().reason());
+    }
+
     private static Speed read(double seconds, DoubleUnaryOperator sound) {
         return BareTone.measure(
                 audio(seconds, sound), OptionalDouble.empty(), 0, Double.POSITIVE_INFINITY);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import offtape.core.audio.MemoryAudio;
+import offtape.core.standard.Iec60386;
 import offtape.reference.ReferenceTable;
 import offtape.reference.Source;
 import offtape.report.result.Speed;
@@ -101,10 +102,13 @@ class BlemishTest {
             phase += 2 * Math.PI * TONE * (pulse ? 1.01 : 1) / Tones.RATE;
             x[i] = 0.1 * Math.sin(phase);
         }
-        Speed s = Tones.speed(new MemoryAudio("pulses", Tones.RATE, x), TONE);
-        assertEquals(List.of(), s.notes());
+        // without the search for lines, which finds every harmonic of the pulses
+        ToneStream stream = Tones.stream(new MemoryAudio("pulses", Tones.RATE, x), TONE);
+        SpeedReader reader = new SpeedReader(Iec60386.atRate(stream.rateHz()), stream.samples());
+        assertEquals(0, stream.read(reader::next).gaps());
+        reader.end();
         assertEquals("30", pulses.text(1, "pulse"));
-        double percent = 100 * s.weightedPeak().value() / 0.5;
+        double percent = 100 * reader.weightedPeak() / 0.5;
         System.out.printf("pulses of 30 ms through tone and demodulator: %.1f %%%n", percent);
         assertEquals(pulses.number(1, "reading"), percent, pulses.number(1, "tolerance"));
     }

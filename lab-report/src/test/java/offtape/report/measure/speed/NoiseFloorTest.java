@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.DoubleStream;
 import offtape.core.audio.MemoryAudio;
 import offtape.core.standard.FlutterBand;
 import offtape.core.standard.FrequencyBound;
@@ -42,17 +43,44 @@ class NoiseFloorTest {
     @Source({"Rife and Boorstyn 1974", "Kay 1993"})
     void weightedNoiseLiesAtTheCramerRaoBound(double toneHz, double snr) {
         ToneStream stream = Tones.stream(noisy(toneHz, snr, 11), toneHz);
-        Speed speed = SpeedMeasure.of(stream, List.of());
+        DoubleStream.Builder deviation = DoubleStream.builder();
+        double density =
+                stream.read(x -> DoubleStream.of(x).forEach(deviation::add)).noiseDensity();
+        SpeedReader reader = Tones.read(deviation.build().toArray(), stream.rateHz());
+        double weighted = reader.rms(FlutterBand.WEIGHTED);
         double least = FrequencyBound.phaseDensity(snr, Tones.RATE);
         double bound = new NoiseFloor(stream, least).rms(FlutterBand.WEIGHTED);
-        double distance = Decibels.ofAmplitude(speed.weightedRms().value() / bound);
-        double floor = Decibels.ofAmplitude(speed.weightedFloor().value() / bound);
+        double distance = Decibels.ofAmplitude(weighted / bound);
+        double stated = new NoiseFloor(stream, density).rms(FlutterBand.WEIGHTED);
+        double floor = Decibels.ofAmplitude(stated / bound);
         System.out.printf(
                 "%5.0f Hz, %.0f dB: weighted noise %.6f %%, %+.2f dB re the Cramér-Rao bound;"
                         + " stated floor %+.2f dB%n",
-                toneHz, snr, speed.weightedRms().value(), distance, floor);
+                toneHz, snr, weighted, distance, floor);
         assertTrue(Math.abs(distance) < 0.5, "distance " + distance);
         assertTrue(Math.abs(floor) < 0.5, "floor " + floor);
+    }
+
+    /**
+     * White phase noise of 1e-8 rad²/Hz has the density N·(f·100/3150)² as speed in percent, and
+     * bands of Butterworth edges the powers ∫f²/(1 + (f/6)⁶)df = 6³·π/6 for wow and ∫f²/(1 +
+     * (f/200)²⁰)df = 200³·(π/20)/sin(3π/20) for the whole; flutter has what is between.
+     */
+    @Test
+    @Source("closed forms of the integrals")
+    void theFloorIsTheIntegralOverTheBand() {
+        ToneStream stream = Tones.stream(Tones.audio(1.5, Tones.steady(TONE)), TONE);
+        NoiseFloor floor = new NoiseFloor(stream, 1e-8);
+        double unit = 1e-8 * Math.pow(100 / TONE, 2);
+        assertEquals(unit * 100 * 100, floor.density(100), 1e-3 * unit * 1e4);
+        assertEquals(unit * 4, floor.density(2), 1e-3 * unit * 4);
+        double wow = 216 * Math.PI / 6;
+        double whole = 8e6 * Math.PI / 20 / Math.sin(3 * Math.PI / 20);
+        assertEquals(Math.sqrt(unit * wow), floor.rms(FlutterBand.WOW), 0.002 * 3.37e-5);
+        double flutter = Math.sqrt(unit * (whole - wow));
+        assertEquals(flutter, floor.rms(FlutterBand.FLUTTER), 0.001 * flutter);
+        assertEquals(Math.sqrt(unit * whole), floor.rms(FlutterBand.UNWEIGHTED), 0.001 * flutter);
+        assertEquals(Math.sqrt(unit * whole), floor.rms(FlutterBand.AMERICAN), 0.001 * flutter);
     }
 
     /** What is stated as floor is what noise reads, reading by reading: powers of six draws. */

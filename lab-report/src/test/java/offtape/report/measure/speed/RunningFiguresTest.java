@@ -28,6 +28,32 @@ class RunningFiguresTest {
     }
 
     @Test
+    void extremesAreOfEachStretchByItself() {
+        Extremes few = new Extremes(3, 4);
+        for (double v : new double[] {-5, -7, -6, 4, 2, 3, -1}) {
+            few.add(v);
+        }
+        assertArrayEquals(new double[] {-7, 2, -1}, few.lowest());
+        assertArrayEquals(new double[] {-5, 4, -1}, few.highest());
+        assertArrayEquals(new double[] {1.5, 4.5, 6.5}, few.middles());
+    }
+
+    /** Sixteen values in four stretches of four, then one more: two of eight and its own. */
+    @Test
+    void extremesJoinAgainAndAgain() {
+        Extremes few = new Extremes(1, 4);
+        for (int i = 0; i < 16; i++) {
+            few.add(-i);
+        }
+        assertArrayEquals(new double[] {-3, -7, -11, -15}, few.lowest());
+        assertArrayEquals(new double[] {0, -4, -8, -12}, few.highest());
+        few.add(5);
+        assertArrayEquals(new double[] {-7, -15, 5}, few.lowest());
+        assertArrayEquals(new double[] {0, -8, 5}, few.highest());
+        assertArrayEquals(new double[] {4, 12, 16.5}, few.middles());
+    }
+
+    @Test
     void gapsAreBridgedByStraightLines() {
         Bridge bridge = new Bridge();
         double[] all =

@@ -3,11 +3,9 @@ package offtape.report.measure.speed;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 import offtape.core.audio.MemoryAudio;
 import offtape.core.machine.MachineRun;
 import offtape.core.machine.SimulatedMachine;
@@ -22,9 +20,7 @@ import offtape.report.locate.Location;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.locate.TimeMap;
 import offtape.report.measure.PlayedMachine;
-import offtape.report.result.ScrapeReading;
 import offtape.report.result.Speed;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -111,46 +107,5 @@ class ScrapeFlutterTest {
                 speed.scrapeFlutter().reason().startsWith("Scrape flutter does not stand out"),
                 speed.scrapeFlutter().reason());
         System.out.println(hiss + ": " + speed.scrapeFlutter().reason());
-    }
-
-    /**
-     * White noise of density N beside a tone of mean square P gives the phase the density N/P, so
-     * the band from 200 to 1500 Hz reads, re 3150 Hz, √(N/P · (1500³ − 200³)/3) / 3150. With −58 dB
-     * up to 24 kHz that is 0.0085 %.
-     */
-    @Test
-    void theFloorIsWhatNoiseReads() {
-        double noise = Math.pow(10, -5.8) / 24_000;
-        double floor = 100 * Math.sqrt(noise * (Math.pow(1500, 3) - Math.pow(200, 3)) / 3) / 3150;
-        ScrapeReading read = read(12, 3150, Tones.noise(Tones.sigma(58), 5), 0, 1);
-        assertEquals(0.0087, floor, 0.0002);
-        assertEquals(floor, read.floor(), 0.03 * floor);
-        assertFalse(read.figure().isKnown());
-    }
-
-    /** A line of 0.02 % peak at 700 Hz has 0.01414 % rms, bare or with a steady level. */
-    @ParameterizedTest
-    @ValueSource(doubles = {1500, 3000, 3150, 10_000})
-    void aLineIsReadOnTonesOfManyFrequencies(double toneHz) {
-        ScrapeReading read = read(8, toneHz, Tones.noise(Tones.sigma(75), 7), 0.02, 700);
-        assertEquals(0.014142, read.figure().value(), 0.02 * 0.014142);
-        assertEquals(0.014142, read.figure().value(), read.figure().uncertainty());
-    }
-
-    private static ScrapeReading read(
-            double seconds, double toneHz, DoubleUnaryOperator noise, double percent, double hz) {
-        DoubleUnaryOperator tone = Tones.wavering(toneHz, 0.2, percent, hz);
-        return ScrapeFlutter.of(
-                Tones.stream(Tones.audio(seconds, Tones.sum(tone, noise)), toneHz), null);
-    }
-
-    @Test
-    void reasonsAreGiven() {
-        assertTrue(
-                read(8, 500, t -> 0, 0, 1).figure().reason().contains("800 Hz or more"),
-                "low tone");
-        ScrapeReading brief = read(2.2, 3150, t -> 0, 0, 1);
-        assertTrue(brief.figure().reason().contains("too short"), brief.toString());
-        assertNull(brief.floor());
     }
 }

@@ -103,9 +103,10 @@ class ToneStreamTest {
         MemoryAudio audio =
                 Tones.audio(
                         8, t -> (1 + 0.2 * Math.sin(2 * Math.PI * hz * t)) * tone.applyAsDouble(t));
-        double[] read = Tones.deviation(Tones.stream(audio, toneHz));
+        ToneStream stream = Tones.stream(audio, toneHz);
+        double[] read = Tones.deviation(stream);
         double worst = Arrays.stream(read).map(Math::abs).max().orElseThrow();
-        double weighted = Tones.speed(audio, toneHz).weightedPeak().value();
+        double weighted = Tones.read(read, stream.rateHz()).weightedPeak();
         System.out.printf(
                 "%5.0f Hz, 20 %% amplitude modulation at %2.0f Hz: %.1e %% at most, weighted %.1e %%"
                         + " (%.0f dB)%n",
@@ -195,5 +196,96 @@ class ToneStreamTest {
         MemoryAudio tone = Tones.audio(3, Tones.steady(TONE));
         assertNull(ToneStream.of(tone, 0.2, 0.9, TONE, TONE));
         assertNull(ToneStream.of(tone, 2, 1, TONE, TONE));
+    }
+
+    /** A second of values, 48 of which the differentiator takes besides. */
+    @Test
+    void aSecondIsEnough() {
+        MemoryAudio tone = Tones.audio(2, Tones.steady(TONE));
+        assertNull(ToneStream.of(tone, 0.2, 1.23, TONE, TONE));
+        ToneStream stream = ToneStream.of(tone, 0.2, 1.26, TONE, 3160);
+        assertEquals(1.26 - 0.2 - 48 / stream.rateHz(), stream.samples() / stream.rateHz(), 2e-3);
+        assertEquals(0.2 + 24 / stream.rateHz(), stream.firstSeconds(), 1e-9);
+        assertEquals(TONE, stream.nominalHz());
+        assertEquals(3160, stream.expectedHz());
+        assertEquals(tone, stream.recording());
+        // 220 Hz and 1.2 % of the tone pass; 1.7 times that stops.
+        assertEquals(257.92, stream.bandHz(), 1e-9);
+        assertEquals(1, stream.gain(200), 1e-4);
+        assertEquals(0, stream.gain(257.92 * 1.7), 1e-4);
+    }
+
+    /**
+     * Noise of 1e-3 beside a peak of 0.1 has the density 4·1e-6/(48000·0.01), and weighs as 1/that.
+     */
+    @Test
+    void channelsWeighByTheirNoise() {
+        DoubleUnaryOperator tone = Tones.steady(TONE);
+        MemoryAudio audio =
+                Tones.audio(
+                        6,
+                        Tones.sum(tone, Tones.noise(1e-3, 5)),
+                        Tones.sum(tone, Tones.noise(4e-3, 6)),
+                        Tones.noise(1e-3, 7));
+        ToneStream stream = Tones.stream(audio, TONE);
+        assertEquals(1.2e8, stream.weight(0), 0.15 * 1.2e8);
+        assertEquals(7.5e6, stream.weight(1), 0.15 * 7.5e6);
+        assertEquals(0, stream.weight(2));
+    }
+
+    /**
+     * While the left channel is gone for 0.1 s the right one has to have a fifth of all weight, a
+     * quarter of the left's, which is half of its noise; or the weight of 1e8, noise of 1.1e-3,
+     * however little that is. Three pieces of two seconds, so that the one with the hole weighs
+     * none.
+     */
+    @ParameterizedTest
+    @CsvSource({"4e-3, 6e-3, 0", "4e-3, 12e-3, 1", "1e-4, 8e-4, 0", "1e-4, 1.6e-3, 1"})
+    void theOtherChannelTellsIfItIsClearEnough(double left, double right, int gaps) {
+        DoubleUnaryOperator tone = Tones.steady(TONE);
+        MemoryAudio audio =
+                Tones.audio(
+                        6.4,
+                        Tones.sum(
+                                t -> t > 3 && t < 3.1 ? 0 : tone.applyAsDouble(t),
+                                Tones.noise(left, 5)),
+                        Tones.sum(tone, Tones.noise(right, 6)));
+        ToneStream.Summary summary = Tones.stream(audio, TONE).read(x -> {});
+        assertEquals(gaps, summary.gaps());
+        // what the filters see of it is bridged too: 24 values a side, and some of the band's
+        double bridged = summary.bridgedSeconds();
+        assertTrue(gaps == 0 ? bridged == 0 : bridged > 0.12 && bridged < 0.17, "for " + bridged);
+    }
+
+    /**
+     * A level 24 dB over the noise around the tone still tells the phase, but none under a
+     * fiftieth, and a quarter in any noise. The band holds some 650 Hz, so that the noise of a tone
+     * of 30 dB has √(0.5 · 650 Hz · 2/(10³ · 48 kHz)) = 0.0037 of its level, 16 of which are 0.06;
+     * of one of 20 dB 0.19, of one of 15 dB 0.33.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "70, 0.025, 0",
+        "70, 0.015, 1",
+        "30, 0.08, 0",
+        "30, 0.04, 1",
+        "20, 0.28, 0",
+        "20, 0.1, 1",
+        "15, 0.5, 0",
+        "15, 0.12, 1"
+    })
+    void aToneIsGoneWhereNoiseTurnsItsPhase(double snr, double level, int gaps) {
+        DoubleUnaryOperator tone = Tones.steady(TONE);
+        DoubleUnaryOperator noise = Tones.noise(Tones.sigma(snr), 5);
+        MemoryAudio audio =
+                Tones.audio(
+                        3,
+                        t -> {
+                            double edge = Math.max(0, Math.min(1, 10 * (0.3 - Math.abs(t - 1.5))));
+                            double dip = 1 - (1 - level) * (0.5 - 0.5 * Math.cos(Math.PI * edge));
+                            return dip * tone.applyAsDouble(t) + noise.applyAsDouble(t);
+                        });
+        int found = Tones.stream(audio, TONE).read(x -> {}).gaps();
+        assertTrue(gaps == 0 ? found == 0 : found > 0, "gaps " + found);
     }
 }

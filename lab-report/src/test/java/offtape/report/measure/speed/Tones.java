@@ -6,6 +6,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import offtape.core.audio.MemoryAudio;
+import offtape.core.standard.Iec60386;
 import offtape.report.result.Speed;
 
 /** Tones of known deviation, and what is read from them. */
@@ -79,6 +80,14 @@ final class Tones {
         DoubleStream.Builder all = DoubleStream.builder();
         stream.read(x -> DoubleStream.of(x).forEach(all::add));
         return all.build().toArray();
+    }
+
+    /** What a meter reads of a deviation, without a search for lines. */
+    static SpeedReader read(double[] percent, double rateHz) {
+        SpeedReader reader = new SpeedReader(Iec60386.atRate(rateHz), percent.length);
+        reader.next(percent);
+        reader.end();
+        return reader;
     }
 
     static Speed speed(MemoryAudio audio, double toneHz) {
