@@ -55,8 +55,11 @@ record CombDelay(double seconds, double sigmaSeconds) {
      */
     static Optional<CombDelay> find(HeardDeviation heard, double longestSeconds) {
         double longest = Math.min(Math.min(LONGEST_S, longestSeconds), heard.seconds() / 8);
+        if (longest <= SHORTEST_S) {
+            return Optional.empty();
+        }
         CombSpectrum spectrum = new CombSpectrum(heard);
-        if (longest <= SHORTEST_S || spectrum.blocks() < 3) {
+        if (spectrum.blocks() < 3) {
             return Optional.empty();
         }
         List<Guess> best = fine(spectrum, heard.bandHz(), coarse(spectrum, longest));

@@ -40,7 +40,7 @@ public final class TransportMeasure {
         this.heard = heard;
         this.delay = delay;
         this.motion = TransportDeviation.of(heard, delay.comb());
-        this.recovery = new Recovery(motion, heard.lines(), heard.bandHz());
+        this.recovery = new Recovery(motion.doubt(), motion.lines(), heard.lines(), heard.bandHz());
         this.reader = new SpeedReader(meter, heard.percent().length);
         reader.next(motion.percent());
         reader.end();
