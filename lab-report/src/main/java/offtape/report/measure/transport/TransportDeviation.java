@@ -41,7 +41,8 @@ final class TransportDeviation {
     static TransportDeviation of(HeardDeviation heard, Comb comb) {
         double[] y = logarithms(heard.percent());
         double rate = heard.rateHz();
-        LineInverse inverse = new LineInverse(y, rate, comb);
+        HeardLag lag = HeardLag.of(heard.percent(), rate, comb.seconds());
+        LineInverse inverse = new LineInverse(y, rate, comb, lag);
         List<UndoneLine> lines = inverse.undo(heard.lines());
         double[] own = inverse.own(lines);
         double[] left = difference(y, inverse.heard(lines));

@@ -41,6 +41,10 @@ class LineInverseTest {
         return x;
     }
 
+    private static LineInverse of(double[] x, Comb comb) {
+        return new LineInverse(x, RATE, comb, HeardLag.of(x, RATE, DELAY_S));
+    }
+
     private static void assertSame(double[] expected, double[] actual) {
         for (int i = 0; i < COUNT; i++) {
             assertEquals(expected[i], actual[i], 1e-5 * SMALL, "value " + i);
@@ -50,7 +54,7 @@ class LineInverseTest {
     @Test
     void twoLinesAreFoundTogether() {
         double[] x = values(t -> heard(3.2, 0.6, -0.8, t) + heard(8.7, -0.1, 0.3, t));
-        LineInverse inverse = new LineInverse(x, RATE, new Comb(DELAY_S, 1e-5));
+        LineInverse inverse = of(x, new Comb(DELAY_S, 1e-5));
         List<UndoneLine> lines = inverse.undo(List.of(steady(3.2), steady(8.7)));
         assertEquals(2, lines.size());
         assertEquals(0.6 * SMALL, lines.get(0).cos(), 1e-5 * SMALL);
@@ -74,7 +78,7 @@ class LineInverseTest {
         double b = (ratio - 1) / (ratio + 1) / 5;
         double middle = 2.1 * Math.sqrt(1 - 5 * b);
         double[] x = values(t -> reel(middle, b, t) - reel(middle, b, t - DELAY_S));
-        LineInverse inverse = new LineInverse(x, RATE, new Comb(DELAY_S, 1e-5));
+        LineInverse inverse = of(x, new Comb(DELAY_S, 1e-5));
         FoundLine line = new FoundLine(2.1, 1.9, 0.001, SMALL, 1e-9, -0.02, 0.001);
         List<UndoneLine> lines = inverse.undo(List.of(line));
         assertEquals(0, lines.get(0).cos(), 1e-5 * SMALL);
@@ -107,9 +111,7 @@ class LineInverseTest {
         "9.01, 0.901, 0",
     })
     void aLineOfUncertainGainIsLeft(double sigmaMs, double hzUncertainty, int undone) {
-        LineInverse inverse =
-                new LineInverse(
-                        values(t -> heard(5, 1, 0, t)), RATE, new Comb(DELAY_S, sigmaMs / 1000));
+        LineInverse inverse = of(values(t -> heard(5, 1, 0, t)), new Comb(DELAY_S, sigmaMs / 1000));
         FoundLine line = new FoundLine(5, 5, hzUncertainty, SMALL, 1e-9, 0, 0);
         assertEquals(undone, inverse.undo(List.of(line)).size());
     }
@@ -117,8 +119,7 @@ class LineInverseTest {
     /** At a zero of the comb nothing is heard, whatever the transport does. */
     @Test
     void aLineAtAZeroIsLeft() {
-        LineInverse inverse =
-                new LineInverse(values(t -> heard(3.2, 1, 0, t)), RATE, new Comb(DELAY_S, 1e-5));
+        LineInverse inverse = of(values(t -> heard(3.2, 1, 0, t)), new Comb(DELAY_S, 1e-5));
         List<UndoneLine> lines = inverse.undo(List.of(steady(10), steady(3.2)));
         assertEquals(List.of(steady(3.2)), lines.stream().map(UndoneLine::heard).toList());
         assertEquals(List.of(), inverse.undo(List.of()));
@@ -130,9 +131,7 @@ class LineInverseTest {
      */
     @Test
     void aSlopeIsNotTakenForTheLine() {
-        LineInverse inverse =
-                new LineInverse(
-                        values(t -> heard(5, 1, 0, t) + 4 * t), RATE, new Comb(DELAY_S, 1e-5));
+        LineInverse inverse = of(values(t -> heard(5, 1, 0, t) + 4 * t), new Comb(DELAY_S, 1e-5));
         UndoneLine line = inverse.undo(List.of(steady(5))).get(0);
         assertEquals(1 * SMALL, line.cos(), 1e-3 * SMALL);
         assertEquals(0, line.sin(), 1e-3 * SMALL);
