@@ -60,9 +60,53 @@ class CombDelayFoundTest {
         assertEquals(Optional.empty(), CombDelay.find(TwoHeads.heard(), 0));
     }
 
-    /** The delay of the programme bounds that of the heads. */
+    /** The delay of the programme bounds that of the heads; nothing else is taken for it. */
     @Test
     void aDelayIsFoundUpToTheLongestPossible() {
-        assertTrue(CombDelay.find(TwoHeads.heard(), 0.11).isPresent());
+        assertTrue(CombDelay.find(TwoHeads.heard(), 0.101).isPresent());
+        assertEquals(Optional.empty(), CombDelay.find(TwoHeads.heard(), 0.09));
+    }
+
+    /** Up to 25 Hz there are two zeros, which edges of the spectrum may look like. */
+    @Test
+    void twoZerosAreNoComb() {
+        HeardDeviation heard = TwoHeads.heard();
+        HeardDeviation narrow =
+                new HeardDeviation(heard.percent(), 500, 25, heard.noiseDensity(), heard.lines());
+        assertEquals(Optional.empty(), CombDelay.find(narrow, 1.5));
+    }
+
+    /**
+     * Fisher's information on τ in bins of the density g·L, L unknown in each block, is the sum of
+     * squares of d ln g/dτ about its mean in the block, over 1.944 for neighbours that say the
+     * same. Here g = 4·sin²(π·f·τ) + (2π · 0.6·τ/T)², T = 8.192 s, blocks of 12 bins or 8 % of the
+     * first.
+     */
+    @Test
+    void theUncertaintyIsThatOfTheInformation() {
+        double information = 0;
+        int to;
+        for (int from = 5; from < 491; from = to) {
+            to = Math.min(491, from + (int) Math.max(12, 0.08 * from));
+            double sum = 0;
+            double squares = 0;
+            for (int k = from; k < to; k++) {
+                double slope = (logGain(k, 0.1 + 1e-6) - logGain(k, 0.1 - 1e-6)) / 2e-6;
+                sum += slope;
+                squares += slope * slope;
+            }
+            information += squares - sum * sum / (to - from);
+        }
+        double sigma = Math.sqrt(1.944 / information);
+        assertEquals(
+                sigma,
+                CombDelay.find(TwoHeads.heard(), 0.15).orElseThrow().sigmaSeconds(),
+                0.06 * sigma);
+    }
+
+    private static double logGain(int bin, double seconds) {
+        double sine = Math.sin(Math.PI * bin * 500 / 4096 * seconds);
+        double ends = 2 * Math.PI * 0.6 * seconds / 8.192;
+        return Math.log(4 * sine * sine + ends * ends);
     }
 }

@@ -112,6 +112,41 @@ class CombSpectrumTest {
         assertEquals(-2 * 12 * Math.log(density), spectrum.logLikelihood(0, 0), 0.05);
     }
 
+    /**
+     * The seventh block, bins 77 to 88, holds the zero at 10 Hz of heads 0.1 s apart. Three things
+     * fill it: Hann's window, (2π · 0.6 · 0.1 s/8.192 s)²; noise of a ninth of the motion, 2/9; and
+     * a delay that wavers, by (2π·f·l)². A line of 1.2 % at 0.12207 Hz makes l = 0.012/(2π ·
+     * 0.12207)/√2 = 11.06 ms rms; it lies below the lowest rate. The density of the block is even,
+     * so its likelihood is −12·ln of the mean of 1/g, less Σ ln g.
+     */
+    @ParameterizedTest
+    @CsvSource({"0, 0", "0.1, 0", "0, 1.2"})
+    void zerosAreFilled(double noiseShare, double wavering) {
+        double[] x = TwoHeads.single(12, 0, List.of()).percent().clone();
+        for (int i = 0; i < x.length; i++) {
+            x[i] += wavering * Math.sin(2 * Math.PI * i / x.length);
+        }
+        double density = TwoHeads.singleDensity();
+        CombSpectrum spectrum =
+                new CombSpectrum(
+                        new HeardDeviation(x, 500, 12, f -> noiseShare * density, List.of()));
+        double late = wavering == 0 ? 0 : 0.01106;
+        double inverse = 0;
+        double logs = 0;
+        for (int k = 77; k < 89; k++) {
+            double f = k * BIN_HZ;
+            double g =
+                    Math.pow(2 * Math.sin(Math.PI * f * 0.1), 2)
+                            + Math.pow(2 * Math.PI * 0.06 / 8.192, 2)
+                            + (noiseShare == 0 ? 0 : 2.0 / 9)
+                            + Math.pow(2 * Math.PI * f * late, 2);
+            inverse += 1 / g / 12;
+            logs += Math.log(g);
+        }
+        assertEquals(
+                -12 * Math.log(density * inverse) - logs, spectrum.logLikelihood(6, 0.1), 0.01);
+    }
+
     /** Whittle's likelihood has its top where the density is that of the comb. */
     @Test
     void theTrueDelayIsLikeliest() {
