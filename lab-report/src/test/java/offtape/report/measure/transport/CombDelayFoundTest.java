@@ -24,6 +24,26 @@ class CombDelayFoundTest {
         assertTrue(found.sigmaSeconds() > 1e-6 && found.sigmaSeconds() < 5e-4, found.toString());
     }
 
+    /** A jerk heard again 50 values later at 512 values a second: 97.656 ms. */
+    @Test
+    void anyDelayIsFoundBetweenThoseThatAreTried() {
+        double[] x = new double[4096];
+        x[2023] = 1;
+        x[2073] = -1;
+        HeardDeviation heard = new HeardDeviation(x, 512, 60, f -> 0, List.of());
+        assertEquals(0.09765625, CombDelay.find(heard, 0.15).orElseThrow().seconds(), 2.5e-5);
+    }
+
+    /** Of 8.2 s an eighth is 1.02 s: heads 1.2 s apart hear too little together. */
+    @Test
+    void aDelayOfMoreThanAnEighthOfTheToneIsNotTold() {
+        double[] x = new double[4096];
+        x[1748] = 1;
+        x[2348] = -1;
+        HeardDeviation heard = new HeardDeviation(x, 500, 60, f -> 0, List.of());
+        assertEquals(Optional.empty(), CombDelay.find(heard, 1.5));
+    }
+
     /** Motion of a real kind, wavering delay and hiss: within three standard deviations. */
     @ParameterizedTest
     @ValueSource(doubles = {0.0613, 0.2871})

@@ -57,6 +57,23 @@ class CombSpectrumTest {
     }
 
     /**
+     * What counts is the noise in the middle of a block: 4.27 Hz of the third, 5.74 of the fourth.
+     */
+    @Test
+    void noiseCountsAtTheRateOfTheBlock() {
+        HeardDeviation single = TwoHeads.single(10, 0, List.of());
+        CombSpectrum spectrum =
+                new CombSpectrum(
+                        new HeardDeviation(
+                                single.percent(),
+                                500,
+                                10,
+                                f -> f < 5 ? TwoHeads.singleDensity() : 0,
+                                List.of()));
+        assertEquals(3, spectrum.blocks());
+    }
+
+    /**
      * Bins closer than four to a line are left out, and with fewer than six a block is. A line on
      * bin 19 takes six of the 12 bins from 17 on, one on bin 20 or 23 seven; one that moves from
      * bin 23 to 25, or back, takes nine of them; one from 11 to 17 takes nine of the first block's
