@@ -108,7 +108,7 @@ class CombSpectrumTest {
     void evenMotionHasTheLikelihoodOfItsDensity() {
         CombSpectrum spectrum = single(10, 0, List.of());
         double block = -12 * Math.log(TwoHeads.singleDensity());
-        assertEquals(block, spectrum.logLikelihood(3, 0), 1e-3);
+        assertEquals(block, spectrum.blockLogLikelihood(3, 0), 1e-3);
         assertEquals(6 * block / 1.944, spectrum.logLikelihood(0.0, 60), 1e-3);
         assertEquals(2 * block / 1.944, spectrum.logLikelihood(0.0, 28.9 * BIN_HZ), 1e-3);
         assertEquals(3 * block / 1.944, spectrum.logLikelihood(0.0, 29.1 * BIN_HZ), 1e-3);
@@ -126,7 +126,7 @@ class CombSpectrumTest {
         CombSpectrum spectrum = new CombSpectrum(new HeardDeviation(x, 500, 10, f -> 0, List.of()));
         // on places 3072 and 1024 of the two pieces Hann's window is a half
         double density = TwoHeads.singleDensity() / 4;
-        assertEquals(-2 * 12 * Math.log(density), spectrum.logLikelihood(0, 0), 0.05);
+        assertEquals(-2 * 12 * Math.log(density), spectrum.blockLogLikelihood(0, 0), 0.05);
     }
 
     /**
@@ -161,7 +161,9 @@ class CombSpectrumTest {
             logs += Math.log(g);
         }
         assertEquals(
-                -12 * Math.log(density * inverse) - logs, spectrum.logLikelihood(6, 0.1), 0.01);
+                -12 * Math.log(density * inverse) - logs,
+                spectrum.blockLogLikelihood(6, 0.1),
+                0.01);
     }
 
     /** Whittle's likelihood has its top where the density is that of the comb. */
