@@ -24,19 +24,19 @@ class DownconverterBandTest {
     /** The stop band of 90 dB, with the 2 dB that the design formulas may miss it by. */
     private static final double LEFT_OVER = Decibels.toAmplitude(-88);
 
-    private static final Downconverter CONVERTER = Downconverter.of(PASS_HZ, STOP_HZ, RATE);
+    private final Downconverter converter = Downconverter.of(PASS_HZ, STOP_HZ, RATE);
 
     /** At every offset up to half the sample rate, also where the moderate rate folds back to 0. */
     @Test
     void theBandIsFlatAndAllBeyondIsGone() {
         for (double offset = 0; offset <= RATE / 2.0; offset += 13) {
-            double gain = CONVERTER.gain(offset);
+            double gain = converter.gain(offset);
             if (offset <= PASS_HZ) {
                 assertEquals(1, gain, 4 * LEFT_OVER, offset + " Hz");
             } else if (offset >= STOP_HZ) {
                 assertEquals(0, gain, LEFT_OVER, offset + " Hz");
             }
-            assertEquals(gain, CONVERTER.gain(-offset), 1e-12);
+            assertEquals(gain, converter.gain(-offset), 1e-12);
         }
     }
 
@@ -48,10 +48,10 @@ class DownconverterBandTest {
         double[] x = new double[RATE / 2];
         Arrays.setAll(x, i -> Math.cos(w * i));
         Baseband base =
-                CONVERTER
+                converter
                         .convert(new MemoryAudio("x", RATE, x), 0.1, 0.4, PhaseLaw.steady(5000))
                         .get(0);
-        assertEquals(CONVERTER.gain(offsetHz) / 2, Math.sqrt(base.meanPower()), 1e-5);
+        assertEquals(converter.gain(offsetHz) / 2, Math.sqrt(base.meanPower()), 1e-5);
     }
 
     /** The power of white noise that comes through is ∫ gain² over both sides. */
@@ -59,9 +59,9 @@ class DownconverterBandTest {
     void theNoiseBandwidthIsTheIntegralOfThePowerGain() {
         double sum = 0;
         for (double f = -600; f < 600; f += 0.5) {
-            sum += 0.5 * Math.pow(CONVERTER.gain(f), 2);
+            sum += 0.5 * Math.pow(converter.gain(f), 2);
         }
-        assertEquals(sum, CONVERTER.noiseBandwidthHz(), 1e-3 * sum);
+        assertEquals(sum, converter.noiseBandwidthHz(), 1e-3 * sum);
     }
 
     /**
@@ -107,12 +107,12 @@ class DownconverterBandTest {
         double[] x = new Random(4).doubles(2 * RATE, -1, 1).toArray();
         MemoryAudio audio = new MemoryAudio("x", RATE, x);
         PhaseLaw law = PhaseLaw.steady(3150);
-        Baseband whole = CONVERTER.convert(audio, 0.1, 1.9, law).get(0);
+        Baseband whole = converter.convert(audio, 0.1, 1.9, law).get(0);
         int first = 1100;
         List<Baseband> parts =
                 List.of(
-                        CONVERTER.convert(audio, 0.1, 0, first, law).get(0),
-                        CONVERTER.convert(audio, 0.1, first, 400, law).get(0));
+                        converter.convert(audio, 0.1, 0, first, law).get(0),
+                        converter.convert(audio, 0.1, first, 400, law).get(0));
         assertEquals(whole.seconds(first), parts.get(1).seconds(0), 1e-12);
         assertArrayEquals(Arrays.copyOfRange(whole.re(), 0, first), parts.get(0).re(), 1e-12);
         assertArrayEquals(Arrays.copyOfRange(whole.re(), first, 1500), parts.get(1).re(), 1e-12);
@@ -122,12 +122,12 @@ class DownconverterBandTest {
     /** As many as there are times from the first frame of the stretch on before its end. */
     @Test
     void outputsCountTheTimesInside() {
-        int step = (int) Math.round(RATE / CONVERTER.rateHz());
+        int step = (int) Math.round(RATE / converter.rateHz());
         double tenSteps = 10.0 * step / RATE;
-        assertEquals(10, CONVERTER.outputs(1, 1 + tenSteps - 0.5 / RATE));
-        assertEquals(11, CONVERTER.outputs(1, 1 + tenSteps + 0.5 / RATE));
-        assertEquals(1, CONVERTER.outputs(1, 1 + 0.5 / RATE));
-        assertEquals(0, CONVERTER.outputs(1, 1));
-        assertEquals(0, CONVERTER.outputs(2, 1));
+        assertEquals(10, converter.outputs(1, 1 + tenSteps - 0.5 / RATE));
+        assertEquals(11, converter.outputs(1, 1 + tenSteps + 0.5 / RATE));
+        assertEquals(1, converter.outputs(1, 1 + 0.5 / RATE));
+        assertEquals(0, converter.outputs(1, 1));
+        assertEquals(0, converter.outputs(2, 1));
     }
 }

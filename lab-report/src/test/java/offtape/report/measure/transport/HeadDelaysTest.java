@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import offtape.core.unit.Quantity;
 import offtape.report.result.HealthNote;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class HeadDelaysTest {
 
     private static final Quantity NOT_MEASURED = Quantity.unknown("Not measured.");
-    private static final CombDelay COMB = CombDelay.find(TwoHeads.heard(), 1.5).orElseThrow();
+    private static CombDelay comb;
 
     private static final String BY_LOOPBACK =
             "The delay of the programme less the interface's own.";
@@ -25,6 +26,11 @@ class HeadDelaysTest {
     private static final String BY_ITSELF =
             "From the recording itself: rates that both heads hear alike are missing.";
     private static final String AGREES = " The wavering of the return agrees and makes it sharper.";
+
+    @BeforeAll
+    static void findTheComb() {
+        comb = CombDelay.find(TwoHeads.heard(), 1.5).orElseThrow();
+    }
 
     private final HeadDelays silent = new HeadDelays(TwoHeads.moment(), 0.3);
     private final HeadDelays telling = new HeadDelays(TwoHeads.heard(), 0.3);
@@ -59,10 +65,10 @@ class HeadDelaysTest {
     /** Two figures of one standard deviation give their mean, known √2 times as well. */
     @Test
     void aCombThatAgreesMakesTheDelaySharper() {
-        double sigma = COMB.sigmaSeconds();
-        double given = COMB.seconds() + 3 * sigma;
+        double sigma = comb.sigmaSeconds();
+        double given = comb.seconds() + 3 * sigma;
         HeadDelay delay = telling.decide(ms(1000 * given, 2000 * sigma), null).orElseThrow();
-        assertEquals(COMB.seconds() + 1.5 * sigma, delay.seconds(), 1e-9);
+        assertEquals(comb.seconds() + 1.5 * sigma, delay.seconds(), 1e-9);
         assertEquals(sigma / Math.sqrt(2), delay.sigmaSeconds(), 1e-9);
         assertEquals(BY_LOOPBACK + AGREES, delay.found());
         assertNull(delay.note());
@@ -71,10 +77,10 @@ class HeadDelaysTest {
     /** With three times the deviation it has a ninth of the weight. */
     @Test
     void theSharperFigureHasTheLargerWeight() {
-        double sigma = COMB.sigmaSeconds();
-        double given = COMB.seconds() - 5 * sigma;
+        double sigma = comb.sigmaSeconds();
+        double given = comb.seconds() - 5 * sigma;
         HeadDelay delay = telling.decide(ms(1000 * given, 6000 * sigma), null).orElseThrow();
-        assertEquals(COMB.seconds() - 0.5 * sigma, delay.seconds(), 1e-9);
+        assertEquals(comb.seconds() - 0.5 * sigma, delay.seconds(), 1e-9);
         assertEquals(sigma * 3 / Math.sqrt(10), delay.sigmaSeconds(), 1e-9);
     }
 
@@ -82,8 +88,8 @@ class HeadDelaysTest {
     @ParameterizedTest
     @CsvSource({"5.6, 0", "5.7, 1", "-5.6, 0", "-5.7, 1"})
     void aCombContradictsBeyondFourDeviations(double sigmas, int contradicted) {
-        double sigma = COMB.sigmaSeconds();
-        double given = COMB.seconds() + sigmas * sigma;
+        double sigma = comb.sigmaSeconds();
+        double given = comb.seconds() + sigmas * sigma;
         HeadDelay delay = telling.decide(ms(1000 * given, 2000 * sigma), null).orElseThrow();
         assertEquals(contradicted == 1, delay.note() != null);
     }
@@ -92,8 +98,8 @@ class HeadDelaysTest {
     @Test
     void aContradictionIsTold() {
         HeadDelay delay = telling.decide(ms(120, 0.4), null).orElseThrow();
-        assertEquals(COMB.seconds(), delay.seconds(), 0);
-        assertEquals(COMB.sigmaSeconds(), delay.sigmaSeconds(), 0);
+        assertEquals(comb.seconds(), delay.seconds(), 0);
+        assertEquals(comb.sigmaSeconds(), delay.sigmaSeconds(), 0);
         assertEquals(BY_ITSELF, delay.found());
         HealthNote note = delay.note();
         assertEquals("warning", note.severity());
@@ -115,7 +121,7 @@ class HeadDelaysTest {
         assertEquals(TwoHeads.DELAY_S, delay.seconds(), 2e-4);
         assertEquals(BY_ITSELF, delay.found());
         assertNull(delay.note());
-        assertEquals(OptionalDouble.of(COMB.seconds()), HeadDelays.shown(TwoHeads.heard(), 1.5));
+        assertEquals(OptionalDouble.of(comb.seconds()), HeadDelays.shown(TwoHeads.heard(), 1.5));
         assertEquals(OptionalDouble.empty(), HeadDelays.shown(TwoHeads.moment(), 1.5));
     }
 
