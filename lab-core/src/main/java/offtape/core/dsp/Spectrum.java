@@ -85,7 +85,7 @@ public final class Spectrum {
     }
 
     /**
-     * The spectrum of every so many-th sample, without what lies above half their rate.
+     * The spectrum of every so many-th sample, without what lies at half their rate or above.
      *
      * @param step divides the number of samples, and leaves an even number of them
      * @throws IllegalArgumentException if it does not

@@ -1,7 +1,9 @@
 package offtape.core.dsp;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class BasebandTest {
@@ -40,5 +42,15 @@ class BasebandTest {
         Baseband empty = new Baseband(new double[0], new double[0], 250, 0);
         assertEquals(0, empty.meanPower(), 0);
         assertEquals(0, empty.unwrappedPhase().length);
+    }
+
+    /** Mean powers 1, 4.5 and 4: one high sample does not count for more than the mean of all. */
+    @Test
+    void theLoudestHasTheLargestMeanPower() {
+        Baseband even = new Baseband(new double[] {1, 1}, new double[2], 250, 0);
+        Baseband peaked = new Baseband(new double[] {0, 0}, new double[] {-3, 0}, 250, 0);
+        Baseband turned = new Baseband(new double[] {2, 0}, new double[] {0, 2}, 250, 0);
+        assertSame(peaked, Baseband.loudest(List.of(even, peaked, turned)));
+        assertSame(turned, Baseband.loudest(List.of(turned, even)));
     }
 }

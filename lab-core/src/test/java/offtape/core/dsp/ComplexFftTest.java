@@ -51,11 +51,22 @@ class ComplexFftTest {
         assertEquals(n, fft.size());
     }
 
+    /** A single point is its own spectrum. */
+    @Test
+    void oneSampleStays() {
+        double[] x = {3, -4};
+        ComplexFft.ofSize(1).forward(x);
+        assertArrayEquals(new double[] {3, -4}, x, 1e-15);
+    }
+
     @Test
     void refusesOtherLengths() {
         assertThrows(IllegalArgumentException.class, () -> ComplexFft.ofSize(0));
         ComplexFft fft = ComplexFft.ofSize(4);
-        assertThrows(IllegalArgumentException.class, () -> fft.forward(new double[4]));
+        String said =
+                assertThrows(IllegalArgumentException.class, () -> fft.forward(new double[4]))
+                        .getMessage();
+        assertEquals("4 complex samples are 8 numbers, not 4", said);
         assertThrows(IllegalArgumentException.class, () -> fft.inverse(new double[9]));
     }
 }

@@ -155,6 +155,9 @@ class DownconverterTest {
         law.fill(0.5, 0.01, cos, sin);
         assertEquals(Math.cos(2 * Math.PI * (150 + 11.25)), cos[100], 1e-12);
         assertEquals(Math.sin(2 * Math.PI * (150 + 11.25)), sin[100], 1e-12);
+        // at 0.53 s: 53 + 1.4045 cycles
+        assertEquals(Math.cos(2 * Math.PI * 1.4045), cos[3], 1e-12);
+        assertEquals(Math.sin(2 * Math.PI * 1.4045), sin[3], 1e-12);
     }
 
     private Baseband convert(DoubleUnaryOperator sound, double seconds) {

@@ -44,6 +44,16 @@ class KaiserWindowTest {
         assertPublished(6.20426, KaiserWindow.beta(65), 5e-6, 0, "beta of 65 dB");
     }
 
+    /**
+     * β = 0.5842·(A − 21)^0.4 + 0.07886·(A − 21) up to 50 dB: for A = 50, 0.5842·29^0.4 = 2.2466
+     * and 0.07886·29 = 2.2869; the other branch would give 4.5513.
+     */
+    @Test
+    @Source("Oppenheim and Schafer, Discrete-Time Signal Processing, section 7.5.3 (from memory)")
+    void theLowerBranchReachesFiftyDecibels() {
+        assertPublished(4.5335, KaiserWindow.beta(50), 1e-4, 0, "beta of 50 dB");
+    }
+
     /** At 21 dB the window is rectangular: β = 0. The branches meet at 50 dB within 0.4 %. */
     @Test
     void rectangularAtTwentyOneDecibels() {

@@ -1,10 +1,12 @@
 package offtape.core.dsp;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.Random;
 import java.util.stream.DoubleStream;
 import offtape.core.unit.Decibels;
 import offtape.reference.Source;
@@ -97,6 +99,41 @@ class LowPassTest {
         assertEquals(integral, filter.noiseBandwidthHz(), 1e-4 * integral);
         // An ideal filter with its edge in the middle of the transition would pass 6000 Hz.
         assertEquals(6000, filter.noiseBandwidthHz(), 400);
+    }
+
+    /**
+     * Halves of 0 to 5 samples, the middle ones 1, those outwards smaller: each result is Σ tap ·
+     * sample, the first with the filter's first tap on the first sample, the next one step on.
+     */
+    @ParameterizedTest
+    @CsvSource({"0, 1", "1, 1", "2, 3", "3, 2", "4, 4", "5, 1"})
+    void thinningIsConvolutionAtEachStep(int half, int step) {
+        double[] taps = new double[2 * half + 1];
+        Arrays.setAll(taps, i -> 1.0 / (1 + Math.abs(i - half)));
+        LowPass filter = new LowPass(taps, 1, 2, 10);
+        double[] x = new Random(half).doubles(2 * half + 3 * step + 1, -1, 1).toArray();
+        double[] out = {7, 7, 7, 7, 7, 7};
+        filter.thin(x, step, out, 1, 4);
+        double[] expected = {7, 0, 0, 0, 0, 7};
+        for (int j = 0; j < 4; j++) {
+            for (int i = 0; i < taps.length; i++) {
+                expected[1 + j] += taps[i] * x[j * step + i];
+            }
+        }
+        assertArrayEquals(expected, out, 1e-14);
+    }
+
+    /** A rate of 1000 Hz passes white noise of a density over ± 500 Hz: 1000 Hz in all. */
+    @Test
+    void noFilterChangesNothing() {
+        LowPass none = LowPass.none(1000);
+        double[] out = new double[3];
+        none.thin(new double[] {1, 2, 3, 4, 5}, 2, out, 0, 3);
+        assertArrayEquals(new double[] {1, 3, 5}, out, 0);
+        assertEquals(1, none.gain(333), 0);
+        assertEquals(1000, none.noiseBandwidthHz(), 0);
+        assertEquals(500, none.passHz(), 0);
+        assertEquals(500, none.stopHz(), 0);
     }
 
     @ParameterizedTest

@@ -29,6 +29,41 @@ class PowerDensityTest {
         assertEquals(0.01, density.power(0, RATE / 2, f -> 1), 0.006 * 0.01);
     }
 
+    /**
+     * Pieces of 16 samples begin at 0, 8 and 16 of 32. A single 1 on sample 12 lies on places 12
+     * and 4 of the first two, where the window is sin²(12.5π/16) and sin²(4.5π/16): squared and
+     * summed over three pieces, times 2 for the second side, over Σ w² = 3·16/8 and the rate.
+     */
+    @Test
+    void piecesOverlapByHalf() {
+        double[] x = new double[32];
+        x[12] = 1;
+        PowerDensity density = PowerDensity.of(x, 100, 16);
+        double squares =
+                Math.pow(Math.sin(Math.PI * 12.5 / 16), 4)
+                        + Math.pow(Math.sin(Math.PI * 4.5 / 16), 4);
+        for (int k = 1; k < 8; k++) {
+            assertEquals(2 * squares / 3 / 6 / 100, density.at(k), 1e-16);
+        }
+        assertEquals(squares / 3 / 6 / 100, density.at(0), 1e-16);
+        assertEquals(squares / 3 / 6 / 100, density.at(8), 1e-16);
+    }
+
+    /**
+     * Bins 1 Hz apart, the last at 32 Hz and reaching to 32.5: the mean over a band that goes on
+     * beyond counts what there is; a band narrower than a bin takes the bin's width below its top.
+     */
+    @Test
+    void meansBesideTheEndsOfTheSpectrum() {
+        PowerDensity density = PowerDensity.of(gaussian(64, 1, 15), 64, 64);
+        double last = density.at(32);
+        assertEquals((density.at(31) + last) / 2, density.mean(30.5, 100), 1e-15);
+        assertEquals(last, density.mean(50, 60), 1e-15);
+        assertEquals(
+                0.25 * density.at(20) + 0.75 * density.at(21), density.mean(21.2, 21.25), 1e-15);
+        assertEquals((density.at(0) + density.at(1)) / 2, density.mean(-1, 1), 1e-15);
+    }
+
     /** A gain of ¼ above 12 kHz and 1 below passes 1/2 + 1/8 of the power of white noise. */
     @Test
     void powerTakesAGain() {

@@ -125,6 +125,36 @@ class RealFftTest {
     void spectrumOfPartsDropsWhatARealSequenceCannotHave() {
         Spectrum parts = Spectrum.of(4, new double[] {4, 0, 0}, new double[] {7, 0, 7});
         assertArrayEquals(new double[] {1, 1, 1, 1}, RealFft.ofSize(4).inverse(parts), 1e-15);
+        assertEquals(0, parts.im(0), 0);
+        assertEquals(0, parts.im(2), 0);
+    }
+
+    /** An odd number of samples has no bin at half the rate: that of the last bin is kept. */
+    @Test
+    void spectrumOfAnOddNumberKeepsItsLastBin() {
+        Spectrum parts = Spectrum.of(5, new double[] {1, 2, 3}, new double[] {4, 5, 6});
+        assertEquals(0, parts.im(0), 0);
+        assertEquals(5, parts.im(1), 0);
+        assertEquals(6, parts.im(2), 0);
+        assertEquals(3, parts.re(2), 0);
+        assertEquals(5, parts.length());
+    }
+
+    @Test
+    void oneSampleHasOneBin() {
+        Spectrum one = Spectrum.of(1, new double[] {3}, new double[1]);
+        assertArrayEquals(new double[] {3}, RealFft.ofSize(1).inverse(one), 0);
+        assertThrows(
+                IllegalArgumentException.class, () -> Spectrum.of(0, new double[1], new double[1]));
+    }
+
+    @Test
+    void aPartOfAnArrayIsFollowedByZeros() {
+        RealFft fft = RealFft.ofSize(4);
+        double[] x = {9, 2, 3, 4, 9};
+        assertArrayEquals(new double[] {2, 3, 4, 0}, fft.inverse(fft.forward(x, 1, 3)), 1e-14);
+        assertArrayEquals(new double[] {9, 2, 3, 4, 9}, x, 0);
+        assertEquals(4, fft.size());
     }
 
     @Test
@@ -144,8 +174,14 @@ class RealFftTest {
         assertThrows(IllegalArgumentException.class, () -> fft.forward(new double[5]));
         assertThrows(IllegalArgumentException.class, () -> fft.inverse(other));
         assertThrows(IllegalArgumentException.class, () -> fft.forward(new double[4]).times(other));
+        String said =
+                assertThrows(
+                                IllegalArgumentException.class,
+                                () -> Spectrum.of(4, new double[2], new double[3]))
+                        .getMessage();
+        assertEquals("4 samples have 3 bins, not 2 and 3", said);
         assertThrows(
-                IllegalArgumentException.class, () -> Spectrum.of(4, new double[2], new double[3]));
+                IllegalArgumentException.class, () -> Spectrum.of(4, new double[3], new double[2]));
     }
 
     private static double[] noise(int n) {

@@ -49,4 +49,19 @@ class SincInterpolatorTest {
         assertEquals(0, SincInterpolator.at(one, -1000.5), 0);
         assertEquals(0, SincInterpolator.at(new double[0], 0.5), 0);
     }
+
+    /**
+     * A sound with 50 zeros on either side is the same sound: near its ends each value must be that
+     * of the longer one, wherever it lies between two rows of the table.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {-3.7, -0.2, 0, 0.12345, 4.5003, 7.9991, 17.31, 19, 19.6, 23.0004})
+    void soundThatEndsIsSoundWithZerosBehind(double place) {
+        double[] x = new Random(8).doubles(20, -1, 1).toArray();
+        double[] longer = new double[120];
+        System.arraycopy(x, 0, longer, 50, x.length);
+        double expected = SincInterpolator.at(longer, place + 50);
+        assertEquals(expected, SincInterpolator.at(x, place), 1e-12);
+        assertEquals(expected, SincInterpolator.at(x, new double[] {3, place})[1], 1e-12);
+    }
 }

@@ -70,6 +70,33 @@ class ExpectedLinesTest {
         assertAround(10.504, only(ExpectedLines.of(t, REEL, 0.1), "capstan"), 1.02);
     }
 
+    /**
+     * 190.5 · 1.02/(π·6.35) = 9.740 Hz: up to 2 % the capstan may be too thick, beyond it is not.
+     */
+    @Test
+    void twoPerCentIsTheLargestErrorOfDiameter() {
+        TransportDescription t = of("\"capstan\": {\"diameterMm\": 6.35}");
+        assertAround(9.549, only(ExpectedLines.of(t, REEL, 0.02), "capstan"), 1.035);
+        assertAround(9.549, only(ExpectedLines.of(t, REEL, -0.02), "capstan"), 1.035);
+        ExpectedLine faster = only(ExpectedLines.of(t, REEL, 0.0201), "capstan");
+        assertTrue(faster.lowHz() > 9.549, faster.toString());
+        assertAround(9.741, faster, 1.015);
+    }
+
+    /** 190.5/(π·28) = 2.1656 Hz; rubber is pressed flat, so it turns some per cent otherwise. */
+    @Test
+    void aPinchRollerIsLessCertainThanACapstan() {
+        List<ExpectedLine> lines =
+                ExpectedLines.of(of("\"pinchRoller\": {\"diameterMm\": 28}"), REEL, 0);
+        assertEquals(
+                List.of("pinch roller", "pinch roller, 2nd harmonic", "pinch roller, 3rd harmonic"),
+                lines.stream().map(ExpectedLine::part).toList());
+        assertAround(2.1656 * 1.01, lines.get(0), 1.03);
+        assertAround(2.1656 * 0.99, lines.get(0), 1.03);
+        assertAround(3 * 2.1656, lines.get(2), 1.03);
+        assertEquals(ExpectedLine.Movement.STEADY, lines.get(0).movement());
+    }
+
     /** Hub 60 mm and pack 170 mm across: from 0.357 to 1.011 Hz. */
     @Test
     void aReelLiesBetweenItsHubAndItsFullPack() {

@@ -8,11 +8,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
 import offtape.core.fault.UnusableInputException;
 import offtape.reference.Schemas;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -40,6 +44,40 @@ class TransportDescriptionTest {
         String least = HEAD + "}";
         assertTrue(keepsTheSchema(least));
         assertEquals(List.of(), TransportDescription.fromJson(least).idlers());
+    }
+
+    /** A reel that is empty is its hub. */
+    @Test
+    void aHubMayBeAsLargeAsThePack() {
+        TransportDescription read =
+                TransportDescription.fromJson(
+                        HEAD + ", \"supplyReel\": {\"hubRadiusMm\": 30, \"packRadiusMm\": 30}}");
+        assertEquals(30, read.supplyReel().leastRadiusMm());
+    }
+
+    @Test
+    void aFileIsReadLikeItsText(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("deck.json"), HEAD + ", \"mainsHz\": 50}");
+        assertEquals(50, TransportDescription.fromJson(file).mainsHz());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "{\"format\": \"offtape-machine\", \"version\": 1}|\"format\" must be"
+                        + " \"offtape-transport\": this is no description of a transport.",
+                "{\"version\": 1}|\"format\" must be"
+                        + " \"offtape-transport\": this is no description of a transport.",
+                "{\"format\": \"offtape-transport\", \"version\": 2}|\"version\" must be 1; no"
+                        + " other is known here.",
+                "{\"format\": \"offtape-transport\"}|\"version\" must be 1; no other is known"
+                        + " here.",
+            })
+    void anotherFormatOrVersionIsRefused(String json, String words) {
+        assertFalse(keepsTheSchema(json), json);
+        assertRefused(json, words);
     }
 
     /** What schema and reader both refuse, and the words for it. */

@@ -55,8 +55,11 @@ record CombDelay(double seconds, double sigmaSeconds) {
      */
     static Optional<CombDelay> find(HeardDeviation heard, double longestSeconds) {
         double longest = Math.min(Math.min(LONGEST_S, longestSeconds), heard.seconds() / 8);
+        if (longest <= SHORTEST_S) {
+            return Optional.empty();
+        }
         CombSpectrum spectrum = new CombSpectrum(heard);
-        if (longest <= SHORTEST_S || spectrum.blocks() < 3) {
+        if (spectrum.blocks() < 3) {
             return Optional.empty();
         }
         List<Guess> best = fine(spectrum, heard.bandHz(), coarse(spectrum, longest));
@@ -78,7 +81,8 @@ record CombDelay(double seconds, double sigmaSeconds) {
     private static double evidence(CombSpectrum spectrum, double seconds, double than) {
         double[] parts = new double[spectrum.blocks()];
         for (int b = 0; b < parts.length; b++) {
-            parts[b] = spectrum.logLikelihood(b, seconds) - spectrum.logLikelihood(b, than);
+            parts[b] =
+                    spectrum.blockLogLikelihood(b, seconds) - spectrum.blockLogLikelihood(b, than);
         }
         Arrays.sort(parts);
         double sum = Arrays.stream(parts, 0, parts.length - LOUDEST).sum();
@@ -165,9 +169,9 @@ record CombDelay(double seconds, double sigmaSeconds) {
             squares = 0;
             for (int b = 0; b < spectrum.blocks(); b++) {
                 if (b != leftOut) {
-                    double before = spectrum.logLikelihood(b, seconds - h);
-                    double here = spectrum.logLikelihood(b, seconds);
-                    double after = spectrum.logLikelihood(b, seconds + h);
+                    double before = spectrum.blockLogLikelihood(b, seconds - h);
+                    double here = spectrum.blockLogLikelihood(b, seconds);
+                    double after = spectrum.blockLogLikelihood(b, seconds + h);
                     double own = (after - before) / (2 * h);
                     slope += own;
                     squares += own * own;

@@ -124,13 +124,13 @@ final class CombSpectrum {
     double logLikelihood(double seconds, double toHz) {
         double sum = 0;
         for (int b = 0; b < blocks.size() && blocks.get(b).hz()[0] < toHz; b++) {
-            sum += logLikelihood(b, seconds);
+            sum += blockLogLikelihood(b, seconds);
         }
         return sum / CORRELATION;
     }
 
     /** That of a block alone, as if its bins were independent. */
-    double logLikelihood(int block, double seconds) {
+    double blockLogLikelihood(int block, double seconds) {
         Block b = blocks.get(block);
         double level = 0;
         double logs = 0;

@@ -24,11 +24,18 @@ final class LineInverse {
     private final Comb comb;
     private final HeardLag lag;
 
-    LineInverse(double[] heard, double rateHz, Comb comb) {
+    /**
+     * A return whose lines are to be undone.
+     *
+     * @param heard what is to be a plain difference, percent: the deviation, or 100 times the
+     *     logarithm of its ratio
+     * @param lag when each value was written
+     */
+    LineInverse(double[] heard, double rateHz, Comb comb, HeardLag lag) {
         this.heard = heard;
         this.rateHz = rateHz;
         this.comb = comb;
-        this.lag = HeardLag.of(heard, rateHz, comb.seconds());
+        this.lag = lag;
     }
 
     /** Those of the lines that can be undone. */

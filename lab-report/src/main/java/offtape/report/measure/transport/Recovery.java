@@ -27,7 +27,8 @@ final class Recovery {
     /** What a density between the comb's zeros may be out by at them, as a share. */
     private static final double DENSITY_ERROR = 0.3;
 
-    private final TransportDeviation motion;
+    private final CombDoubt doubt;
+    private final List<UndoneLine> undone;
     private final List<FoundLine> heard;
     private final double topHz;
     private final double step;
@@ -36,14 +37,17 @@ final class Recovery {
     /**
      * A recovery.
      *
+     * @param doubt how far the comb is undone
+     * @param undone lines that were undone one by one
      * @param heard lines of the return
      * @param bandHz fastest change that the tone shows
      */
-    Recovery(TransportDeviation motion, List<FoundLine> heard, double bandHz) {
-        this.motion = motion;
+    Recovery(CombDoubt doubt, List<UndoneLine> undone, List<FoundLine> heard, double bandHz) {
+        this.doubt = doubt;
+        this.undone = undone;
         this.heard = heard;
         this.topHz = Math.min(READ_TO_HZ, bandHz);
-        this.step = 1 / (STEPS_A_WIDTH * motion.doubt().seconds());
+        this.step = 1 / (STEPS_A_WIDTH * doubt.seconds());
         this.recovered = new boolean[(int) (Math.min(HIGHEST_HZ, bandHz) / step)];
         for (int i = 0; i < recovered.length; i++) {
             recovered[i] = isRecovered((i + 0.5) * step);
@@ -51,7 +55,6 @@ final class Recovery {
     }
 
     private boolean isRecovered(double hz) {
-        CombDoubt doubt = motion.doubt();
         double power = doubt.comb().power(hz);
         double least = MATTERS_PERCENT * MATTERS_PERCENT / 2 * doubt.seconds();
         double density = Math.max(least, doubt.density().applyAsDouble(hz));
@@ -96,7 +99,6 @@ final class Recovery {
 
     /** The lack of a band's reading. */
     Lack of(FlutterBand band) {
-        CombDoubt doubt = motion.doubt();
         double lost = 0;
         double scatter = 0;
         double slope = 0;
@@ -114,7 +116,7 @@ final class Recovery {
             whole += weight * density;
             inside += holds(f) ? weight * density : 0;
         }
-        for (UndoneLine line : motion.lines()) {
+        for (UndoneLine line : undone) {
             double f = line.heard().middleHz();
             double power = band.gain(f) * band.gain(f) * line.peak() * line.peak() / 2;
             slope += power * doubt.comb().slope(f, doubt.all(f));
@@ -122,7 +124,7 @@ final class Recovery {
             inside += power;
         }
         for (FoundLine line : heard) {
-            if (motion.lines().stream().noneMatch(l -> l.heard().equals(line))) {
+            if (undone.stream().noneMatch(l -> l.heard().equals(line))) {
                 whole += hidden(line, band);
             }
         }
@@ -134,7 +136,7 @@ final class Recovery {
     /** Power that a line may have which is heard too faintly to be undone. */
     private double hidden(FoundLine line, FlutterBand band) {
         double f = line.middleHz();
-        double gain = motion.doubt().comb().power(f) + motion.doubt().all(f);
+        double gain = doubt.comb().power(f) + doubt.all(f);
         double weight = band.gain(f) * band.gain(f);
         return weight * line.peakPercent() * line.peakPercent() / 2 / gain;
     }

@@ -17,7 +17,7 @@ final class TapePlace {
     private final int lag;
     private final double placeRateHz;
 
-    /** How far ahead of even motion the tape is at each sample, seconds; about its mean. */
+    /** How far ahead of even motion the tape is at each sample, seconds; 0 at both ends. */
     private final double[] ahead;
 
     private TapePlace(double[] ahead, double rateHz, double delaySeconds) {
@@ -37,10 +37,9 @@ final class TapePlace {
             int next = Math.min(i + 1, ahead.length - 1);
             sum += (deviation[i] + deviation[next]) / 200 / rateHz;
         }
-        double first = ahead.length == 0 ? 0 : ahead[0];
-        double slope = ahead.length < 2 ? 0 : (sum - first) / (ahead.length - 1);
+        double slope = ahead.length < 2 ? 0 : sum / (ahead.length - 1);
         for (int i = 0; i < ahead.length; i++) {
-            ahead[i] -= first + slope * i;
+            ahead[i] -= slope * i;
         }
         return new TapePlace(ahead, rateHz, delaySeconds);
     }

@@ -28,14 +28,11 @@ final class TransportDeviation {
     private static final double HIGHEST_HZ = 200;
 
     private final double[] percent;
-    private final double[] rest;
     private final List<UndoneLine> lines;
     private final CombDoubt doubt;
 
-    private TransportDeviation(
-            double[] percent, double[] rest, List<UndoneLine> lines, CombDoubt doubt) {
+    private TransportDeviation(double[] percent, List<UndoneLine> lines, CombDoubt doubt) {
         this.percent = percent;
-        this.rest = rest;
         this.lines = lines;
         this.doubt = doubt;
     }
@@ -44,7 +41,8 @@ final class TransportDeviation {
     static TransportDeviation of(HeardDeviation heard, Comb comb) {
         double[] y = logarithms(heard.percent());
         double rate = heard.rateHz();
-        LineInverse inverse = new LineInverse(y, rate, comb);
+        HeardLag lag = HeardLag.of(heard.percent(), rate, comb.seconds());
+        LineInverse inverse = new LineInverse(y, rate, comb, lag);
         List<UndoneLine> lines = inverse.undo(heard.lines());
         double[] own = inverse.own(lines);
         double[] left = difference(y, inverse.heard(lines));
@@ -57,17 +55,12 @@ final class TransportDeviation {
         double[] solved = solved(place.toPlaces(left), place.lag(), ridge);
         CombDoubt unfiltered = doubt(place.toTime(solved), heard, comb, ridge);
         double[] rest = place.toTime(filtered(solved, place.placeRateHz(), unfiltered::later));
-        return new TransportDeviation(percents(sum(rest, own)), rest, lines, unfiltered);
+        return new TransportDeviation(percents(sum(rest, own)), lines, unfiltered);
     }
 
     /** Deviation over time, percent, about 0. */
     double[] percent() {
         return percent;
-    }
-
-    /** What is left of it without the lines, percent. */
-    double[] rest() {
-        return rest;
     }
 
     /** The lines that were undone one by one, largest in the return first. */

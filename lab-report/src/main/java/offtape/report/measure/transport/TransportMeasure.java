@@ -24,11 +24,6 @@ public final class TransportMeasure {
     private static final String ESTIMATOR = SAID.say("estimator");
 
     private static final double FASTEST_HZ = 200;
-    private static final double SHORTEST_FOR_DRIFT_S = 15;
-
-    /** Drift that could hide behind the clocks and still leaves the figure of use, percent. */
-    private static final double CLEAR_DRIFT = 0.02;
-
     private final HeardDeviation heard;
     private final HeadDelay delay;
     private final TransportDeviation motion;
@@ -40,7 +35,7 @@ public final class TransportMeasure {
         this.heard = heard;
         this.delay = delay;
         this.motion = TransportDeviation.of(heard, delay.comb());
-        this.recovery = new Recovery(motion, heard.lines(), heard.bandHz());
+        this.recovery = new Recovery(motion.doubt(), motion.lines(), heard.lines(), heard.bandHz());
         this.reader = new SpeedReader(meter, heard.percent().length);
         reader.next(motion.percent());
         reader.end();
@@ -77,7 +72,7 @@ public final class TransportMeasure {
             List<SpeedComponent> lines, Quantity deviation, double heardMeanPercent) {
         return new TransportSpeed(
                 deviation,
-                drift(heardMeanPercent),
+                TransportDrift.of(reader.drift(), delay, heard.seconds(), heardMeanPercent),
                 readings.peak(FlutterBand.WEIGHTED, reader.weightedPeak()),
                 readings.statistic(FlutterBand.WEIGHTED, reader.twoSigma()),
                 readings.rms(FlutterBand.WEIGHTED),
@@ -101,21 +96,6 @@ public final class TransportMeasure {
         return heard.bandHz() >= FASTEST_HZ
                 ? reading
                 : Quantity.unknown(SAID.say("narrow", heard.bandHz()));
-    }
-
-    // a constant c of the return is a drift of c/τ a second
-    private Quantity drift(double heardMeanPercent) {
-        if (heard.seconds() < SHORTEST_FOR_DRIFT_S) {
-            return Quantity.unknown(SAID.say("no-drift"));
-        }
-        double steady = Math.abs(heardMeanPercent) / delay.seconds() * heard.seconds();
-        double value = reader.drift();
-        double slow = 2 * delay.sigmaSeconds() / delay.seconds();
-        double uncertainty = (0.1 + slow) * value + 0.0005 + steady;
-        if (steady > Math.max(CLEAR_DRIFT, value)) {
-            return Quantity.unknown(SAID.say("drift-or-clocks"));
-        }
-        return Quantity.known(value, "%", uncertainty);
     }
 
     private List<SpeedComponent> components(List<SpeedComponent> lines) {

@@ -1,6 +1,7 @@
 package offtape.report.measure.transport;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import offtape.core.dsp.RealFft;
@@ -88,6 +89,17 @@ final class DrawnMotion {
      * @param hiss density of the noise of the tone's phase, rad²/Hz
      */
     HeardDeviation heard(double delaySeconds, double hiss) {
+        HeardDeviation heard = heardWithoutLines(delaySeconds, hiss);
+        return new HeardDeviation(
+                heard.percent(),
+                rateHz,
+                heard.bandHz(),
+                heard.noiseDensity(),
+                LineSearch.find(heard.percent(), rateHz).stream().limit(12).toList());
+    }
+
+    /** The same, with no line looked for. */
+    HeardDeviation heardWithoutLines(double delaySeconds, double hiss) {
         DoubleUnaryOperator noise = f -> hiss * Math.pow(100 * f / TONE_HZ, 2);
         int n = deviation.length - 2 * before;
         double[] added =
@@ -104,12 +116,7 @@ final class DrawnMotion {
             x[i] = 100 * ((1 + deviation[now] / 100) / (1 + then / 100) - 1) + added[i];
         }
         centred(x);
-        return new HeardDeviation(
-                x,
-                rateHz,
-                Math.min(250, 0.45 * rateHz),
-                noise,
-                LineSearch.find(x, rateHz).stream().limit(12).toList());
+        return new HeardDeviation(x, rateHz, Math.min(250, 0.45 * rateHz), noise, List.of());
     }
 
     private static double[] centred(double[] x) {

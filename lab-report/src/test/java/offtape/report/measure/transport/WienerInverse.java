@@ -18,7 +18,7 @@ final class WienerInverse {
     static double[] undo(HeardDeviation heard, Comb comb, boolean linesFirst) {
         double[] y = heard.percent().clone();
         double rate = heard.rateHz();
-        LineInverse inverse = new LineInverse(y, rate, comb);
+        LineInverse inverse = new LineInverse(y, rate, comb, HeardLag.of(y, rate, comb.seconds()));
         List<UndoneLine> lines = inverse.undo(linesFirst ? heard.lines() : List.of());
         double[] own = inverse.own(lines);
         double[] of = inverse.heard(lines);
