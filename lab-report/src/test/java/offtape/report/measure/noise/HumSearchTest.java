@@ -186,16 +186,35 @@ class HumSearchTest {
     private static void note(
             double[] x, double at, double hz, double peak, double decay, double vibrato) {
         int from = (int) (at * RATE);
-        for (int i = from; i < x.length; i++) {
+        double fall = Math.exp(-decay / RATE);
+        double gain = peak;
+        for (int i = from; i < x.length && gain > 1e-8; i++) {
             double t = (double) (i - from) / RATE;
-            double turn = 2 * Math.PI * 5.5;
-            double phase = 2 * Math.PI * hz * (t - vibrato / turn * Math.cos(turn * t));
-            double gain = peak * Math.exp(-decay * t);
-            for (int n = 1; n <= 4 && gain > 1e-8; n++) {
-                x[i] += gain / n * Math.sin(n * phase);
+            double phase =
+                    2 * Math.PI * hz * (t - vibrato / VIBRATO_TURN * VIBRATO[(i - from) % CYCLE]);
+            double sin = Math.sin(phase);
+            double twice = 2 * Math.cos(phase);
+            double last = 0;
+            for (int n = 1; n <= 4; n++) {
+                x[i] += gain / n * sin;
+                // sin (n + 1)φ = 2·cos φ·sin nφ − sin (n − 1)φ
+                double next = twice * sin - last;
+                last = sin;
+                sin = next;
             }
+            gain *= fall;
         }
     }
+
+    private static final double VIBRATO_TURN = 2 * Math.PI * 5.5;
+
+    /** Eleven turns of a vibrato of 5.5 Hz. */
+    private static final int CYCLE = 2 * RATE;
+
+    private static final double[] VIBRATO =
+            IntStream.range(0, CYCLE)
+                    .mapToDouble(i -> Math.cos(VIBRATO_TURN * i / RATE))
+                    .toArray();
 
     private static double[] noise(double rms, double seconds, long seed) {
         Random random = new Random(seed);
