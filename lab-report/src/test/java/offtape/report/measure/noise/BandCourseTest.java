@@ -102,8 +102,7 @@ class BandCourseTest {
     void theFloorMayBeTooLow() {
         BandCourse band = course(1, 1, 1);
         double relative = Math.sqrt(0.1875 / 19) / (0.375 * QUARTILE);
-        assertEquals(
-                1 + 4.5 * relative, band.threshold(1e-3, 4.5) / band.threshold(1e-3, 0), 1e-9);
+        assertEquals(1 + 4.5 * relative, band.threshold(1e-3, 4.5) / band.threshold(1e-3, 0), 1e-9);
     }
 
     /** Digital silence has no floor, and does not ask for more than the freedom of one bin. */
@@ -160,7 +159,6 @@ class BandCourseTest {
     void soundInMostFramesHidesInTheNoise(double median, double hidden) {
         double[] levels = new double[20];
         Arrays.fill(levels, 1);
-        assertEquals(
-                hidden, course(QUARTILE / 2, median, 3).excess(levels).hidden(), 1e-9);
+        assertEquals(hidden, course(QUARTILE / 2, median, 3).excess(levels).hidden(), 1e-9);
     }
 }

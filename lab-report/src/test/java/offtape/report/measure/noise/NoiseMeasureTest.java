@@ -102,7 +102,8 @@ class NoiseMeasureTest {
     @CsvSource({"-58, 0", "-50, 3", "-62, -3"})
     void levelsOfHissHoldTheirUncertainty(double levelDb, double tilt) {
         Measured m =
-                measured(SHORT, "'hiss':{'levelDb':" + levelDb + ",'tiltDbPerOctave':" + tilt + "}");
+                measured(
+                        SHORT, "'hiss':{'levelDb':" + levelDb + ",'tiltDbPerOctave':" + tilt + "}");
         assertHolds(m.truth().unweighted(), m.noise().unweighted(), 0.3);
         assertHolds(m.truth().aWeighted(), m.noise().aWeighted(), 0.15);
         assertArrayEquals(new double[] {22.4, 22_050}, m.noise().unweightedBandHz());

@@ -55,8 +55,7 @@ class NoiseScatterByHandTest {
         for (int i = 0; i < x.length; i++) {
             x[i] += 0.1 * Math.sin(2 * Math.PI * sineHz * i / RATE);
         }
-        NoiseScatter with =
-                new NoiseScatter(density(x), 1, List.of(new HumLine(lineHz, -20, 0.1)));
+        NoiseScatter with = new NoiseScatter(density(x), 1, List.of(new HumLine(lineHz, -20, 0.1)));
         assertEquals(2 * 299, with.freedom(1, 299, FLAT), 3);
         NoiseScatter without = new NoiseScatter(density(x), 1, List.of());
         assertEquals(6, without.freedom(1, 299, FLAT), 4);
@@ -73,14 +72,12 @@ class NoiseScatterByHandTest {
         NoiseScatter scatter = scatter(0.01);
         double noise = density(pulse()).at(100) * 100;
         double most = -1 / Math.log(0.97725);
-        assertEquals(
-                10 * Math.log10(most), scatter.uncertaintyDb(100, 199, FLAT, noise), 1e-4);
+        assertEquals(10 * Math.log10(most), scatter.uncertaintyDb(100, 199, FLAT, noise), 1e-4);
         assertEquals(
                 10 * Math.log10(1 + (most - 1) / 2),
                 scatter.uncertaintyDb(100, 199, FLAT, 2 * noise),
                 1e-4);
-        assertEquals(
-                10 * Math.log10(most), scatter.uncertaintyDb(100, 199, FLAT, noise / 2), 1e-4);
+        assertEquals(10 * Math.log10(most), scatter.uncertaintyDb(100, 199, FLAT, noise / 2), 1e-4);
     }
 
     /** Less than one degree of freedom tells nothing, one does: χ² under it is (Φ⁻¹)². */

@@ -53,8 +53,7 @@ class SteadyLineTest {
     @ParameterizedTest
     @CsvSource({"0, true", "1, false"})
     void aLineDoesNotSwell(double swell, boolean steady) {
-        assertEquals(
-                steady, steady(4, 0, t -> (t >= 1.5 && t < 2 ? 1 + swell : 1) * sine(HZ * t)));
+        assertEquals(steady, steady(4, 0, t -> (t >= 1.5 && t < 2 ? 1 + swell : 1) * sine(HZ * t)));
     }
 
     /**
@@ -62,7 +61,13 @@ class SteadyLineTest {
      * A phase of (√2·share·hz/5)·sin(2π·5t) has that deviation.
      */
     @ParameterizedTest
-    @CsvSource({"0.57, 5, true", "0.63, 5, false", "0.57, 7, true", "0.63, 7, false", "0.9, 9, true"})
+    @CsvSource({
+        "0.57, 5, true",
+        "0.63, 5, false",
+        "0.57, 7, true",
+        "0.63, 7, false",
+        "0.9, 9, true"
+    })
     void aLineDoesNotTremble(double percent, double rateHz, boolean steady) {
         double turns = Math.sqrt(2) * percent / 100 * HZ / rateHz / (2 * Math.PI);
         assertEquals(
