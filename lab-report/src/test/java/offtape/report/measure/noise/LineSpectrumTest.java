@@ -60,6 +60,17 @@ class LineSpectrumTest {
         assertEquals(0.04, new LineSpectrum(x, RATE).powerAround(100.625, 5), 4e-4);
     }
 
+    /** Reach is the same to either side: lines below that lie too far off do not count. */
+    @Test
+    void reachIsTheSameBelow() {
+        double[] x = sine(100, 0.2);
+        add(x, 98.75, 0.3);
+        LineSpectrum spectrum = new LineSpectrum(x, RATE);
+        assertEquals(0.02, spectrum.powerAround(100, 2.5), 4e-4);
+        assertEquals(100, spectrum.highest(100, 3), 0.0313);
+        assertEquals(98.75, spectrum.highest(100, 5.5), 0.0313);
+    }
+
     @Test
     void theHighestLineIsSoughtWithinReach() {
         double[] x = sine(100, 0.2);

@@ -47,6 +47,23 @@ class NoiseScatterByHandTest {
         assertEquals(360, scatter(1).over(2).freedom(100, 199, f -> f < 150 ? 1 : 2), 1e-6);
     }
 
+    /**
+     * Bins of half a hertz: from 50 to 99.5 Hz lie a hundred, so 2·(100·½)²/(100·½) a second; of
+     * gain 1 below 75 Hz and 2 from there 2·(25 + 50)²/(25 + 100) = 90. A line of 60 Hz is taken
+     * out.
+     */
+    @Test
+    void binsMayBeNarrower() {
+        double[] x = pulse();
+        for (int i = 0; i < x.length; i++) {
+            x[i] += 0.1 * Math.sin(2 * Math.PI * 120 * i / RATE);
+        }
+        PowerDensity density = PowerDensity.of(x, RATE / 2.0, RATE);
+        NoiseScatter scatter = new NoiseScatter(density, 1, List.of(new HumLine(60, -20, 0.1)));
+        assertEquals(100, scatter.freedom(50, 99.5, FLAT), 0.5);
+        assertEquals(90, scatter.freedom(50, 99.5, f -> f < 75 ? 1 : 2), 0.5);
+    }
+
     /** A line of the mains is taken out of the density, with all that lies up to 3 bins beside. */
     @ParameterizedTest
     @CsvSource({"100, 100", "102, 100", "98, 100", "3, 2"})

@@ -30,6 +30,8 @@ class ShortFramesTest {
     @Test
     void linesAreSoughtAsFarAsTheRecordingReaches() {
         assertEquals(3200, ShortFrames.highestHz(8000), 1e-9);
+        // A twentieth of a decade under 200 Hz.
+        assertEquals(178.25, ShortFrames.lowestHz(), 0.01);
     }
 
     /** A sine of 1 kHz has its mean square in its band, in every frame, and nowhere else. */
