@@ -105,6 +105,39 @@ class BandCourseTest {
         assertEquals(1 + 4.5 * relative, band.threshold(1e-3, 4.5) / band.threshold(1e-3, 0), 1e-9);
     }
 
+    /**
+     * Frames in any order: which are the quieter half is told by their power alone. Those of powers
+     * 10 have flat bins, the loud ones a single bin.
+     */
+    @Test
+    void theOrderOfFramesTellsNothing() {
+        double[][] bins = new double[9][12];
+        for (int f = 0; f < 9; f++) {
+            boolean loud = f % 2 == 0 && f > 1;
+            if (loud || f == 4) {
+                bins[f][5] = 1e6 + f;
+            } else {
+                Arrays.fill(bins[f], 3);
+            }
+        }
+        BandCourse band = BandCourse.of(bins, 1, 0.5, 10.5);
+        assertEquals(200 / (10 + 8 + 16.0 / 36), band.freedom(), 1e-9);
+    }
+
+    /**
+     * Noise of 2, for a level of twice the floor of 1, and no excess: variances of 2²·v of the
+     * floor and 2·2²/(ν·19) of the mean.
+     */
+    @Test
+    void louderNoiseScattersMore() {
+        double[] levels = new double[20];
+        Arrays.fill(levels, 2);
+        BandCourse.Excess excess = course(QUARTILE / 2, 0.5, 0.5).excess(levels);
+        double relative = Math.sqrt(0.1875 / 19) / (0.375 * QUARTILE);
+        assertEquals(0, excess.power());
+        assertEquals(4 * relative * relative + 8.0 / 38, excess.variance(), 1e-9);
+    }
+
     /** Digital silence has no floor, and does not ask for more than the freedom of one bin. */
     @Test
     void digitalSilenceHasNoFloor() {
