@@ -63,7 +63,12 @@ record HarmonicReading(Double ratio, Double below) {
         double weight = Math.exp(-noncentrality / 2);
         double sum = 0;
         for (int j = 0; j < MOST_TERMS; j++) {
-            sum += weight * Gamma.regularizedGammaP(pairs + j, value / 2);
+            double more = sum + weight * Gamma.regularizedGammaP(pairs + j, value / 2);
+            if (more == sum && j > noncentrality / 2) {
+                // Past the largest weight each part is less than the one before.
+                return sum;
+            }
+            sum = more;
             weight *= noncentrality / 2 / (j + 1);
         }
         return sum;

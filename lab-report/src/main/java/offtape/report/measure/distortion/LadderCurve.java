@@ -32,8 +32,8 @@ final class LadderCurve {
     /** … and so much may be missing or too much, k = 2. */
     private static final double DOUBTFUL_SHARE = 0.5;
 
-    /** Steps that tell the slope of K3. */
-    private static final int SLOPE_STEPS = 3;
+    /** Levels that tell the slope of K3. */
+    private static final int SLOPE_LEVELS = 3;
 
     private static final double SLOPE_HIGHEST_PERCENT = 3;
 
@@ -46,7 +46,7 @@ final class LadderCurve {
     /**
      * The figures of one channel.
      *
-     * @param steps in order of record level
+     * @param steps those that were fitted, in order of record level
      * @param line the small-signal line, null if no step was heard
      * @param referenceDeviationDb standard deviation of the level of the reference tone
      */
@@ -133,7 +133,7 @@ final class LadderCurve {
         }
         double top = Crossing.highest(x -> x + gain.at(x), gain.first(), gain.last());
         double level = top + gain.at(top);
-        double toCome = toComeDb(gain);
+        double toCome = toComeDb();
         if (toCome > LEVEL_SLOPE * TO_COME) {
             return Quantity.unknown(SAID.say("saturation-not-reached", gain.last(), level));
         }
@@ -147,14 +147,14 @@ final class LadderCurve {
      * comes near its highest level as the inverse square of the amplitude, so that over the last D
      * dB of drive it rose by 10^(D/10) − 1 times what is left.
      */
-    private double toComeDb(SmoothCurve gain) {
+    private double toComeDb() {
         List<LadderStep> heard =
                 steps.stream().filter(s -> s.replayLevelDb() != null && !fit.standsOff(s)).toList();
-        if (heard.size() < 2) {
-            return Math.max(0, 1 + gain.slope(gain.last())) * TO_COME;
-        }
         LadderStep last = heard.get(heard.size() - 1);
-        LadderStep before = heard.get(heard.size() - 2);
+        LadderStep before = heard.get(0);
+        for (LadderStep s : heard) {
+            before = s.recordLevelDb() < last.recordLevelDb() ? s : before;
+        }
         double rise = last.replayLevelDb() - before.replayLevelDb();
         double drive = last.recordLevelDb() - before.recordLevelDb();
         return Math.max(0, rise) / (Decibels.toPower(drive) - 1);
@@ -170,7 +170,7 @@ final class LadderCurve {
         if (fit.clear().isEmpty()) {
             return Quantity.unknown(k3Unknown());
         }
-        if (small.size() < SLOPE_STEPS) {
+        if (small.stream().map(LadderStep::recordLevelDb).distinct().count() < SLOPE_LEVELS) {
             return Quantity.unknown(SAID.say("too-few-small"));
         }
         double w = 0;

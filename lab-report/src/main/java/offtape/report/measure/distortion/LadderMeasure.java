@@ -104,7 +104,7 @@ public final class LadderMeasure {
         List<LadderStep> steps = readings.stream().map(s -> finished(s, fit, line)).toList();
         LadderCurve curve =
                 new LadderCurve(
-                        steps,
+                        readings,
                         hz,
                         fit,
                         line,

@@ -23,6 +23,9 @@ record RobustFit(SmoothCurve curve, List<Integer> strays) {
     /** Steps closer together make no curve, dB. */
     private static final double LEAST_SPAN_DB = 0.5;
 
+    /** A ladder may hold a level several times; the curve takes its places so far apart, dB. */
+    private static final double APART_DB = 1e-3;
+
     /** Of so many steps one may be left out. */
     private static final int STEPS_A_STRAY = 5;
 
@@ -34,7 +37,7 @@ record RobustFit(SmoothCurve curve, List<Integer> strays) {
      * deviations that its noise and the curve let expect, or that the scatter of the other steps
      * shows if that is more.
      *
-     * @param steps in order of place
+     * @param steps in order of place, of which several may share one
      * @param stiffness of the curve given out; whether a step stands off is judged more leniently
      * @return null if there are not two steps at different places
      */
@@ -54,7 +57,7 @@ record RobustFit(SmoothCurve curve, List<Integer> strays) {
         }
         while (true) {
             List<T> now = kept.stream().map(steps::get).toList();
-            double[] x = now.stream().mapToDouble(place).toArray();
+            double[] x = apart(now.stream().mapToDouble(place).toArray());
             double[] y = now.stream().mapToDouble(value).toArray();
             double[] u = now.stream().mapToDouble(deviation).toArray();
             SmoothCurve curve = new SmoothCurve(x, y, u);
@@ -65,6 +68,13 @@ record RobustFit(SmoothCurve curve, List<Integer> strays) {
             }
             strays.add(kept.remove(worst));
         }
+    }
+
+    private static double[] apart(double[] x) {
+        for (int i = 1; i < x.length; i++) {
+            x[i] = Math.max(x[i], x[i - 1] + APART_DB);
+        }
+        return x;
     }
 
     private static int worst(SmoothCurve curve) {

@@ -1,5 +1,7 @@
 package offtape.report.measure.distortion;
 
+import java.util.Arrays;
+
 /**
  * The line that a ladder would follow without compression. Near the bottom a symmetrical
  * characteristic loses gain in proportion to the square of the amplitude (third-order term of its
@@ -14,13 +16,16 @@ record SmallSignalLine(double gainDb, double deviationDb) {
     /** Steps that have lost no more than this against the lowest tell the small-signal gain, dB. */
     private static final double SMALL_LOSS_DB = 0.15;
 
-    /** A correction from two steps alone may be wrong by this share of it. */
+    /** A straight line is fitted to so many levels, or goes through the two lowest. */
+    private static final int LEVELS = 3;
+
+    /** A correction from two levels alone may be wrong by this share of it. */
     private static final double DOUBT = 0.5;
 
     /**
      * Fits the lower steps, each weighted by its noise.
      *
-     * @param recordDb record levels, rising, at least one
+     * @param recordDb record levels, at least one, none lower than the one before
      * @param gainDb replay less record level
      * @param deviationDb standard deviation of each, above 0
      */
@@ -30,7 +35,7 @@ record SmallSignalLine(double gainDb, double deviationDb) {
                 && gainDb[small] > gainDb[0] - SMALL_LOSS_DB - 3 * deviationDb[0]) {
             small++;
         }
-        if (small < 3) {
+        if (Arrays.stream(recordDb, 0, small).distinct().count() < LEVELS) {
             return fromTwo(recordDb, gainDb, deviationDb);
         }
         double w = 0;
@@ -52,12 +57,18 @@ record SmallSignalLine(double gainDb, double deviationDb) {
                 (wpp * wg - wp * wpg) / determinant, Math.sqrt(wpp / determinant));
     }
 
-    /** The straight line through the two lowest, or the lowest alone if gain does not fall. */
+    /**
+     * The straight line through the two lowest levels, or the lowest alone if gain does not fall.
+     */
     private static SmallSignalLine fromTwo(double[] recordDb, double[] gain, double[] deviation) {
+        int next = 1;
+        while (next < recordDb.length && recordDb[next] <= recordDb[0]) {
+            next++;
+        }
         double correction = 0;
-        if (gain.length > 1) {
-            double reach = power(recordDb[0]) / (power(recordDb[1]) - power(recordDb[0]));
-            correction = Math.max(0, (gain[0] - gain[1]) * reach);
+        if (next < recordDb.length) {
+            double reach = power(recordDb[0]) / (power(recordDb[next]) - power(recordDb[0]));
+            correction = Math.max(0, (gain[0] - gain[next]) * reach);
         }
         return new SmallSignalLine(
                 gain[0] + correction, Math.hypot(deviation[0], DOUBT * correction));

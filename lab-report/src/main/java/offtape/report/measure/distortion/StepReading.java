@@ -50,15 +50,23 @@ final class StepReading {
             int rateHz,
             double referencePeak,
             double levelDb) {
-        double replay = heard == null ? 0 : heard.power(1) - heard.noise(1);
-        if (heard == null || !(replay > HEARD * heard.noise(1))) {
+        if (heard == null || !isHeard(heard) || !isHeard(own)) {
             return new LadderStep(
                     levelDb, null, null, null, null, null, null, true, StepNoise.NOT_HEARD);
         }
         double limit = Math.min(HIGHEST_HARMONIC_HZ, OF_RATE * rateHz);
         int highest = Math.min(HIGHEST_ORDER, OrderSpectrum.highestOrder(hz, limit));
-        return new StepReading(own, own.power(1) - own.noise(1), highest)
-                .step(levelDb, Decibels.ofPower(replay) - Decibels.ofAmplitude(referencePeak));
+        return new StepReading(own, tone(own), highest)
+                .step(levelDb, Decibels.ofPower(tone(heard)) - Decibels.ofAmplitude(referencePeak));
+    }
+
+    private static boolean isHeard(OrderSpectrum orders) {
+        return tone(orders) > HEARD * orders.noise(1);
+    }
+
+    /** Squared peak of the fundamental, noise taken out. */
+    private static double tone(OrderSpectrum orders) {
+        return orders.power(1) - orders.noise(1);
     }
 
     private LadderStep step(double levelDb, double replayDb) {

@@ -29,7 +29,7 @@ final class ShortFrames {
     ShortFrames(double[] x, double rateHz) {
         this.length = Integer.highestOneBit((int) (LONGEST_FRAME_S * rateHz));
         this.binHz = rateHz / length;
-        int frames = Math.max(0, 2 * (x.length - length) / length + 1);
+        int frames = x.length < length ? 0 : 2 * (x.length - length) / length + 1;
         this.powers = new double[frames][];
         double[] window = new double[length];
         double windowPower = 0;

@@ -25,6 +25,7 @@ class CrossingTest {
         assertTrue(Double.isNaN(Crossing.rising(x -> x, 0, 1, 1.1)));
         assertTrue(Double.isNaN(Crossing.rising(x -> x, 0, 1, -0.1)), "above it already");
         assertEquals(1, Crossing.rising(x -> x, 0, 1, 1), 1e-8);
+        assertTrue(Double.isNaN(Crossing.rising(x -> x, 0, 1, 0)), "it was never below");
     }
 
     /** −(x − 2)² is highest at 2; a rising line at its end. */

@@ -53,6 +53,51 @@ class HarmonicReadingTest {
     }
 
     /**
+     * Two lines have χ² of four degrees of freedom, which exceeds x with probability exp(−x/2)·(1 +
+     * x/2): one in twenty at x = 9.4877, a power of 4.744 times the noise of one line. The noise of
+     * both is taken out.
+     */
+    @Test
+    void theNoiseOfAllLinesCounts() {
+        assertNull(HarmonicReading.of(4.74, 1, 2, 100).ratio());
+        assertEquals(Math.sqrt(0.0275), HarmonicReading.of(4.75, 1, 2, 100).ratio(), 1e-12);
+    }
+
+    /** Where there is no noise at all, even nothing is told. */
+    @Test
+    void withoutNoiseNothingIsHidden() {
+        assertEquals(0, HarmonicReading.of(0, 0, 1, 1).ratio());
+        assertEquals(1e-9, HarmonicReading.of(1e-18, 0, 1, 1).ratio(), 1e-20);
+    }
+
+    /**
+     * The bound is the amplitude A at which noise of mean power 1 leaves no more than the power
+     * found in one case of twenty: ∫ exp(−|z − A|²)/π over the disc |z|² ≤ 2, in rings and sectors.
+     * Noise of four times the power beside a fundamental of 3² scales it by 2/3.
+     */
+    @Test
+    void theBoundIsThatOfOneInTwenty() {
+        double bound = HarmonicReading.of(2, 1, 1, 1).below();
+        assertEquals(0.05, chanceWithin(Math.sqrt(2), bound), 1e-4);
+        assertEquals(bound * 2 / 3, HarmonicReading.of(8, 4, 1, 9).below(), 1e-6);
+    }
+
+    private static double chanceWithin(double radius, double amplitude) {
+        int rings = 400;
+        int sectors = 400;
+        double sum = 0;
+        for (int i = 0; i < rings; i++) {
+            double r = radius * (i + 0.5) / rings;
+            for (int j = 0; j < sectors; j++) {
+                double re = r * Math.cos(2 * Math.PI * (j + 0.5) / sectors) - amplitude;
+                double im = r * Math.sin(2 * Math.PI * (j + 0.5) / sectors);
+                sum += r * Math.exp(-re * re - im * im);
+            }
+        }
+        return sum / Math.PI * radius / rings * 2 * Math.PI / sectors;
+    }
+
+    /**
      * Of 2000 draws of a line in noise at least 95 % have the true amplitude under the bound, or
      * told. 0.7 % is one and a half deviations of such a count.
      */

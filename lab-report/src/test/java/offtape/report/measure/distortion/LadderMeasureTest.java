@@ -11,9 +11,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
+import offtape.core.dsp.SincInterpolator;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 import offtape.core.unit.Quantity;
+import offtape.report.measure.sweep.Leakage;
+import offtape.report.measure.tone.Complex;
 import offtape.report.result.Distortion;
 import offtape.report.result.HealthNote;
 import offtape.report.result.LadderStep;
@@ -75,6 +78,10 @@ class LadderMeasureTest {
         assertEquals(replayOf(one), d.maximumOutputLevelOnePercent().value(), 0.005);
         // At small u, 20·lg K3 rises by 2 dB per dB, a little faster above.
         assertEquals(2.05, d.k3Slope().value(), 0.05);
+        for (LadderStep s : d.steps()) {
+            double lost = -20 * Math.log10(left(s.recordLevelDb()));
+            assertEquals(lost, s.compressionDb(), 0.005, s.recordLevelDb() + " dB");
+        }
         assertEquals(List.of(), LadderHealth.notes(List.of(d)));
         assertFalse(d.saturationOutputLevel().isKnown());
     }
@@ -173,6 +180,122 @@ class LadderMeasureTest {
         assertHolds(levelAtK3(0.01), found.get(0).levelAtK3OnePercent());
         double squeezed = (1 - Math.pow(10, -1 / 20.0)) / 0.75;
         assertHolds(levelAt(squeezed), found.get(0).levelAtCompressionOneDb());
+    }
+
+    /** A ladder on the left is not read off the right, whatever sounds there. */
+    @Test
+    void aLadderIsReadWhereItSounds() {
+        Ladders ladders = new Ladders(ChannelSet.LEFT, 1000, 0.3, 0, 4);
+        double[] sound = ladders.sound(LadderMeasureTest::cubic, 1e-5, 1);
+        assertEquals(
+                List.of("left"),
+                ladders.measure(sound, sound).stream().map(Distortion::channel).toList());
+    }
+
+    /**
+     * The right channel has the bare tone and a tenth of the left one, 4 frames late: a leak of a
+     * phase of −2π·4/44.1 at 1 kHz and three times that at the third harmonic. The right channel's
+     * third harmonic, a tenth of the left one's, is none of its own.
+     */
+    @Test
+    void whatLeaksInIsNoDistortion() {
+        Ladders ladders = new Ladders(ChannelSet.BOTH, 1000, 0.4, 0, 4, 8);
+        double[] left = ladders.sound(LadderMeasureTest::cubic, 0, 1);
+        double[] right = ladders.sound(x -> x, 0, 1);
+        for (int i = 4; i < left.length; i++) {
+            right[i] += 0.1 * left[i - 4];
+        }
+        Leakage.Leak leak = new Leakage.Leak(Complex.polar(0.1, -2 * Math.PI * 4 / 44.1), 1000);
+        Leakage known = new Leakage(leak, Leakage.Leak.NONE);
+        List<Distortion> found = ladders.measure(known, 1, left, right);
+        double leaked = 0.1 * found.get(0).steps().get(2).k3Percent();
+        double heard = ladders.measure(left, right).get(1).steps().get(2).k3Percent();
+        assertTrue(heard > 0.5 * leaked, "heard if it is not taken out: " + heard);
+        for (LadderStep s : found.get(1).steps()) {
+            assertTrue(s.k3Percent() == null || s.k3Percent() < 0.001, s.toString());
+        }
+        assertHolds(6, found.get(0).levelAtK3ThreePercent());
+    }
+
+    /** A tape that runs 6 % slow returns the tones at 940 Hz, which is where they are read. */
+    @Test
+    void aTapeThatRunsSlowIsRead() {
+        Ladders ladders = new Ladders(ChannelSet.BOTH, 1000, 0.5, 0, 5, 9);
+        double[] sound = ladders.sound(LadderMeasureTest::cubic, 0, 1);
+        double stretch = 1 / 0.94;
+        double[] places =
+                IntStream.range(0, (int) (sound.length * stretch) - 100)
+                        .mapToDouble(i -> i / stretch)
+                        .toArray();
+        double[] slow = SincInterpolator.at(sound, places);
+        assertHolds(6, ladders.measure(Leakage.NONE, stretch, slow).get(0).levelAtK3ThreePercent());
+    }
+
+    /**
+     * Steps begin and end with clicks and fades: 70 ms at both ends of steps of 0.6 s, under 0.03 s
+     * and 8 %, are not looked at.
+     */
+    @Test
+    void theEndsOfStepsAreNotRead() {
+        Ladders ladders = new Ladders(ChannelSet.BOTH, 1000, 0.6, 0, 5, 9);
+        double[] sound = ladders.sound(LadderMeasureTest::cubic, 0, 1);
+        double[] faded = sound.clone();
+        int end = (int) (0.07 * Ladders.RATE);
+        for (Cue.Step s : ladders.steps()) {
+            for (int i = 0; i < end; i++) {
+                faded[(int) s.startFrame() + i] = 0;
+                faded[(int) (s.startFrame() + s.frames()) - 1 - i] = 0;
+            }
+        }
+        Distortion whole = ladders.measure(sound).get(0);
+        Distortion found = ladders.measure(faded).get(0);
+        for (int i = 0; i < 3; i++) {
+            double db = whole.steps().get(i).replayLevelDb();
+            assertEquals(db, found.steps().get(i).replayLevelDb(), 0.002);
+            assertEquals(whole.steps().get(i).k3Percent(), found.steps().get(i).k3Percent(), 0.005);
+        }
+    }
+
+    /** A ladder up and down again, each level twice. */
+    @Test
+    void aLadderUpAndDownAgainIsRead() {
+        Ladders ladders = new Ladders(ChannelSet.BOTH, 1000, 0.4, 0, 4, 8, 8, 4, 0);
+        Distortion d = ladders.measure(ladders.sound(LadderMeasureTest::cubic, 1e-5, 1)).get(0);
+        assertHolds(6, d.levelAtK3ThreePercent());
+        assertHolds(replayOf(6), d.maximumOutputLevel());
+        assertEquals(6, d.steps().size());
+    }
+
+    /**
+     * A ladder of the highs through tanh, which comes near a square wave of 1 times the reference
+     * tone's peak and a half: its fundamental is 4/π of that. The last step but one came back 1.5
+     * dB low; taken for what the level rose from it would say that much more is to come.
+     */
+    @Test
+    void aStepThatStandsOffDoesNotTellWhatIsToCome() {
+        double limit = 1.5 * Ladders.REFERENCE;
+        Ladders ladders = new Ladders(ChannelSet.BOTH, 8000, 0.25, HIGH);
+        double[] sound = ladders.sound(x -> limit * Math.tanh(x / limit), 1e-6, 1);
+        Cue.Step hit = ladders.steps().get(HIGH.length - 2);
+        for (int i = 0; i < hit.frames(); i++) {
+            sound[(int) hit.startFrame() + i] *= Math.pow(10, -1.5 / 20);
+        }
+        Distortion d = ladders.measure(sound).get(0);
+        assertTrue(d.steps().get(HIGH.length - 2).noise().leftOut());
+        // The reference tone is 1 kHz through the same tanh, of 1/1.5: 0.0889 of its peak less.
+        double reference = fundamentalOfTanh(1 / 1.5) * 1.5;
+        assertHolds(20 * Math.log10(4 / Math.PI * 1.5 / reference), d.saturationOutputLevel());
+    }
+
+    private static final double[] HIGH =
+            IntStream.rangeClosed(-10, 9).mapToDouble(i -> 2 * i).toArray();
+
+    private static double fundamentalOfTanh(double a) {
+        int points = 1000;
+        return IntStream.range(0, points)
+                .mapToDouble(i -> Math.sin(2 * Math.PI * i / points))
+                .map(s -> 2 * s * Math.tanh(a * s) / points)
+                .sum();
     }
 
     /** Three steps tell the level between them, with more doubt. */

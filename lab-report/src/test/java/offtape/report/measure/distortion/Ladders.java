@@ -75,22 +75,31 @@ final class Ladders {
 
     /** Measures sound as it returned. */
     List<Distortion> measure(double[]... channels) {
+        return measure(Leakage.NONE, 1, channels);
+    }
+
+    /**
+     * Measures sound of which each channel hears something of the other.
+     *
+     * @param stretch how much longer the return takes than the programme
+     */
+    List<Distortion> measure(Leakage leakage, double stretch, double[]... channels) {
         MemoryAudio sound = new MemoryAudio("ladder", RATE, channels);
         double seconds = (double) sheet.frames() / RATE;
         Location location =
                 new Location(
-                        TimeMap.straight(0, 1, seconds),
-                        seconds,
+                        TimeMap.straight(0, stretch, seconds),
+                        stretch * seconds,
                         0,
                         0,
                         java.util.Collections.nCopies(channels.length, 1),
                         true,
                         true,
                         0,
-                        seconds,
+                        stretch * seconds,
                         List.of());
         ProgrammeReturn ret = new ProgrammeReturn(new Programme(sheet, sound), sound, location);
-        return new LadderMeasure(ret, ReferenceLevels.measure(ret).orElseThrow(), Leakage.NONE)
+        return new LadderMeasure(ret, ReferenceLevels.measure(ret).orElseThrow(), leakage)
                 .measure(ladder);
     }
 }

@@ -76,6 +76,40 @@ class SmallSignalLineTest {
         assertEquals(0.01 * Math.sqrt(5.0 / 6), line.deviationDb(), 1e-9);
     }
 
+    /**
+     * A lowest step known to 0.1 dB may have read high: steps count up to a loss of 0.15 dB and
+     * three deviations. Gains of 0, −0.3 and −0.3 dB at A² of 0, 1 and 2: means −0.2 and 1, slope
+     * −0.15, so −0.05 dB at zero. The lowest alone, or the line through two, would be 0.
+     */
+    @Test
+    void whatMayBeNoiseOfTheLowestStepIsNoLoss() {
+        SmallSignalLine line =
+                SmallSignalLine.fit(
+                        new double[] {-200, 0, 10 * Math.log10(2)},
+                        new double[] {0, -0.3, -0.3},
+                        new double[] {0.1, 0.1, 0.1});
+        assertEquals(-0.05, line.gainDb(), 1e-9);
+    }
+
+    /**
+     * Two steps at the lowest level tell its gain alone, −0.1 dB; the line goes on to the next
+     * level: −1 dB at ten times the power adds 0.1 dB.
+     */
+    @Test
+    void twoStepsAtOneLevelAreOnePlace() {
+        double[] known = {1e-9, 1e-9, 1e-9, 1e-9};
+        SmallSignalLine line =
+                SmallSignalLine.fit(new double[] {0, 0, 10}, new double[] {-0.1, -0.1, -1}, known);
+        assertEquals(0, line.gainDb(), 1e-9);
+        SmallSignalLine three =
+                SmallSignalLine.fit(
+                        new double[] {0, 0, 0, 10}, new double[] {-0.1, -0.1, -0.1, -1}, known);
+        assertEquals(0, three.gainDb(), 1e-9);
+        SmallSignalLine alone =
+                SmallSignalLine.fit(new double[] {0, 0}, new double[] {-0.1, -0.1}, known);
+        assertEquals(-0.1, alone.gainDb(), 0);
+    }
+
     private static double fundamental(double a) {
         return new RombergIntegrator(1e-11, 1e-13, 4, 20)
                         .integrate(

@@ -165,6 +165,23 @@ class SmoothCurveTest {
         assertEquals(1, sum, 0.104);
     }
 
+    /**
+     * Three values at 0, 1 and 2 dB leave one degree of freedom, their second difference y₀ − 2y₁ +
+     * y₂. Its variance is 6σ² of noise, that of the bend, and what the third derivative brings
+     * about: q²·(∫(1 − t²/2)² over the first decibel + ∫((2 − t)²/2)² over the second) = q²·(1 − ⅓
+     * + 1/20 + 1/20). Two have none.
+     */
+    @Test
+    void threeValuesHaveOneDegreeOfFreedom() {
+        SmoothCurve curve =
+                new SmoothCurve(new double[] {0, 1, 2}, new double[] {0, 1, 0}, filled(3, 0.1));
+        double variance = 0.06 + Math.pow(SmoothCurve.CURVATURE, 2) + 0.04 * 0.04 * (2.0 / 3 + 0.1);
+        assertEquals(2 / Math.sqrt(variance), curve.misfit(), 1e-6);
+        SmoothCurve two = new SmoothCurve(new double[] {0, 2}, new double[] {0, 1}, filled(2, 0.1));
+        assertEquals(0, two.misfit());
+        assertEquals(0.1, two.deviation(0), 1e-6);
+    }
+
     /** Seventeen values 2 dB apart of one draw. */
     private static double[] drawn(Random random) {
         double dx = 0.01;

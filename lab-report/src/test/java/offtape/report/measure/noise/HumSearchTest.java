@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -168,6 +169,73 @@ class HumSearchTest {
         assertEquals(4, hum.lines().size());
     }
 
+    /**
+     * Off the frequencies that mains keep, more than 0.3 Hz from nominal, three plain lines are
+     * asked for, two of them of order 1 to 3; within them one of these will do.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "49.75, 1 0 0, 1",
+        "49.5, 1 0 0, 0",
+        "49.5, 1 2 0, 0",
+        "49.5, 1 5 7, 0",
+        "49.5, 1 3 7, 3",
+        "50, 4 5 7, 0",
+        "50, 3 5 7, 3",
+        "60.2, 2 0 0, 1",
+        "59.5, 1 2 0, 0"
+    })
+    void whatCountsHangsOnTheFrequency(double mainsHz, String orders, int lines) {
+        double[] x = noise(1e-4, 6, 6);
+        for (String order : orders.split(" ")) {
+            if (!order.equals("0")) {
+                add(x, Integer.parseInt(order) * mainsHz, 1e-3);
+            }
+        }
+        assertEquals(lines, lines(x).size());
+    }
+
+    /**
+     * Hiss of rms 10⁻³ up to 4 kHz has 2.5·10⁻¹⁰ a hertz, so in 10 s under Hann's window lines of
+     * 1.5 times a tenth of it. Places are 2·2 Hz·(1 + 2 + 3)·10 s = 240: noise alone exceeds ln(240
+     * / 0.001) = 12.39 times the mean at one of them once in a thousand silences. The loudest of
+     * six medians counts, which scatter by a tenth.
+     */
+    @Test
+    void theThresholdIsThatOfFewFalseAlarms() {
+        Hum hum = HumSearch.find(noise(1e-3, 10, 8), RATE, REFERENCE);
+        double expected = 10 * Math.log10(12.39 * 1.5 * 2.5e-11 / REFERENCE);
+        assertEquals(expected + 0.5, hum.threshold().value(), 0.8);
+        assertEquals(1, hum.threshold().uncertainty());
+        assertEquals("dB", hum.threshold().unit());
+    }
+
+    /**
+     * A line R times its noise of 3.75·10⁻¹¹: with R = 100 its power scatters by √(2/R + 1/R²) =
+     * 0.1418, 20·lg 1.1418 = 1.15 dB for k = 2, and its frequency by 2·1.5·√(3/R)/(π·10 s) = 0.0165
+     * Hz; with R = 10⁵, read with what lies beside it, by √(2/R) = 0.00447, 0.039 dB.
+     */
+    @ParameterizedTest
+    @CsvSource({"100, 1.15, 0.25, 0.0165, 0.003", "1e5, 0.044, 0.005, 0.0052, 0.0052"})
+    void theUncertaintyIsThatOfTheNoiseBeside(
+            double over, double levelDb, double withinDb, double hz, double withinHz) {
+        double[] x = noise(1e-3, 10, 9);
+        add(x, 50, Math.sqrt(2 * over * 3.75e-11));
+        Hum hum = HumSearch.find(x, RATE, REFERENCE);
+        assertEquals(1, hum.lines().size());
+        assertEquals(levelDb, hum.lines().get(0).uncertaintyDb(), withinDb);
+        assertEquals(hz, hum.mainsFrequency().uncertainty(), withinHz);
+        assertEquals("Hz", hum.mainsFrequency().unit());
+    }
+
+    /** A second is enough, a sample less is not. */
+    @ParameterizedTest
+    @CsvSource({"8000, true", "7999, false"})
+    void aSecondIsEnough(int samples, boolean told) {
+        double[] x = Arrays.copyOf(noise(1e-3, 1, 1), samples);
+        assertEquals(told, HumSearch.find(x, RATE, REFERENCE).threshold().isKnown());
+    }
+
     @Test
     void tooLittleSilenceSaysSo() {
         Hum hum = HumSearch.find(noise(1e-3, 0.9, 1), RATE, REFERENCE);
@@ -186,16 +254,33 @@ class HumSearchTest {
     private static void note(
             double[] x, double at, double hz, double peak, double decay, double vibrato) {
         int from = (int) (at * RATE);
-        for (int i = from; i < x.length; i++) {
+        double fall = Math.exp(-decay / RATE);
+        double gain = peak;
+        for (int i = from; i < x.length && gain > 1e-8; i++) {
             double t = (double) (i - from) / RATE;
-            double turn = 2 * Math.PI * 5.5;
-            double phase = 2 * Math.PI * hz * (t - vibrato / turn * Math.cos(turn * t));
-            double gain = peak * Math.exp(-decay * t);
-            for (int n = 1; n <= 4 && gain > 1e-8; n++) {
-                x[i] += gain / n * Math.sin(n * phase);
+            double phase =
+                    2 * Math.PI * hz * (t - vibrato / VIBRATO_TURN * VIBRATO[(i - from) % CYCLE]);
+            double sin = Math.sin(phase);
+            double twice = 2 * Math.cos(phase);
+            double last = 0;
+            for (int n = 1; n <= 4; n++) {
+                x[i] += gain / n * sin;
+                // sin (n + 1)φ = 2·cos φ·sin nφ − sin (n − 1)φ
+                double next = twice * sin - last;
+                last = sin;
+                sin = next;
             }
+            gain *= fall;
         }
     }
+
+    private static final double VIBRATO_TURN = 2 * Math.PI * 5.5;
+
+    /** Eleven turns of a vibrato of 5.5 Hz. */
+    private static final int CYCLE = 2 * RATE;
+
+    private static final double[] VIBRATO =
+            IntStream.range(0, CYCLE).mapToDouble(i -> Math.cos(VIBRATO_TURN * i / RATE)).toArray();
 
     private static double[] noise(double rms, double seconds, long seed) {
         Random random = new Random(seed);

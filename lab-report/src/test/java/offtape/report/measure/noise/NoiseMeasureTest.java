@@ -32,32 +32,43 @@ class NoiseMeasureTest {
 
     private static final int RATE = 44_100;
 
-    private static final CueSheet SHEET =
-            new CueSheet(
-                    RATE,
-                    14L * RATE,
-                    -18,
-                    null,
-                    List.of(
-                            new Cue.Tone("reference", ChannelSet.BOTH, RATE / 2, RATE, 1000, 0),
-                            new Cue.Silence("silence", ChannelSet.BOTH, 2L * RATE, 4L * RATE),
-                            new Cue.Tone("speed", ChannelSet.BOTH, 7L * RATE, 6L * RATE, 3150, 0)));
+    private static final Cue REFERENCE =
+            new Cue.Tone("reference", ChannelSet.BOTH, RATE / 2, RATE, 1000, 0);
+
+    private static final Cue SILENCE =
+            new Cue.Silence("silence", ChannelSet.BOTH, 2L * RATE, 4L * RATE);
+
+    private static final Cue SPEED =
+            new Cue.Tone("speed", ChannelSet.BOTH, 7L * RATE, 6L * RATE, 3150, 0);
+
+    private static final CueSheet SHEET = sheet(14, REFERENCE, SILENCE, SPEED);
+
+    /** For what the silence tells. */
+    private static final CueSheet SHORT = sheet(7, REFERENCE, SILENCE);
+
+    private static CueSheet sheet(int seconds, Cue... cues) {
+        return new CueSheet(RATE, (long) seconds * RATE, -18, null, List.of(cues));
+    }
 
     private record Measured(Noise noise, NoiseTruth truth) {}
 
     private static Measured measured(String members) {
+        return measured(SHEET, members);
+    }
+
+    private static Measured measured(CueSheet sheet, String members) {
         MachineSpec spec =
                 MachineSpec.fromJson(
                         ("{'format':'offtape-machine','version':1," + members + "}")
                                 .replace('\'', '"'));
-        MachineRun run = SimulatedMachine.of(spec).run(SHEET);
-        double[][] sound = new ProgrammeSignal(SHEET).read(0, (int) SHEET.frames());
-        Programme programme = new Programme(SHEET, new MemoryAudio("p", RATE, sound));
+        MachineRun run = SimulatedMachine.of(spec).run(sheet);
+        double[][] sound = new ProgrammeSignal(sheet).read(0, (int) sheet.frames());
+        Programme programme = new Programme(sheet, new MemoryAudio("p", RATE, sound));
         double[][] out = PlayedMachine.sound(run, programme.audio());
         double seconds = (double) run.frames() / RATE;
         Location location =
                 new Location(
-                        TimeMap.straight(0, 1, 14),
+                        TimeMap.straight(0, 1, sheet.seconds(sheet.frames())),
                         seconds,
                         0,
                         0,
@@ -90,7 +101,9 @@ class NoiseMeasureTest {
     @ParameterizedTest
     @CsvSource({"-58, 0", "-50, 3", "-62, -3"})
     void levelsOfHissHoldTheirUncertainty(double levelDb, double tilt) {
-        Measured m = measured("'hiss':{'levelDb':" + levelDb + ",'tiltDbPerOctave':" + tilt + "}");
+        Measured m =
+                measured(
+                        SHORT, "'hiss':{'levelDb':" + levelDb + ",'tiltDbPerOctave':" + tilt + "}");
         assertHolds(m.truth().unweighted(), m.noise().unweighted(), 0.3);
         assertHolds(m.truth().aWeighted(), m.noise().aWeighted(), 0.15);
         assertArrayEquals(new double[] {22.4, 22_050}, m.noise().unweightedBandHz());
@@ -103,6 +116,7 @@ class NoiseMeasureTest {
     void humIsFoundOnTheMachine() {
         Measured m =
                 measured(
+                        SHORT,
                         "'hiss':{'levelDb':-58},'hum':{'mainsHz':60.02,'lines':["
                                 + "{'harmonic':1,'levelDb':-60},{'harmonic':3,'levelDb':-66}]}");
         assertHolds(60.02, m.noise().mainsFrequency(), 0.05);

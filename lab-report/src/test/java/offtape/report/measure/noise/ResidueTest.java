@@ -58,13 +58,27 @@ class ResidueTest {
 
     /** Lines of mains whose frequency drifts, as strong as they come. */
     private static DoubleUnaryOperator hum(double hz, double driftHzPerS, double db, int lines) {
+        double[] cos = new double[lines + 1];
+        double[] sin = new double[lines + 1];
+        for (int m = 1; m <= lines; m++) {
+            cos[m] = amplitude(db) * Math.cos(m * m) / m;
+            sin[m] = amplitude(db) * Math.sin(m * m) / m;
+        }
         return t -> {
             double phase = 2 * Math.PI * (hz * t + driftHzPerS * t * t / 2);
+            double stepRe = Math.cos(phase);
+            double stepIm = Math.sin(phase);
+            double re = 1;
+            double im = 0;
             double sum = 0;
             for (int m = 1; m <= lines; m++) {
-                sum += Math.sin(m * phase + m * m) / m;
+                double next = re * stepRe - im * stepIm;
+                im = re * stepIm + im * stepRe;
+                re = next;
+                // Re and im are those of the phase m times; m² is added to it.
+                sum += im * cos[m] + re * sin[m];
             }
-            return amplitude(db) * sum;
+            return sum;
         };
     }
 
