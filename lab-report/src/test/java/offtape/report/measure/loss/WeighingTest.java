@@ -146,6 +146,27 @@ class WeighingTest {
                 "χ² " + uneven.least());
     }
 
+    /**
+     * χ² of n points less n fitted values is n on average and scatters by √(2n): an unevenness is
+     * taken in from three of those on, 55 + 3 · 10.5 = 87 with six fitted values of 61 to 59 + 3 ·
+     * 10.9 = 92 with two, and so much of it that n is left. χ² goes with the square of what is
+     * over.
+     */
+    @Test
+    void chanceIsNoUnevenness() {
+        DoubleUnaryOperator wave = hz -> 1e-3 * Math.sin(9 * Math.log(hz));
+        double unit = weighed(hz -> SPACE.db(3, hz) + wave.applyAsDouble(hz)).least();
+        for (double wanted : new double[] {80, 98}) {
+            double times = Math.sqrt(wanted / unit);
+            Weighing found = weighed(hz -> SPACE.db(3, hz) + times * wave.applyAsDouble(hz));
+            assertEquals(wanted > 92, found.unexplainedDb() > 0, "χ² " + found.least());
+            // points less what was fitted: a whole number
+            double left = wanted > 92 ? Math.rint(found.least()) : wanted;
+            assertEquals(left, found.least(), 0.1);
+            assertTrue(wanted < 92 || left >= 61 - 6 && left <= 61 - 2, "χ² " + left);
+        }
+    }
+
     /** A family's sets are thinned as long as they come near the best that is known. */
     @Test
     void setsThatMissAreNotThinnedFurther() {
