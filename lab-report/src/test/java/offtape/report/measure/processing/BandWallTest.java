@@ -135,11 +135,12 @@ class BandWallTest {
         assertTrue(found(RATE, hz -> -190).isEmpty());
     }
 
-    /** Rounding of 24 bits lies below −160 dB: −152 dB of a step over half the rate of 46 dB. */
+    /** Below −160 dB is the file's own rounding; just above 7 kHz counts what is heard below. */
     @ParameterizedTest
     @CsvSource({"-159, true", "-161, false"})
     void roundingIsNoNoise(double levelDb, boolean told) {
         assertEquals(told, found(RATE, hz -> hz < 12_000 ? levelDb : -200).isPresent());
+        assertEquals(told, found(RATE, hz -> hz < 7200 ? levelDb : -200).isPresent());
     }
 
     /** Where the noise has ended gently before, what follows is the file's own rounding. */
@@ -152,15 +153,23 @@ class BandWallTest {
 
     /** Converters end at 0.45 of the rate: 14.4 kHz of 32 kHz, with the bands of the wall. */
     @ParameterizedTest
-    @CsvSource({"12000, true", "15000, true", "15200, false"})
-    void theEndOfTheRateIsNoWall(double atHz, boolean told) {
-        assertEquals(told, found(32_000, wall(atHz, 60)).isPresent());
+    @CsvSource({
+        "32000, 12000, true",
+        "32000, 15000, true",
+        "32000, 15200, false",
+        // four bands above the wall are enough, of 28 kHz those from 13.2 kHz on
+        "28000, 13200, true",
+        "28000, 13400, false",
+    })
+    void theEndOfTheRateIsNoWall(int rate, double atHz, boolean told) {
+        assertEquals(told, found(rate, wall(atHz, 60)).isPresent());
     }
 
     @Test
     void withoutHighsNothingIsTold() {
         assertTrue(BandWall.in(null, RATE).isEmpty());
         assertTrue(found(8000, wall(3000, 60)).isEmpty());
+        assertTrue(found(10_000, wall(3000, 60)).isEmpty());
         assertTrue(found(16_000, wall(7400, 60)).isEmpty());
     }
 }
