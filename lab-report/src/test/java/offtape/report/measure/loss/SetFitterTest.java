@@ -101,6 +101,21 @@ class SetFitterTest {
         assertArrayEquals(truth, fitter.fit(set, 0, there).get(0).theta(), 1e-9);
     }
 
+    /**
+     * Two causes of one curve share what there is in any way: each is known some 30 000 times worse
+     * than alone (with an addition of 1e-9 to each, 1/√(2 · 1e-9) = 22 361 times).
+     */
+    @Test
+    void causesOfOneCurveAreKnownTogetherOnly() {
+        LossCurve curve = wide(hz -> SPACE.db(2, hz));
+        double alone = fitter(curve, null).fit(set(SPACE), 0, null).get(0).covariance()[0][0];
+        SetFit twice = fitter(curve, null).fit(set(SPACE, SPACE), 0, null).get(0);
+        assertEquals(2, twice.theta()[0] + twice.theta()[1], 1e-3);
+        double times = Math.sqrt(twice.covariance()[0][0] / alone);
+        assertTrue(times > 10_000 && times < 50_000, times + " times");
+        assertEquals(-1, twice.covariance()[0][1] / twice.covariance()[0][0], 1e-6);
+    }
+
     /** A set with a shelf has its curve beside the others'. */
     @Test
     void aShelfIsPartOfTheCurve() {
