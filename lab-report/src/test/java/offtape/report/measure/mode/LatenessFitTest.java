@@ -109,6 +109,26 @@ class LatenessFitTest {
     }
 
     /**
+     * Four moments each at 0, 10 and 50 s, late by 0, 3 and 0 ms: about 20 s and 1 ms the slope is
+     * −30/1400 ms/s, the start 1 + 20 · 30/1400 ms. The parts are off by −20, 25 and −5 fourteenths
+     * of a millisecond; their shares of the start are 1/3 − 20·(t − 20)/1400, that is 26, 20 and −4
+     * parts of 42. The sum of squares of (−520, 500, 20)/588 is 1.506317 ms², so 10/3 · √(1.506317
+     * · 3/2) = 5.01051 ms.
+     */
+    @Test
+    void theStartHangsMostOnTheFirstParts() {
+        List<LateMoment> moments = new ArrayList<>();
+        for (LateMoment m : parts(4, 0, 3, 0)) {
+            double at = m.programmeSeconds() > 15 ? 50 : m.programmeSeconds();
+            moments.add(new LateMoment(m.part(), at, m.lateSeconds()));
+        }
+        LatenessFit fit = LatenessFit.of(moments).orElseThrow();
+        assertEquals(1e-3 + 20 * 30e-3 / 1400, fit.startSeconds(), 1e-12);
+        assertEquals(-30e3 / 1400, fit.slopePpm(), 1e-6);
+        assertEquals(5.01051e-3, fit.startUncertaintySeconds(), 1e-7);
+    }
+
+    /**
      * With a slope of 0 that is known, each share is 1/3: 6 ms² / 2 / 3 = 1 ms² of single moments,
      * and (1 + 4 + 1) / 9 · 3/2 = 1 ms² of parts; with four moments each, of parts alone.
      */

@@ -140,6 +140,13 @@ class MiddleShapeTest {
         assertEquals(told, told(course));
     }
 
+    /** What counts is the difference, whatever level the middle lies at against 1 kHz. */
+    @ParameterizedTest
+    @CsvSource({"-4, 2.1, true", "-4, 1.9, false", "4, -2.1, true", "4, -1.9, false", "9, 3, true"})
+    void aBellStandsOutOfItsOwnLevel(double levelDb, double db, boolean told) {
+        assertEquals(told, told(sum(hz -> levelDb, at(2000, db))));
+    }
+
     /** Contours of 1 mm reach to 190.5 Hz · 1.5 at 19.05 cm/s, so to 571.5 Hz at 38.1 cm/s. */
     @ParameterizedTest
     @CsvSource({
