@@ -73,23 +73,7 @@ class LatenessTest {
         double[][] sound = new ProgrammeSignal(sheet).read(0, (int) sheet.frames());
         double[] back = new double[11 * rate];
         System.arraycopy(sound[0], 0, back, late, sound[0].length);
-        Location place =
-                new Location(
-                        TimeMap.straight((double) late / rate, 1, 10),
-                        11,
-                        (double) late / rate,
-                        0.001,
-                        List.of(1),
-                        true,
-                        true,
-                        0,
-                        11,
-                        List.of());
-        ProgrammeReturn ret =
-                new ProgrammeReturn(
-                        new Programme(sheet, new MemoryAudio("p.wav", rate, sound)),
-                        new MemoryAudio("r.wav", rate, back),
-                        place);
+        ProgrammeReturn ret = returned(sheet, sound, back, late, true);
         LatenessFit fit = Lateness.of(ret).orElseThrow();
         assertEquals(0.077125, fit.startSeconds(), 2e-6);
         assertEquals(0, fit.slopePpm(), 0.5);
@@ -100,5 +84,32 @@ class LatenessTest {
                 fit.moments().stream()
                         .collect(Collectors.groupingBy(LateMoment::part, Collectors.counting()));
         assertTrue(counts.get("sweep") >= 2 && counts.get("speed") == 3, counts.toString());
+        List<LateMoment> unheard =
+                Lateness.of(returned(sheet, sound, back, late, false)).orElseThrow().moments();
+        assertEquals(
+                List.of("end", "sweep", "speed"),
+                unheard.stream().map(LateMoment::part).distinct().toList());
+    }
+
+    /** A return that is late by so many frames, with its first marker heard or not. */
+    private static ProgrammeReturn returned(
+            CueSheet sheet, double[][] sound, double[] back, int late, boolean first) {
+        int rate = sheet.sampleRateHz();
+        Location place =
+                new Location(
+                        TimeMap.straight((double) late / rate, 1, 10),
+                        11,
+                        (double) late / rate,
+                        0.001,
+                        List.of(1),
+                        first,
+                        true,
+                        0,
+                        11,
+                        List.of());
+        return new ProgrammeReturn(
+                new Programme(sheet, new MemoryAudio("p.wav", rate, sound)),
+                new MemoryAudio("r.wav", rate, back),
+                place);
     }
 }

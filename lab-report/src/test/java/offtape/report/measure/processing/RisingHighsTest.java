@@ -75,18 +75,18 @@ class RisingHighsTest {
         assertTrue(told(hz -> hz == 7000 ? 0 : more(4000, 16_000).applyAsDouble(hz)));
     }
 
-    /** The first stretch that is wide enough is told, with the most that it brings back. */
+    /** The first stretch that is wide enough is told, with the most that all of it brings back. */
     @Test
     void itIsSaidWhereAndByHowMuch() {
         DoubleUnaryOperator most =
-                hz -> hz == 2000 ? 9 : hz < 5000 || hz > 12_000 ? 0 : hz == 9000 ? 4.25 : 3;
+                hz -> hz == 2000 ? 9 : hz < 5000 || hz > 12_000 ? 0 : hz == 11_500 ? 4.25 : 3;
         HealthNote note = RisingHighs.in(loud(20_000, most, hz -> 0), List.of()).orElseThrow();
         assertEquals("warning noise-reduction", note.severity() + " " + note.code());
         assertTrue(
                 note.message()
                         .startsWith(
                                 "Quiet highs are held down on the right channel: the sweep at +0"
-                                        + " dB brings back 4.3 dB more of 9000 Hz than the one at"
+                                        + " dB brings back 4.3 dB more of 11500 Hz than the one at"
                                         + " -20 dB"),
                 note.message());
     }
@@ -109,6 +109,13 @@ class RisingHighsTest {
         // from 8500 Hz on 3 less 2 · 0.4 are less than 2.3, which leaves an octave at most
         Response loud = loud(20_000, more(4000, 9500), hz -> hz < 8500 ? 0 : doubtDb);
         assertEquals(told, RisingHighs.in(loud, List.of()).isPresent());
+    }
+
+    /** What was wide enough before doubt begins is told: 4 to 8.5 kHz. */
+    @Test
+    void whatIsClearBeforeDoubtBeginsIsTold() {
+        Response loud = loud(20_000, more(4000, 20_000), hz -> hz < 9000 ? 0 : 0.4);
+        assertTrue(RisingHighs.in(loud, List.of()).isPresent());
     }
 
     private static Distortion ladder(double hz, String channel, double quietDb, double loudDb) {
