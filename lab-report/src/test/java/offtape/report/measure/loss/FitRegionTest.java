@@ -105,6 +105,12 @@ class FitRegionTest {
         SetFit fit = fit(new double[] {5, 4}, c, SPACE, LAYER.beyondSpacing());
         assertArrayEquals(new double[] {3.6799, 4.3202}, range(fit, 0), 4e-3);
         assertArrayEquals(new double[] {Math.sqrt(2), Math.sqrt(6)}, range(fit, 1), 1e-9);
+        // four times the covariance and a quarter of the room are the same region
+        double[][] wide = {{0.16, 0.48}, {0.48, 4}};
+        SetFit near = fit(new double[] {5, 4}, wide, SPACE, LAYER.beyondSpacing());
+        FitRegion region = new FitRegion(near, 11);
+        assertArrayEquals(new double[] {3.6799, 4.3202}, region.figures(0), 4e-3);
+        assertArrayEquals(new double[] {Math.sqrt(2), Math.sqrt(6)}, region.figures(1), 1e-9);
     }
 
     /**
