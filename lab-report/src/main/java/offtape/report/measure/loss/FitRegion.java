@@ -45,9 +45,12 @@ final class FitRegion {
         for (int i = 0; i < theta.length; i++) {
             double along = c[i][term] / variance;
             double zero = theta[term] - theta[i] / along;
-            if (i != term && along > 0) {
+            if (i == term) {
+                continue;
+            }
+            if (along > 0) {
                 low = Math.max(low, zero);
-            } else if (i != term && along < 0) {
+            } else if (along < 0) {
                 high = Math.min(high, zero);
             } else if (theta[i] < 0) {
                 return null;

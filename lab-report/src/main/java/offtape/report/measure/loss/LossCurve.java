@@ -125,10 +125,6 @@ record LossCurve(double[] hz, double[] db, double[] noiseDb) {
         return hz.length;
     }
 
-    double fromHz() {
-        return hz[0];
-    }
-
     double toHz() {
         return hz[hz.length - 1];
     }

@@ -11,9 +11,6 @@ final class HeadFigures {
 
     private static final Sentences SAID = Sentences.near(HeadFigures.class);
 
-    /** An interface without a loopback may delay by so much (common practice, no source). */
-    private static final double UNKNOWN_INTERFACE_S = 0.03;
-
     /** What filters of a machine may delay, k = 2: an upper edge of 15 kHz takes 15 µs. */
     private static final double FILTERS_S = 2e-5;
 
@@ -37,6 +34,17 @@ final class HeadFigures {
     private static final double SHORTEST_S = 0.005;
     private static final double LONGEST_S = 1.5;
 
+    /** What a lag of which nothing is known may be. */
+    private static final double USUAL_S = 0.15;
+
+    /**
+     * The time from record to replay head: the lag between writing and reading.
+     *
+     * @param seconds mean over the programme
+     * @param uncertaintySeconds expanded, k = 2
+     */
+    private record Lag(double seconds, double uncertaintySeconds) {}
+
     private final ProgrammeReturn ret;
     private final Optional<LatenessFit> lateness;
     private final Capture capture;
@@ -49,23 +57,12 @@ final class HeadFigures {
         this.tapeSpeedMmPerS = tapeSpeedMmPerS;
     }
 
-    /** The lag, from the best that is known; empty if it is none that heads can have. */
-    Optional<HeadLag> delay() {
-        Optional<HeadLag> less = lessInterface().filter(HeadFigures::isOfHeads);
-        if (less.isPresent()) {
-            return less;
-        }
-        return capture.headSpacingMm() != null && tapeSpeedMmPerS != null
-                ? Optional.of(fromSpacing())
-                : whole().filter(HeadFigures::isOfHeads);
-    }
-
     /** The lag as a figure, known with a loopback only. */
     Quantity headDelay() {
         if (capture.loopback() == null) {
             return Quantity.unknown(SAID.say("delay-holds-interface"));
         }
-        Optional<HeadLag> less = lessInterface();
+        Optional<Lag> less = lessInterface();
         if (less.isEmpty()) {
             return Quantity.unknown(SAID.say("no-mean-delay"));
         }
@@ -96,7 +93,7 @@ final class HeadFigures {
         double length = ret.sheet().seconds(ret.sheet().frames());
         return lateness.map(
                 fit -> {
-                    double lag = tape ? delay().map(HeadLag::seconds).orElse(LONGEST_S / 10) : 0;
+                    double lag = tape ? lagSeconds(fit) : 0;
                     double drift = 1e6 * DRIFT_SHARE * lag / length;
                     return Quantity.known(
                             fit.slopePpm(), "ppm", Math.hypot(fit.slopeUncertaintyPpm(), drift));
@@ -115,11 +112,25 @@ final class HeadFigures {
                                 1000 * fit.startUncertaintySeconds()));
     }
 
-    private static boolean isOfHeads(HeadLag delay) {
-        return delay.seconds() > SHORTEST_S && delay.seconds() < LONGEST_S;
+    /** The lag from the best that is known of it. */
+    private double lagSeconds(LatenessFit fit) {
+        Optional<Double> less = lessInterface().filter(HeadFigures::isOfHeads).map(Lag::seconds);
+        if (less.isPresent()) {
+            return less.get();
+        }
+        if (capture.headSpacingMm() != null && tapeSpeedMmPerS != null) {
+            return capture.headSpacingMm() / tapeSpeedMmPerS;
+        }
+        Lag whole = new Lag(fit.startSeconds(), fit.startUncertaintySeconds());
+        return isOfHeads(whole) ? whole.seconds() : USUAL_S;
     }
 
-    private Optional<HeadLag> lessInterface() {
+    private static boolean isOfHeads(Lag lag) {
+        return lag.seconds() > SHORTEST_S && lag.seconds() < LONGEST_S;
+    }
+
+    /** The delay without the interface's; empty without a loopback that tells its own. */
+    private Optional<Lag> lessInterface() {
         InterfaceFigures own = capture.loopback() == null ? null : capture.loopback().figures();
         if (own == null || lateness.isEmpty() || !own.delay().isKnown()) {
             return Optional.empty();
@@ -136,27 +147,6 @@ final class HeadFigures {
         double seconds = used.startSeconds() - loop;
         // a slope that is not the clocks' own may be drift, which the start then lacks half of
         double drift = same ? 0 : DRIFT_SHARE / 2 * seconds;
-        return Optional.of(
-                new HeadLag(
-                        seconds,
-                        Math.hypot(Math.hypot(fitted, FILTERS_S), drift),
-                        SAID.say("lag-less-loopback")));
-    }
-
-    private HeadLag fromSpacing() {
-        double seconds = capture.headSpacingMm() / tapeSpeedMmPerS;
-        double share = Math.hypot(SPEED_SHARE, SPACING_MM / capture.headSpacingMm());
-        return new HeadLag(seconds, share * seconds, SAID.say("lag-from-spacing"));
-    }
-
-    private Optional<HeadLag> whole() {
-        double seconds =
-                lateness.map(LatenessFit::startSeconds).orElse(ret.location().delaySeconds());
-        double fitted =
-                lateness.map(LatenessFit::startUncertaintySeconds)
-                        .orElse(ret.location().delayUncertaintySeconds());
-        return Optional.of(
-                new HeadLag(
-                        seconds, Math.hypot(fitted, UNKNOWN_INTERFACE_S), SAID.say("lag-whole")));
+        return Optional.of(new Lag(seconds, Math.hypot(Math.hypot(fitted, FILTERS_S), drift)));
     }
 }

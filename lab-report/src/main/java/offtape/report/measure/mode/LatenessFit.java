@@ -122,7 +122,7 @@ record LatenessFit(
             squares += rests.get(i) * rests.get(i);
             weights += share * share;
         }
-        int freedom = Math.max(1, moments.size() - fitted);
+        int freedom = moments.size() - fitted;
         double alone = (squares / freedom + OWN_SECONDS * OWN_SECONDS) * weights;
         double clusters = parts.size();
         double together =

@@ -60,7 +60,7 @@ final class BandWall {
         double[] walls =
                 Arrays.stream(noise.densities())
                         .map(d -> new BandWall(d, sampleRateHz / 2.0))
-                        .filter(w -> w.bandDb.length > 0 && w.isHeard())
+                        .filter(BandWall::isHeard)
                         .mapToDouble(w -> w.hz(OF_RATE * sampleRateHz))
                         .toArray();
         boolean all = walls.length > 0 && Arrays.stream(walls).allMatch(Double::isFinite);
@@ -69,9 +69,7 @@ final class BandWall {
 
     private boolean isHeard() {
         int from = (int) (LOWEST_HZ / BAND_HZ) - BELOW;
-        return from >= 0
-                && from + BELOW <= bandDb.length
-                && median(from, from + BELOW) > FAINTEST_DB;
+        return from + BELOW <= bandDb.length && median(from, from + BELOW) > FAINTEST_DB;
     }
 
     /** Where the wall is; NaN if there is none. */
@@ -90,13 +88,16 @@ final class BandWall {
             double fall = below - median(above, bandDb.length);
             if (fall > FALL_DB && below - loudest > FALL_DB / 2 && fall > most) {
                 most = fall;
-                at = edge(b, below - fall / 2);
+                at = edge(b - BELOW, below - fall / 2);
             }
         }
         return at;
     }
 
-    /** Where the noise, from a band below the wall on, has lost half of the decibels it loses. */
+    /**
+     * Where the noise has lost half of the decibels it loses, from a band on that lies below the
+     * wall: the upper half of the bands held against those above may lie behind it.
+     */
     private double edge(int from, double halfDb) {
         int band = from;
         while (bandDb[band] > halfDb) {

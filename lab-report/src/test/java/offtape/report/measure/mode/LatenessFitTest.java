@@ -69,4 +69,99 @@ class LatenessFitTest {
         assertTrue(LatenessFit.of(List.of(one, one, one)).isEmpty());
         assertTrue(LatenessFit.of(List.of()).isEmpty());
     }
+
+    private static List<LateMoment> parts(int each, double... lateMs) {
+        List<LateMoment> moments = new ArrayList<>();
+        for (int p = 0; p < lateMs.length; p++) {
+            for (int k = 0; k < each; k++) {
+                moments.add(new LateMoment("part " + p, 10 * p, lateMs[p] / 1000));
+            }
+        }
+        return moments;
+    }
+
+    /**
+     * Late by 0, 3 and 0 ms at 0, 10 and 20 s: a level line at 1 ms, off by 1, 2 and 1 ms, the sum
+     * of squares 6 ms² of one degree of freedom (2 µs more are nothing). Shares of the slope are
+     * ∓1/20, of the start 5/6, 1/3 and −1/6, the sum of their squares 5/6. Three parts make a
+     * factor of 2 · (1 + 2/3): 10/3 · √(6 / 200) = 0.57735 ms/s and 10/3 · √(6 · 5/6) = 7.4536 ms.
+     */
+    @Test
+    void scatterAboutTheLineIsItsUncertainty() {
+        LatenessFit fit = LatenessFit.of(parts(1, 0, 3, 0)).orElseThrow();
+        assertEquals(1e-3, fit.startSeconds(), 1e-12);
+        assertEquals(0, fit.slopePpm(), 1e-9);
+        assertEquals(577.350, fit.slopeUncertaintyPpm(), 1e-3);
+        assertEquals(7.45356e-3, fit.startUncertaintySeconds(), 1e-7);
+    }
+
+    /**
+     * Four moments alike in each part: the parts' own sums, 5/6 · 1, 1/3 · 2 and 1/6 · 1 ms, whose
+     * squares are 7/6 ms², times 3/2 for three parts, are more than 24 ms² / 10 · 5/24 = 0.5 ms² of
+     * single moments: 10/3 · √(7/4) = 4.4096 ms. Of the slope both outer parts pull alike and
+     * against each other: 2 · (1/20)² · 3/2 ms², 10/3 · √0.0075 = 0.28868 ms/s.
+     */
+    @Test
+    void momentsOfOnePartScatterTogether() {
+        LatenessFit fit = LatenessFit.of(parts(4, 0, 3, 0)).orElseThrow();
+        assertEquals(4.40959e-3, fit.startUncertaintySeconds(), 1e-8);
+        assertEquals(288.675, fit.slopeUncertaintyPpm(), 1e-3);
+    }
+
+    /**
+     * Four moments each at 0, 10 and 50 s, late by 0, 3 and 0 ms: about 20 s and 1 ms the slope is
+     * −30/1400 ms/s, the start 1 + 20 · 30/1400 ms. The parts are off by −20, 25 and −5 fourteenths
+     * of a millisecond; their shares of the start are 1/3 − 20·(t − 20)/1400, that is 26, 20 and −4
+     * parts of 42. The sum of squares of (−520, 500, 20)/588 is 1.506317 ms², so 10/3 · √(1.506317
+     * · 3/2) = 5.01051 ms.
+     */
+    @Test
+    void theStartHangsMostOnTheFirstParts() {
+        List<LateMoment> moments = new ArrayList<>();
+        for (LateMoment m : parts(4, 0, 3, 0)) {
+            double at = m.programmeSeconds() > 15 ? 50 : m.programmeSeconds();
+            moments.add(new LateMoment(m.part(), at, m.lateSeconds()));
+        }
+        LatenessFit fit = LatenessFit.of(moments).orElseThrow();
+        assertEquals(1e-3 + 20 * 30e-3 / 1400, fit.startSeconds(), 1e-12);
+        assertEquals(-30e3 / 1400, fit.slopePpm(), 1e-6);
+        assertEquals(5.01051e-3, fit.startUncertaintySeconds(), 1e-7);
+    }
+
+    /**
+     * With a slope of 0 that is known, each share is 1/3: 6 ms² / 2 / 3 = 1 ms² of single moments,
+     * and (1 + 4 + 1) / 9 · 3/2 = 1 ms² of parts; with four moments each, of parts alone.
+     */
+    @Test
+    void aKnownSlopeLeavesTheMean() {
+        for (int each : new int[] {1, 4}) {
+            LatenessFit fit = LatenessFit.of(parts(each, 0, 3, 0)).orElseThrow().withSlope(0);
+            assertEquals(1e-3, fit.startSeconds(), 1e-12);
+            assertEquals(0, fit.slopePpm());
+            assertEquals(0, fit.slopeUncertaintyPpm());
+            assertEquals(10e-3 / 3, fit.startUncertaintySeconds(), 1e-8);
+        }
+    }
+
+    /** Without any scatter each moment is known within 2 µs: 10/3 · 2 µs · √(5/6) = 6.0858 µs. */
+    @Test
+    void aMomentIsNeverExact() {
+        LatenessFit fit = LatenessFit.of(parts(1, 1, 2, 3)).orElseThrow();
+        assertEquals(100, fit.slopePpm(), 1e-9);
+        assertEquals(6.0858e-6, fit.startUncertaintySeconds(), 1e-10);
+        assertEquals(10.0 / 3 * 2 / Math.sqrt(200), fit.slopeUncertaintyPpm(), 1e-9);
+    }
+
+    /** Three moments of two parts, five seconds apart. */
+    @Test
+    void aLineTakesThreeMomentsOfTwoPartsApart() {
+        LateMoment first = new LateMoment("a", 1, 0.1);
+        LateMoment far = new LateMoment("b", 6, 0.1);
+        LateMoment near = new LateMoment("b", 5.99, 0.1);
+        assertTrue(LatenessFit.of(List.of(first, first, far)).isPresent());
+        assertTrue(LatenessFit.of(List.of(first, first, near)).isEmpty());
+        assertTrue(LatenessFit.of(List.of(first, far)).isEmpty());
+        LateMoment same = new LateMoment("a", 6, 0.1);
+        assertTrue(LatenessFit.of(List.of(first, first, same)).isEmpty());
+    }
 }

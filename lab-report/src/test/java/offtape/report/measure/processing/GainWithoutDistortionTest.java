@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Ladders through characteristics that are formulas, their harmonics by Fourier's integral. */
 class GainWithoutDistortionTest {
 
-    private static final int POINTS = 4000;
+    private static final int POINTS = 500;
 
     static Stream<Arguments> characteristics() {
         DoubleUnaryOperator tape = x -> Math.tanh(0.5 * x);
