@@ -14,7 +14,6 @@ import offtape.reference.ReferenceTable;
 import offtape.reference.Source;
 import offtape.report.result.Response;
 import offtape.report.result.ResponseBand;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -24,11 +23,10 @@ class BandMeasureTest {
     private static final double LOWER_HZ = 40;
     private static final double UPPER_HZ = 12_000;
 
-    private static Response response;
+    /** A machine with edges; made when it is first asked for. */
+    private static final class Even {
 
-    @BeforeAll
-    static void measure() {
-        response =
+        static final Response RESPONSE =
                 SweepBench.of(
                                 "\"electronics\": {\"lowerEdgeHz\": 40, \"lowerOrder\": 2,"
                                         + " \"upperEdgeHz\": 12000, \"upperOrder\": 2},"
@@ -47,7 +45,7 @@ class BandMeasureTest {
     @ValueSource(ints = {1, 2, 3})
     void lowerEndsAreThoseOfTheHighPass(int toleranceDb) {
         double expected = LOWER_HZ / Math.pow(Math.pow(10, toleranceDb / 10.0) - 1, 0.25);
-        ResponseBand band = response.bands().get(toleranceDb - 1);
+        ResponseBand band = Even.RESPONSE.bands().get(toleranceDb - 1);
         assertEquals(toleranceDb, band.toleranceDb());
         assertEquals(expected, band.lowerEnd().value(), 0.005 * expected);
         assertEquals(expected, band.lowerEnd().value(), band.lowerEnd().uncertainty());
@@ -61,7 +59,7 @@ class BandMeasureTest {
         double edge = Math.tan(Math.PI * UPPER_HZ / SweepBench.RATE);
         double place = edge * Math.pow(Math.pow(10, toleranceDb / 10.0) - 1, 0.25);
         double expected = Math.atan(place) * SweepBench.RATE / Math.PI;
-        ResponseBand band = response.bands().get(toleranceDb - 1);
+        ResponseBand band = Even.RESPONSE.bands().get(toleranceDb - 1);
         assertEquals(expected, band.upperEnd().value(), 0.005 * expected);
         assertEquals(expected, band.upperEnd().value(), band.upperEnd().uncertainty());
         assertEquals(band.upperEnd().value(), band.toHz());
@@ -69,9 +67,9 @@ class BandMeasureTest {
 
     @Test
     void theBandOfThreeDecibelsEndsAtTheEdgesOfAnEvenMachine() {
-        ResponseBand band = response.bands().get(2);
-        assertEquals(response.lowerEdge().value(), band.lowerEnd().value(), 1e-9);
-        assertEquals(response.upperEdge().value(), band.upperEnd().value(), 1e-9);
+        ResponseBand band = Even.RESPONSE.bands().get(2);
+        assertEquals(Even.RESPONSE.lowerEdge().value(), band.lowerEnd().value(), 1e-9);
+        assertEquals(Even.RESPONSE.upperEdge().value(), band.upperEnd().value(), 1e-9);
     }
 
     /**

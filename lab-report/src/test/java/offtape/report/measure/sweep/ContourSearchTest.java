@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ContourSearchTest {
 
     private static List<ContourPoint> measured(String members) {
-        return SweepBench.of(members, 8, -20).response(0, 0).contour();
+        return SweepBench.of(members, 4, -20).response(0, 0).contour();
     }
 
     /**

@@ -8,18 +8,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import offtape.report.result.LevelDependence;
 import offtape.report.result.Response;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 class LevelDependenceMeasureTest {
 
     private static final double TAU_S = 50e-6;
 
-    private static List<Response> responses;
+    /** A tape that saturates, swept at three levels; made when it is first asked for. */
+    private static final class Saturating {
 
-    @BeforeAll
-    static void measure() {
-        responses =
+        static final List<Response> RESPONSES =
                 SweepBench.of(
                                 "\"saturation\": {\"kind\": \"cubic\","
                                         + " \"levelAtK3ThreePercentDb\": 10,"
@@ -54,7 +52,7 @@ class LevelDependenceMeasureTest {
 
     private static LevelDependence dependence(int channel, double levelDb) {
         String name = channel == 0 ? "left" : "right";
-        return responses.stream()
+        return Saturating.RESPONSES.stream()
                 .filter(r -> r.channel().equals(name) && r.levelDb() == levelDb)
                 .findFirst()
                 .orElseThrow()
@@ -107,13 +105,13 @@ class LevelDependenceMeasureTest {
     void theQuietestIsNotComparedWithItself() {
         assertNull(dependence(0, -20));
         assertNull(dependence(1, -20));
-        assertEquals(6, responses.size());
+        assertEquals(6, Saturating.RESPONSES.size());
     }
 
     /** Curves that end at 8 kHz say nothing of 10 kHz; those that share nothing, nothing. */
     @Test
     void curvesThatEndEarlyAreUnknownThere() {
-        Response whole = responses.get(0);
+        Response whole = Saturating.RESPONSES.get(0);
         Response low = cut(whole, 8000);
         assertFalse(LevelDependenceMeasure.between(low, whole).lossAt10kHz().isKnown());
         LevelDependence nothing = LevelDependenceMeasure.between(cut(whole, 0), whole);
