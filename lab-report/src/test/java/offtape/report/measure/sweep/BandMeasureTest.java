@@ -100,6 +100,33 @@ class BandMeasureTest {
         assertTrue(wide.lowerEnd().reason().contains("as far as the sweep reaches"));
     }
 
+    /** A fall of 1 dB an octave either way: −3 dB at 125 Hz and 8 kHz, which ends the band too. */
+    @Test
+    void edgesLieThreeDecibelsDown() {
+        ResponseCurve curve = curve(o -> -Math.abs(o), 0.1);
+        assertEquals(125, BandMeasure.edge(curve, -1).value(), 1e-6);
+        assertEquals(8000, BandMeasure.edge(curve, 1).value(), 1e-6);
+        assertEquals(8000, BandMeasure.bands(curve).get(2).toHz(), 1e-6);
+    }
+
+    /** A rise is no edge; how far the sweep reached is said, each way. */
+    @Test
+    void whatIsNotReachedIsSaid() {
+        ResponseCurve curve = curve(o -> Math.abs(o), 0.1);
+        assertEquals(
+                "The response does not fall by 3 dB as far as the sweep reaches (16 Hz).",
+                BandMeasure.edge(curve, -1).reason());
+        assertEquals(
+                "The response does not fall by 3 dB as far as the sweep reaches (16000 Hz).",
+                BandMeasure.edge(curve, 1).reason());
+        ResponseBand level = BandMeasure.bands(curve(o -> 0, 0.1)).get(1);
+        assertEquals(
+                "The response stays within ±2 dB as far as the sweep reaches (16 Hz).",
+                level.lowerEnd().reason());
+        assertEquals(16_000, level.toHz(), 1e-6);
+        assertEquals(15.625, level.fromHz(), 1e-6);
+    }
+
     /** Nearly level at the limit: the end may lie anywhere up to the end of the sweep. */
     @Test
     void aShallowCrossingIsVeryUncertain() {
