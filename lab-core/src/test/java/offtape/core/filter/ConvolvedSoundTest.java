@@ -50,6 +50,19 @@ class ConvolvedSoundTest {
                 1e-10);
     }
 
+    /** A response that is longer than a stretch of sound is taken whole: h₀, h₁ − 2·h₀, … */
+    @Test
+    void aResponseMayBeLongerThanAStretch() {
+        double[] h = noise(3, 20_000);
+        ConvolvedSound sound =
+                new ConvolvedSound(
+                        new MemoryAudio("x", 48_000, new double[] {1, -2}), new double[][] {h});
+        double[] y = sound.read(0, 20_001)[0];
+        assertEquals(h[0], y[0], 1e-10);
+        assertEquals(h[10_000] - 2 * h[9999], y[10_000], 1e-10);
+        assertEquals(-2 * h[19_999], y[20_000], 1e-10);
+    }
+
     @Test
     void oneChannelStandsForBoth() {
         double[][] h = {{1}, {0, 2}};
