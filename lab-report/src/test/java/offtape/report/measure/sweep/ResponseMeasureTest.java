@@ -1,5 +1,6 @@
 package offtape.report.measure.sweep;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
@@ -34,7 +35,16 @@ class ResponseMeasureTest {
     /** What one channel returns of a sweep of amplitude 1, four octaves down to two up. */
     private static FollowedSweep sweep(
             double bandSeconds, double widthHz, DoubleUnaryOperator db, DoubleUnaryOperator phase) {
-        FollowedSweep sweep = empty(1, bandSeconds);
+        return sweep(START_HZ, bandSeconds, widthHz, db, phase);
+    }
+
+    private static FollowedSweep sweep(
+            double startHz,
+            double bandSeconds,
+            double widthHz,
+            DoubleUnaryOperator db,
+            DoubleUnaryOperator phase) {
+        FollowedSweep sweep = empty(startHz, 1, bandSeconds);
         for (int band = LOWEST; band <= HIGHEST; band++) {
             double hz = SweepFollower.bandHz(band);
             double size = Math.pow(10, db.applyAsDouble(hz) / 20);
@@ -46,7 +56,11 @@ class ResponseMeasureTest {
     }
 
     private static FollowedSweep empty(int channels, double bandSeconds) {
-        Cue.Sweep cue = new Cue.Sweep("s", ChannelSet.BOTH, 0, 24_000, START_HZ, 4200, -14);
+        return empty(START_HZ, channels, bandSeconds);
+    }
+
+    private static FollowedSweep empty(double startHz, int channels, double bandSeconds) {
+        Cue.Sweep cue = new Cue.Sweep("s", ChannelSet.BOTH, 0, 24_000, startHz, 4200, -14);
         return new FollowedSweep(cue, LOWEST, HIGHEST - LOWEST + 1, channels, bandSeconds);
     }
 
@@ -108,13 +122,7 @@ class ResponseMeasureTest {
     @Test
     void nearItsStartTheLagIsLessSure() {
         double bandSeconds = 2 * Math.log(2) / 48;
-        Cue.Sweep cue = new Cue.Sweep("s", ChannelSet.BOTH, 0, 24_000, 50, 4200, -14);
-        FollowedSweep sweep = new FollowedSweep(cue, LOWEST, 289, 1, bandSeconds);
-        for (int band = LOWEST; band <= HIGHEST; band++) {
-            double size = Math.pow(10, 3.0 / 20 * band / 48);
-            sweep.addReturn(band, List.of(one(new Complex(size, 0))), 0, 1);
-            sweep.addProgramme(band, one(new Complex(1, 0)), 0);
-        }
+        FollowedSweep sweep = sweep(50, bandSeconds, 1, hz -> 3 * octaves(hz), hz -> 0);
         Response r = response(sweep, null, 0);
         double near = 74.3254;
         assertEquals(
@@ -268,6 +276,26 @@ class ResponseMeasureTest {
                 0.02037,
                 at(hz, turning.magnitudeDb(), edge) - at(hz, still.magnitudeDb(), edge),
                 0.002);
+    }
+
+    /** Below 1.5 times the start, here of 60 Hz, the phase still rings and is not asked. */
+    @Test
+    void thePhaseOfTheStartIsNotAsked() {
+        double edge = 160;
+        double bandSeconds = 0.3 * Math.log(2) / 48;
+        DoubleUnaryOperator db = hz -> -10 * Math.log10(1 + Math.pow(edge / hz, 4));
+        double[][] found = new double[2][];
+        for (int ringing = 0; ringing < 2; ringing++) {
+            double swing = 2 * ringing;
+            DoubleUnaryOperator phase =
+                    hz ->
+                            Math.PI
+                                    - Math.atan2(
+                                            Math.sqrt(2) * hz / edge, 1 - hz * hz / (edge * edge))
+                                    + (hz < 88 ? swing * Math.sin(hz) : 0);
+            found[ringing] = response(sweep(60, bandSeconds, 1, db, phase), null, 0).magnitudeDb();
+        }
+        assertArrayEquals(found[0], found[1], 1e-9);
     }
 
     /** Right sounds upright below 1 kHz and inverted above; a tenth of it leaks into left. */
