@@ -166,6 +166,11 @@ class FollowedHarmonicsTest {
         assertEquals(4, followed.power(0, 2, i), 1e-12);
         assertEquals(expected, followed.noise(0, 2, i, null, 1), 1e-4 * expected);
         assertEquals(0, followed.noise(0, 3, i, null, 1), 1e-12);
+        // 2 + j and 2 − j scatter as much
+        FollowedHarmonics across = empty(1);
+        hear(across, 1000, widthHz, polar(1, 0), new Complex(2, 1), polar(1, 0));
+        hear(across, 1000, widthHz, polar(1, 0), new Complex(2, -1), polar(1, 0));
+        assertEquals(expected, across.noise(0, 2, i, null, 1), 1e-4 * expected);
     }
 
     /**
@@ -240,14 +245,14 @@ class FollowedHarmonicsTest {
     }
 
     /**
-     * Noise of power N = 1e-4 beside a fundamental of 1 reads √N = 1 %. A harmonic of 5 % is heard
-     * as √(25 − 1) %; its amplitude moves by √(N/2), twice that being √2 · 1 %, and its phase by as
-     * much over the reading: 1.41421/4.89898 rad.
+     * Noise of power N = 4e-4 beside a fundamental of 2 reads √N/2 = 1 %. A harmonic of 5 % is
+     * heard as √(25 − 1) %; its amplitude moves by √(N/2), twice that being √2 · 1 %, and its phase
+     * by as much over the reading: 1.41421/4.89898 rad.
      */
     @Test
     void noiseIsTakenOutAndMakesTheReadingUncertain() {
-        PowerDensity white = Densities.white(2e-4 * BAND_S, 16_000);
-        HarmonicCurve.Point p = third(1, 0.05, 90, white);
+        PowerDensity white = Densities.white(8e-4 * BAND_S, 16_000);
+        HarmonicCurve.Point p = third(2, 0.1, 90, white);
         double read = Math.sqrt(24);
         assertEquals(1, p.floorPercent(), 1e-4);
         assertEquals(read, p.percent(), 1e-4);

@@ -49,7 +49,7 @@ class PassageTest {
 
     /** From 150 Hz or the start to half of the end: an octave at least, or nothing is set right. */
     @ParameterizedTest
-    @CsvSource({"740, 0.002", "760, 0"})
+    @CsvSource({"740, 0.002", "750, 0.002", "760, 0"})
     void lessThanAnOctaveTellsNoPlace(double startHz, double expected) {
         WrittenSweep written = WrittenSweep.of(startHz, 3000, 2, WrittenSweep.gain(1)).later(0.002);
         Passage back = Passage.back(written.ret(), written.cue());

@@ -87,6 +87,7 @@ class PhaseShareTest {
         assertEquals(359.19, HZ[100], 0.005);
         assertTrue(HZ[111] < 500 && HZ[112] > 500);
         assertEquals(told, PhaseShare.of(fromHz, HZ, new double[HZ.length], falling(0.05)));
+        assertEquals(0, PhaseShare.of(HZ[100], HZ, new double[HZ.length], falling(0.05)));
     }
 
     /** Over 0.15 rad of difference or nothing is told: here over 107 steps from 22.4 Hz on. */

@@ -106,7 +106,7 @@ class SweepLatenessTest {
     /** It must be followed from 250 Hz, and over an octave from 1 kHz: 0.7 · 2858 Hz = 2001 Hz. */
     @ParameterizedTest
     @CsvSource({
-        "249, 3000, 8000, true",
+        "250, 3000, 8000, true",
         "251, 3000, 8000, false",
         "100, 2858, 8000, true",
         "100, 2856, 8000, false",

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import java.util.List;
 import java.util.OptionalDouble;
 import offtape.core.dsp.PowerDensity;
+import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.measure.loopback.KnownInterface;
 import offtape.report.result.HarmonicCurve;
@@ -183,9 +184,32 @@ class SweepResponsesTest {
                                         new double[] {0, 0},
                                         new double[] {0, 0})));
         Response whole = heard("left", -20, 0, 0, 0, -2, -4);
+        Response empty = emptied(whole);
         List<Response> found =
-                SweepResponses.without(known, WrittenSweep.plain().ret(), List.of(whole));
+                SweepResponses.without(known, WrittenSweep.plain().ret(), List.of(whole, empty));
         assertSame(whole, found.get(0));
+        assertSame(empty, found.get(1));
+    }
+
+    /** As of a dead channel: no points, and why. */
+    private static Response emptied(Response r) {
+        double[] none = {};
+        Quantity unknown = Quantity.unknown("The channel is dead.");
+        return new Response(
+                r.channel(),
+                r.levelDb(),
+                none,
+                none,
+                none,
+                unknown,
+                unknown,
+                unknown,
+                0,
+                0,
+                List.of(),
+                List.of(),
+                null,
+                List.of());
     }
 
     /** The louder one is held against the quieter one once the interface is out of both. */
