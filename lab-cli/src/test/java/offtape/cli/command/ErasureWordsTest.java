@@ -19,11 +19,15 @@ class ErasureWordsTest {
                 .lines(
                         List.of(
                                 new Erasure(
-                                        "left", 1003.4, -12, Quantity.known(left, "dB", 0.4), null),
+                                        "left",
+                                        1003.4,
+                                        -12.0,
+                                        Quantity.known(left, "dB", 0.4),
+                                        null),
                                 new Erasure(
                                         "right",
                                         1003.4,
-                                        -12,
+                                        -12.0,
                                         Quantity.known(right, "dB", 0.4),
                                         null)));
     }
@@ -51,8 +55,8 @@ class ErasureWordsTest {
                 new ErasureWords(Terminal.of(System.out, System.err, false))
                         .lines(
                                 List.of(
-                                        new Erasure("left", 1000, -12, unknown, 71.23),
-                                        new Erasure("right", 1000, -12, unknown, null)));
+                                        new Erasure("left", 1000, -12.0, unknown, 71.23),
+                                        new Erasure("right", 1000, -12.0, unknown, null)));
         assertEquals(2, lines.size());
         assertTrue(lines.get(0).contains("at least 71.2 dB"), lines.get(0));
         assertEquals("right  unknown: It was not replayed.", lines.get(1));

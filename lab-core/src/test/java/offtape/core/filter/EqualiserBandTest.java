@@ -56,4 +56,38 @@ class EqualiserBandTest {
             assertTrue(low.gainDb(hz * 1.05) <= low.gainDb(hz) + 1e-3);
         }
     }
+
+    /**
+     * A gain of 40·lg 4 = 24.08 dB is A = 4. Low shelf, Q = 1, an octave down, s = j/2: |4·(3.75 +
+     * j)|² / |0 + j|² = 241; an octave up |4·4j|² / |−15 + 4j|² = 256/241. With Q = 2 an octave
+     * down 16·(3.75² + 0.5²) / 0.5² = 916. A high shelf is the same the other way round. Peak, A =
+     * 2, Q = 2, an octave off: (3² + 2²) / (3² + 0.5²) = 13/9.25.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "LOW_SHELF, 4, 1, 500, 241",
+        "LOW_SHELF, 4, 1, 2000, 1.0622407",
+        "LOW_SHELF, 4, 2, 500, 916",
+        "HIGH_SHELF, 4, 1, 2000, 241",
+        "HIGH_SHELF, 4, 1, 500, 1.0622407",
+        "HIGH_SHELF, 4, 2, 2000, 916",
+        "PEAK, 2, 2, 2000, 1.4054054",
+        "PEAK, 2, 2, 500, 1.4054054"
+    })
+    void theGainBesideItsFrequencyIsThatOfTheCircuit(
+            Kind kind, double a, double q, double hz, double power) {
+        EqualiserBand band = new EqualiserBand(kind, 1000, 40 * Math.log10(a), q);
+        assertEquals(10 * Math.log10(power), band.gainDb(hz), 1e-6);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "LOW_SHELF, low-shelf, low shelf",
+        "PEAK, peak, peak",
+        "HIGH_SHELF, high-shelf, high shelf"
+    })
+    void kindsHaveTheirNames(Kind kind, String key, String words) {
+        assertEquals(key, kind.key());
+        assertEquals(words, kind.words());
+    }
 }

@@ -5,9 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
 import offtape.core.filter.EqualiserBand.Kind;
+import offtape.core.standard.MinimumPhase;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class FirDesignTest {
@@ -51,13 +54,66 @@ class FirDesignTest {
         assertEquals(0, Arrays.stream(taps).skip(1).map(Math::abs).sum(), 1e-7);
     }
 
-    /** 0.5 and 0.5 one apart: gain 1 at 0 Hz, 1/√2 at a quarter of the rate; bound 1. */
+    @ParameterizedTest
+    @CsvSource({"8000, 3600", "44100, 19845", "48000, 20000", "96000, 20000"})
+    void itIsCheckedUpToTwentyKilohertzOrTheConvertersEdge(int rate, double hz) {
+        assertEquals(hz, FirDesign.highestHz(rate), 1e-9);
+    }
+
+    /**
+     * What needs nothing takes no more than the fewest taps; a narrow band of the bass takes more.
+     */
     @Test
-    void gainAndBoundOfAMeanOfTwo() {
-        FirFilter mean = new FirFilter(8000, new double[] {0.5, 0.5});
-        assertEquals(0, mean.peakGainDb(), 1e-9);
-        assertEquals(0, mean.boundDb(), 1e-9);
-        assertEquals(20 * Math.log10(Math.sqrt(0.5)), mean.gainDb(2000), 1e-9);
+    void itIsAsShortAsItMayBe() {
+        assertEquals(256, FirDesign.minimumPhase(hz -> 0, 48_000).taps().length);
+        EqualiserBand narrow = new EqualiserBand(Kind.PEAK, 40, 6, 4);
+        DoubleUnaryOperator wanted = hz -> narrow.gainDb(hz) - narrow.gainDb(1000);
+        FirFilter filter = FirDesign.minimumPhase(wanted, 8000);
+        int taps = filter.taps().length;
+        assertEquals(taps, Integer.highestOneBit(taps));
+        assertTrue(filter.errorFrom(wanted, 30, 3600).worstDb() <= FirDesign.ERROR_DB);
+        // half of it, faded in the same way, would not do
+        FirFilter half = new FirFilter(8000, faded(wanted, 8000, taps / 2));
+        assertTrue(half.errorFrom(wanted, 30, 3600).worstDb() > FirDesign.ERROR_DB);
+    }
+
+    private static double[] faded(DoubleUnaryOperator wanted, int rate, int taps) {
+        double[] whole = MinimumPhase.impulseResponse(wanted, rate, 1 << 15, 1 << 15);
+        double[] h = Arrays.copyOf(whole, taps);
+        for (int j = 0; j < taps / 4; j++) {
+            h[taps - 1 - j] *= Math.pow(Math.sin(Math.PI / 2 * (j + 0.5) / (taps / 4)), 2);
+        }
+        return h;
+    }
+
+    /**
+     * A step of 20 dB at 35 Hz cannot be followed: that takes all there is, 4 s at least, here
+     * 32768 taps. The last quarter fades out as half a period of a cosine does.
+     */
+    @Test
+    void whatCannotBeReachedTakesTheLongest() {
+        DoubleUnaryOperator step = hz -> hz < 35 ? 20 : 0;
+        FirFilter filter = FirDesign.minimumPhase(step, 8000);
+        assertEquals(32_768, filter.taps().length);
+        assertEquals(0, filter.gainDb(1000), 1e-5);
+        double[] whole = MinimumPhase.impulseResponse(step, 8000, 1 << 15, 1 << 15);
+        double unity = filter.taps()[0] / whole[0];
+        double[] expected = faded(step, 8000, 1 << 15);
+        for (int j : new int[] {1, 3000, 24_000, 25_000, 28_000, 31_000, 32_000}) {
+            assertEquals(
+                    unity * expected[j],
+                    filter.taps()[j],
+                    1e-6 * Math.abs(expected[j]) + 1e-12,
+                    "tap " + j);
+        }
+    }
+
+    /** Each tap is a number that a file of 32-bit float keeps exactly. */
+    @Test
+    void itIsJudgedAsItWillBeWritten() {
+        for (double tap : FirDesign.minimumPhase(FirDesignTest::wanted, 8000).taps()) {
+            assertEquals((float) tap, tap, 0);
+        }
     }
 
     @Test

@@ -3,6 +3,7 @@ package offtape.report.measure.erasure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import offtape.core.audio.AudioSource;
 import offtape.core.dsp.Baseband;
 import offtape.core.dsp.Downconverter;
@@ -49,6 +50,9 @@ public final class ErasureMeasure {
     /** What is left counts as heard if it is this many standard deviations of the noise. */
     private static final double HEARD = 3;
 
+    /** A channel with less than this of the louder one's tone holds its crosstalk: −30 dB. */
+    private static final double SOUNDING = 0.001;
+
     private ErasureMeasure() {}
 
     /**
@@ -75,11 +79,7 @@ public final class ErasureMeasure {
         boolean first = before >= SHORTEST_S;
         double from = first ? CLEAR_S : tone.toSeconds() + CLEAR_S;
         double to = from + (first ? before : after);
-        List<Erasure> channels = new ArrayList<>();
-        for (int c = 0; c < Math.min(2, replay.channels()); c++) {
-            channels.add(channel(replay, hz, c, tone, from, to));
-        }
-        return channels;
+        return channels(replay, hz, tone, from, to);
     }
 
     private static UnusableInputException refused(String key, Object... arguments) {
@@ -87,19 +87,9 @@ public final class ErasureMeasure {
     }
 
     private static double level(AudioSource replay, FoundTone tone) {
-        return powers(replay, tone.frequencyHz(), tone.fromSeconds(), tone.toSeconds()).stream()
-                .mapToDouble(Band::power)
-                .max()
-                .orElse(0);
+        double[] power = powers(replay, tone.frequencyHz(), tone.fromSeconds(), tone.toSeconds());
+        return DoubleStream.of(power).max().orElse(0);
     }
-
-    /**
-     * Power in a band.
-     *
-     * @param power mean square of the pointer: A²/4 of a sine of peak A
-     * @param values how many independent values it is the mean of
-     */
-    private record Band(double power, double values) {}
 
     private static Downconverter converter(AudioSource replay) {
         return Downconverter.of(PASS_HZ, STOP_HZ, replay.sampleRateHz());
@@ -109,32 +99,61 @@ public final class ErasureMeasure {
         return converter(replay).convert(replay, from, to, PhaseLaw.steady(hz));
     }
 
-    private static List<Band> powers(AudioSource replay, double hz, double from, double to) {
-        double values = converter(replay).noiseBandwidthHz() * (to - from);
-        return pointers(replay, hz, from, to).stream().map(b -> band(b, values)).toList();
+    /** Power in a band on each channel: A²/4 of a sine of peak A. */
+    private static double[] powers(AudioSource replay, double hz, double from, double to) {
+        return pointers(replay, hz, from, to).stream().mapToDouble(Baseband::meanPower).toArray();
     }
 
-    private static Band band(Baseband base, double values) {
-        return new Band(base.meanPower(), Math.max(1, values));
-    }
-
-    private static Erasure channel(
-            AudioSource replay, double hz, int c, LoudStretch tone, double from, double to) {
+    private static List<Erasure> channels(
+            AudioSource replay, double hz, LoudStretch tone, double from, double to) {
         double clearFrom = tone.fromSeconds() + CLEAR_S / 3;
         double clearTo = Math.max(clearFrom + 1, tone.toSeconds() - CLEAR_S / 3);
-        double loud = powers(replay, hz, clearFrom, clearTo).get(c).power();
-        Band left = powers(replay, hz, from, to).get(c);
-        double noise = 0;
+        double[] loud = powers(replay, hz, clearFrom, clearTo);
+        double loudest = DoubleStream.of(loud).max().orElse(0);
+        double[] left = powers(replay, hz, from, to);
+        double[] noise = new double[left.length];
         for (double beside : BESIDE_HZ) {
-            noise += powers(replay, hz + beside, from, to).get(c).power() / BESIDE_HZ.length;
+            double[] power = powers(replay, hz + beside, from, to);
+            for (int c = 0; c < noise.length; c++) {
+                noise[c] += power[c] / BESIDE_HZ.length;
+            }
         }
+        double values = converter(replay).noiseBandwidthHz() * (to - from);
+        List<Erasure> channels = new ArrayList<>();
+        for (int c = 0; c < Math.min(2, loud.length); c++) {
+            String name = ProgrammeReturn.channelName(c);
+            channels.add(
+                    loud[c] < SOUNDING * loudest
+                            ? new Erasure(
+                                    name,
+                                    hz,
+                                    null,
+                                    Quantity.unknown(SAID.say("not-on-channel")),
+                                    null)
+                            : channel(name, hz, loud[c], left[c], noise[c], values));
+        }
+        return channels;
+    }
+
+    /**
+     * One channel.
+     *
+     * @param loud power of the tone
+     * @param left power that is left in its band, noise included
+     * @param noise power of the noise in it
+     * @param values how many independent values the latter two are means of
+     */
+    private static Erasure channel(
+            String name, double hz, double loud, double left, double noise, double values) {
         // the scatter of a mean of squares, here of the band itself and of the two beside it
-        double sigma = noise * Math.sqrt((1 + 1.0 / BESIDE_HZ.length) / left.values());
-        double rest = left.power() - noise;
-        String name = ProgrammeReturn.channelName(c);
+        double variance = noise * noise * (1 + 1.0 / BESIDE_HZ.length) / values;
+        double sigma = Math.sqrt(variance);
+        double rest = left - noise;
         double toneDbfs = Decibels.ofPower(4 * loud);
         if (rest > HEARD * sigma) {
-            double uncertainty = 2 * 10 / Math.log(10) * sigma / rest;
+            // a steady rest of power S also beats with noise of power N, which makes 2·S·N
+            double scatter = Math.sqrt(variance + 2 * rest * noise / values);
+            double uncertainty = 2 * 10 / Math.log(10) * scatter / rest;
             return new Erasure(
                     name,
                     hz,

@@ -26,7 +26,6 @@ public final class HarmonicFollower {
     /** Three times 0.3 % of the frequency, and as much again for the second pair of sidebands. */
     private static final double PASS_SHARE = 0.02;
 
-    private static final double MOST_PASS_SHARE = 0.3;
     private static final double HIGHEST_HZ = 20_000;
     private static final double SAMPLES_A_BAND = 48;
 
@@ -60,8 +59,7 @@ public final class HarmonicFollower {
 
     private static void section(
             Passage passage, double fromHz, double toHz, FollowedHarmonics result) {
-        double pass =
-                Math.min(Math.max(LEAST_PASS_HZ, PASS_SHARE * fromHz), MOST_PASS_SHARE * fromHz);
+        double pass = Math.max(LEAST_PASS_HZ, PASS_SHARE * fromHz);
         Downconverter converter =
                 Downconverter.of(
                         pass,

@@ -90,7 +90,6 @@ public final class SweepResponses {
         for (Response r : heard) {
             ResponseCurve rest =
                     known.response(r.channel())
-                            .filter(k -> r.frequencyHz().length > 0)
                             .map(
                                     k ->
                                             ResponseCurve.of(r)

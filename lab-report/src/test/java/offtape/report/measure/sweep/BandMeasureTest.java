@@ -14,7 +14,6 @@ import offtape.reference.ReferenceTable;
 import offtape.reference.Source;
 import offtape.report.result.Response;
 import offtape.report.result.ResponseBand;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -24,11 +23,10 @@ class BandMeasureTest {
     private static final double LOWER_HZ = 40;
     private static final double UPPER_HZ = 12_000;
 
-    private static Response response;
+    /** A machine with edges; made when it is first asked for. */
+    private static final class Even {
 
-    @BeforeAll
-    static void measure() {
-        response =
+        static final Response RESPONSE =
                 SweepBench.of(
                                 "\"electronics\": {\"lowerEdgeHz\": 40, \"lowerOrder\": 2,"
                                         + " \"upperEdgeHz\": 12000, \"upperOrder\": 2},"
@@ -47,7 +45,7 @@ class BandMeasureTest {
     @ValueSource(ints = {1, 2, 3})
     void lowerEndsAreThoseOfTheHighPass(int toleranceDb) {
         double expected = LOWER_HZ / Math.pow(Math.pow(10, toleranceDb / 10.0) - 1, 0.25);
-        ResponseBand band = response.bands().get(toleranceDb - 1);
+        ResponseBand band = Even.RESPONSE.bands().get(toleranceDb - 1);
         assertEquals(toleranceDb, band.toleranceDb());
         assertEquals(expected, band.lowerEnd().value(), 0.005 * expected);
         assertEquals(expected, band.lowerEnd().value(), band.lowerEnd().uncertainty());
@@ -61,7 +59,7 @@ class BandMeasureTest {
         double edge = Math.tan(Math.PI * UPPER_HZ / SweepBench.RATE);
         double place = edge * Math.pow(Math.pow(10, toleranceDb / 10.0) - 1, 0.25);
         double expected = Math.atan(place) * SweepBench.RATE / Math.PI;
-        ResponseBand band = response.bands().get(toleranceDb - 1);
+        ResponseBand band = Even.RESPONSE.bands().get(toleranceDb - 1);
         assertEquals(expected, band.upperEnd().value(), 0.005 * expected);
         assertEquals(expected, band.upperEnd().value(), band.upperEnd().uncertainty());
         assertEquals(band.upperEnd().value(), band.toHz());
@@ -69,9 +67,9 @@ class BandMeasureTest {
 
     @Test
     void theBandOfThreeDecibelsEndsAtTheEdgesOfAnEvenMachine() {
-        ResponseBand band = response.bands().get(2);
-        assertEquals(response.lowerEdge().value(), band.lowerEnd().value(), 1e-9);
-        assertEquals(response.upperEdge().value(), band.upperEnd().value(), 1e-9);
+        ResponseBand band = Even.RESPONSE.bands().get(2);
+        assertEquals(Even.RESPONSE.lowerEdge().value(), band.lowerEnd().value(), 1e-9);
+        assertEquals(Even.RESPONSE.upperEdge().value(), band.upperEnd().value(), 1e-9);
     }
 
     /**
@@ -100,6 +98,33 @@ class BandMeasureTest {
         assertFalse(wide.lowerEnd().isKnown());
         assertEquals(curve.endHz(-1), wide.fromHz());
         assertTrue(wide.lowerEnd().reason().contains("as far as the sweep reaches"));
+    }
+
+    /** A fall of 1 dB an octave either way: −3 dB at 125 Hz and 8 kHz, which ends the band too. */
+    @Test
+    void edgesLieThreeDecibelsDown() {
+        ResponseCurve curve = curve(o -> -Math.abs(o), 0.1);
+        assertEquals(125, BandMeasure.edge(curve, -1).value(), 1e-6);
+        assertEquals(8000, BandMeasure.edge(curve, 1).value(), 1e-6);
+        assertEquals(8000, BandMeasure.bands(curve).get(2).toHz(), 1e-6);
+    }
+
+    /** A rise is no edge; how far the sweep reached is said, each way. */
+    @Test
+    void whatIsNotReachedIsSaid() {
+        ResponseCurve curve = curve(o -> Math.abs(o), 0.1);
+        assertEquals(
+                "The response does not fall by 3 dB as far as the sweep reaches (16 Hz).",
+                BandMeasure.edge(curve, -1).reason());
+        assertEquals(
+                "The response does not fall by 3 dB as far as the sweep reaches (16000 Hz).",
+                BandMeasure.edge(curve, 1).reason());
+        ResponseBand level = BandMeasure.bands(curve(o -> 0, 0.1)).get(1);
+        assertEquals(
+                "The response stays within ±2 dB as far as the sweep reaches (16 Hz).",
+                level.lowerEnd().reason());
+        assertEquals(16_000, level.toHz(), 1e-6);
+        assertEquals(15.625, level.fromHz(), 1e-6);
     }
 
     /** Nearly level at the limit: the end may lie anywhere up to the end of the sweep. */

@@ -66,6 +66,32 @@ class LocalFitTest {
         assertEquals(theory, stated, 0.05 * theory);
     }
 
+    /**
+     * Residuals of 1, −4, 6, −4, 1 are the third kind of a difference, which no parabola explains:
+     * their squares are 70, the variance 70/(5 − 3) · 2.25/5 = 15.75.
+     */
+    @Test
+    void theScatterHasTwoDegreesOfFreedomOfFivePoints() {
+        double[] x = {0, 1, 2, 3, 4};
+        LocalFit fit = LocalFit.at(x, new double[] {2, -2, 9, 0, 6}, 2, 2);
+        // 1 − 4·… laid over a line of slope 1 that is 3 in the middle
+        assertEquals(3, fit.value(), 1e-9);
+        assertEquals(1, fit.slope(), 1e-9);
+        assertEquals(Math.sqrt(15.75), fit.standardError(), 1e-9);
+    }
+
+    /** A point at the place itself stands for either side; one at the reach's end counts. */
+    @Test
+    void thePlaceItselfIsOnBothSides() {
+        double[] x = places(21);
+        double[] y = values(x, v -> v);
+        assertEquals(0, LocalFit.at(x, y, 0, 4).value(), 1e-9, "first point");
+        assertEquals(20, LocalFit.at(x, y, 20, 4).value(), 1e-9, "last point");
+        assertNull(LocalFit.at(x, y, 0, 3.99), "four points");
+        assertNull(LocalFit.at(x, y, -0.01, 8));
+        assertNull(LocalFit.at(x, y, 20.01, 8));
+    }
+
     private static double[] places(int n) {
         return IntStream.range(0, n).asDoubleStream().toArray();
     }

@@ -34,13 +34,20 @@ record SweepBench(ProgrammeReturn ret, MachineRun run) {
     private static final int STEP_S = 2;
 
     /**
-     * Some silence, two steps of 1 kHz at −20 and 0 dB, then a sweep of each level from 16 Hz to 20
-     * kHz.
+     * Some silence, then a sweep of each level from 16 Hz to 20 kHz.
      *
      * @param members members of the machine's description besides format and version
      */
     static SweepBench of(String members, double sweepSeconds, double... levelsDb) {
-        CueSheet sheet = sheet(sweepSeconds, levelsDb);
+        return of(members, sheet(false, sweepSeconds, levelsDb));
+    }
+
+    /** The same with two steps of 1 kHz at −20 and 0 dB before the sweeps. */
+    static SweepBench withSteps(String members, double sweepSeconds, double... levelsDb) {
+        return of(members, sheet(true, sweepSeconds, levelsDb));
+    }
+
+    private static SweepBench of(String members, CueSheet sheet) {
         double[][] sound = new ProgrammeSignal(sheet).read(0, (int) sheet.frames());
         Programme programme = new Programme(sheet, new MemoryAudio("p.wav", RATE, sound));
         String json = "{\"format\": \"offtape-machine\", \"version\": 1, " + members + "}";
@@ -65,16 +72,16 @@ record SweepBench(ProgrammeReturn ret, MachineRun run) {
         return new SweepBench(new ProgrammeReturn(programme, recording, place), run);
     }
 
-    private static CueSheet sheet(double sweepSeconds, double... levelsDb) {
+    private static CueSheet sheet(boolean steps, double sweepSeconds, double... levelsDb) {
         List<Cue> cues = new ArrayList<>();
         long at = RATE / 2;
         cues.add(new Cue.Silence("silence", ChannelSet.BOTH, at, (long) (SILENCE_S * RATE)));
         at = cues.get(0).endFrame() + RATE / 4;
-        long step = (long) STEP_S * RATE;
-        List<Cue.Step> steps =
-                List.of(new Cue.Step(at, step, -20), new Cue.Step(at + step, step, 0));
-        cues.add(new Cue.Ladder("steps", ChannelSet.BOTH, at, 2 * step, 1000, steps));
-        at += 2 * step + RATE / 4;
+        if (steps) {
+            Cue ladder = ladder(at);
+            cues.add(ladder);
+            at = ladder.endFrame() + RATE / 4;
+        }
         for (double level : levelsDb) {
             long frames = Math.round(sweepSeconds * RATE);
             String id = "sweep" + cues.size();
@@ -82,6 +89,13 @@ record SweepBench(ProgrammeReturn ret, MachineRun run) {
             at += frames + RATE / 4;
         }
         return new CueSheet(RATE, at + RATE / 4, -18, 190.5, cues);
+    }
+
+    private static Cue ladder(long at) {
+        long step = (long) STEP_S * RATE;
+        List<Cue.Step> steps =
+                List.of(new Cue.Step(at, step, -20), new Cue.Step(at + step, step, 0));
+        return new Cue.Ladder("steps", ChannelSet.BOTH, at, 2 * step, 1000, steps);
     }
 
     /** A sweep of the sheet. */
@@ -99,25 +113,27 @@ record SweepBench(ProgrammeReturn ret, MachineRun run) {
         return NoiseDensities.measure(ret).orElseThrow();
     }
 
-    /** The response of a channel from a sweep. */
+    /** The response of a channel from a sweep, without harmonics. */
     Response response(int sweep, int channel) {
-        return responses().stream()
+        return responses(List.of(cue(sweep)), null).stream()
                 .filter(r -> r.channel().equals(ProgrammeReturn.channelName(channel)))
-                .filter(r -> r.levelDb() == cue(sweep).levelDb())
                 .findFirst()
                 .orElseThrow();
     }
 
     /** The responses of all sweeps and channels. */
     List<Response> responses() {
+        return responses(
+                ret.cues(Cue.Sweep.class), HarmonicFollower.followLoudest(ret).orElse(null));
+    }
+
+    private List<Response> responses(List<Cue.Sweep> sweeps, FollowedHarmonics harmonics) {
         return SweepResponses.of(
                 ret,
-                ret.cues(Cue.Sweep.class).stream()
-                        .map(s -> new SweepFollower(s, RATE).follow(ret))
-                        .toList(),
-                HarmonicFollower.followLoudest(ret).orElse(null),
+                sweeps.stream().map(s -> new SweepFollower(s, RATE).follow(ret)).toList(),
+                harmonics,
                 noise().densities(),
-                new Leakage(Leakage.Leak.NONE, Leakage.Leak.NONE),
+                Leakage.NONE,
                 0);
     }
 

@@ -102,11 +102,14 @@ class SweepDistortionMeasureTest {
     @Test
     void sweepAndLadderAgree() {
         SweepBench bench =
-                bench(
-                        "\"motion\": {\"recorded\": \"transport-b\"}",
-                        "\"saturation\": {\"kind\": \"tanh\", \"levelAtK3ThreePercentDb\": 6,"
-                                + " \"secondHarmonicPercent\": 0.2, \"emphasisMicroseconds\": 35},",
-                        -58);
+                SweepBench.withSteps(
+                        "\"transport\": {\"motion\": {\"recorded\": \"transport-b\"}},"
+                                + " \"saturation\": {\"kind\": \"tanh\","
+                                + " \"levelAtK3ThreePercentDb\": 6,"
+                                + " \"secondHarmonicPercent\": 0.2, \"emphasisMicroseconds\": 35},"
+                                + " \"hiss\": {\"levelDb\": -58}",
+                        6,
+                        0);
         ReferenceLevels reference = ReferenceLevels.measure(bench.ret()).orElseThrow();
         List<Distortion> ladders =
                 new LadderMeasure(bench.ret(), reference, Leakage.NONE)

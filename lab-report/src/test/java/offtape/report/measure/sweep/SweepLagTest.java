@@ -52,14 +52,35 @@ class SweepLagTest {
      * (x + x³)/(1 + x⁴), of which at x = 1 a′ = 1, θ′ = −√2, θ″ = 0: ε = (√2 − 2√2)/(2Lω) = −√2/(2
      * · 1.7 · 2π · 28) = −0.002364, which is −0.02054 dB. An octave up a′ = 2/17, θ′ = −10√2/17 =
      * −0.83189, θ″ = x · dθ′/dx = −√2 · 2 · (13 · 17 − 10 · 32)/17² = 0.96892: ε = (0.96892 +
-     * 0.83189 − 0.19574)/(2 · 1.7 · 2π · 56) = 0.0013417 or 0.01165 dB.
+     * 0.83189 − 0.19574)/(2 · 1.7 · 2π · 56) = 0.0013417 or 0.01165 dB. An octave below the edge a′
+     * = 2 · 16/17, θ′ = −10√2/17 again, θ″ = −0.96892: ε = (−0.96892 + 0.83189 − 3.13181)/(2 · 1.7
+     * · 2π · 14) = −0.010930 or −0.09494 dB; the curve must go on below.
      */
     @ParameterizedTest
-    @CsvSource({"28, -0.02054", "56, 0.01165"})
+    @CsvSource({"28, -0.02054", "56, 0.01165", "14, -0.09494"})
     void theExcessIsThatOfTheFormula(double at, double expectedDb) {
-        SweepLag lag = new SweepLag(hz(), highPass(hz(), 2), 1.7);
+        double[] hz = hz(at < 20 ? -220 : -140);
+        SweepLag lag = new SweepLag(hz, highPass(hz, 2), 1.7);
         double[] excess = lag.excessDb(lag.leastPhase());
-        assertEquals(expectedDb, SweepBench.at(hz(), excess, at), 0.002);
+        assertEquals(expectedDb, SweepBench.at(hz, excess, at), 0.002);
+    }
+
+    /** At the curve's first points what lies below is taken to fall on as it falls there. */
+    @Test
+    void theFirstPointsAreReadAsIfTheCurveWentOn() {
+        double[] hz = hz();
+        double[] tilt = Arrays.stream(hz).map(f -> 12 * Math.log(f / 1000) / Math.log(2)).toArray();
+        double[] longer = hz(-236);
+        double[] same =
+                Arrays.stream(longer).map(f -> 12 * Math.log(f / 1000) / Math.log(2)).toArray();
+        SweepLag lag = new SweepLag(hz, tilt, 1.7);
+        SweepLag whole = new SweepLag(longer, same, 1.7);
+        double[] excess = lag.excessDb(lag.leastPhase());
+        double[] expected = whole.excessDb(whole.leastPhase());
+        for (int i = 0; i < 48; i++) {
+            // the sum over steps is coarse at its ends
+            assertEquals(expected[96 + i], excess[i], 4e-3, hz[i] + " Hz");
+        }
     }
 
     /** Nothing is late on a level curve. */
