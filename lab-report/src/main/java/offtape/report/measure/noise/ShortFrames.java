@@ -57,7 +57,10 @@ final class ShortFrames {
         return powers.length;
     }
 
-    /** Bands from 200 Hz to 12.5 kHz, or as far as the recording reaches, in order. */
+    /**
+     * Bands of nominal 250 Hz to 10 kHz, or as far as the recording reaches, in order: those whose
+     * exact centres lie between the bounds.
+     */
     List<BandCourse> bands() {
         List<BandCourse> bands = new ArrayList<>();
         double top = Math.min(HIGHEST_HZ, RATE_SHARE * binHz * length);
