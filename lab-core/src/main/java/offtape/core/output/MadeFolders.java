@@ -2,6 +2,7 @@ package offtape.core.output;
 
 import java.io.IOException;
 import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -12,15 +13,24 @@ final class MadeFolders {
 
     private final Deque<Path> made = new ArrayDeque<>();
 
-    /** Makes a folder and whatever is missing above it; links to folders count as folders. */
+    /**
+     * Makes a folder and whatever is missing above it; links to folders count as folders. What
+     * another run makes at the same time is there, but not ours.
+     */
     void make(Path folder) throws IOException {
         Deque<Path> missing = new ArrayDeque<>();
         for (Path p = folder; p != null && !Files.isDirectory(p); p = p.getParent()) {
             missing.push(p);
         }
         for (Path p : missing) {
-            Files.createDirectory(p);
-            made.push(p);
+            try {
+                Files.createDirectory(p);
+                made.push(p);
+            } catch (FileAlreadyExistsException e) {
+                if (!Files.isDirectory(p)) {
+                    throw e;
+                }
+            }
         }
     }
 

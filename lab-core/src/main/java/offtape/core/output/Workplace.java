@@ -5,6 +5,7 @@ import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
@@ -23,6 +24,9 @@ final class Workplace {
     private static final String LOCK = "-lock";
     static final String STAGING = "-staging";
     static final String FRESH = "new";
+
+    /** So often a place is entered that is taken away beneath. */
+    private static final int ATTEMPTS = 5;
 
     private final Path base;
     private final Path folder;
@@ -46,6 +50,22 @@ final class Workplace {
      * @throws RefusedOutputException if another run is in it or the place is not writable
      */
     static Workplace enter(Path target, Path base, String prefix, String instead) {
+        for (int n = 1; ; n++) {
+            try {
+                return attempt(target, base, prefix, instead);
+            } catch (NoSuchFileException e) {
+                // a run that was refused took the folders away that it had made and we had found
+                if (n == ATTEMPTS) {
+                    throw unwritable(target, e);
+                }
+            } catch (IOException e) {
+                throw unwritable(target, e);
+            }
+        }
+    }
+
+    private static Workplace attempt(Path target, Path base, String prefix, String instead)
+            throws IOException {
         MadeFolders above = new MadeFolders();
         OutputLock lock = null;
         try {
@@ -57,10 +77,7 @@ final class Workplace {
             return workplace;
         } catch (IOException | RefusedOutputException e) {
             retreat(lock, above, e);
-            if (e instanceof IOException trouble) {
-                throw unwritable(target, trouble);
-            }
-            throw (RefusedOutputException) e;
+            throw e;
         }
     }
 
