@@ -29,6 +29,14 @@ final class Scene {
         }
     }
 
+    /** A programme of twelve seconds. */
+    static final List<Part> FOUR_TONES =
+            List.of(
+                    new Part(0.5, 2, 500),
+                    new Part(2, 4, 3000),
+                    new Part(4.5, 8, 1000),
+                    new Part(8, 11.5, 5000));
+
     private final double[] sound;
 
     /** Silence of so many seconds. */

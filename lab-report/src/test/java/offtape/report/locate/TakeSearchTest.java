@@ -12,12 +12,7 @@ import org.junit.jupiter.api.Test;
 /** Takes of a programme of four tones in twelve seconds. */
 class TakeSearchTest {
 
-    private static final List<Scene.Part> PARTS =
-            List.of(
-                    new Scene.Part(0.5, 2, 500),
-                    new Scene.Part(2, 4, 3000),
-                    new Scene.Part(4.5, 8, 1000),
-                    new Scene.Part(8, 11.5, 5000));
+    private static final List<Scene.Part> PARTS = Scene.FOUR_TONES;
 
     private static final SpectralTrace PROGRAMME =
             new Scene(12).with(0.1, PARTS).trace().withoutSilence();
