@@ -16,6 +16,9 @@ record NamedTone(int number, HeardTone heard, Double nominalHz, ListedTone liste
 
     private static final Sentences SAID = Sentences.near(NamedTone.class);
 
+    /** People round the frequency of a tone. */
+    private static final double SAME = 1e-3;
+
     /** The nominal frequency, or that heard if there is none. */
     double aboutHz() {
         return nominalHz == null ? heard.hz() : nominalHz;
@@ -29,6 +32,16 @@ record NamedTone(int number, HeardTone heard, Double nominalHz, ListedTone liste
     /** Whether the list gives it this purpose. */
     boolean isFor(ListedTone.Purpose purpose) {
         return listed != null && listed.purpose() == purpose;
+    }
+
+    /** Whether it was recorded with a frequency, within a thousandth. */
+    boolean isOf(double hz) {
+        return nominalHz != null && isSame(nominalHz, hz);
+    }
+
+    /** Whether two nominal frequencies are one, within a thousandth. */
+    static boolean isSame(double nominalHz, double hz) {
+        return Math.abs(nominalHz / hz - 1) < SAME;
     }
 
     /** The frequency heard, by the recorder's clock. */

@@ -58,6 +58,10 @@ record Naming(List<NamedTone> tones, TapeSeries series, List<String> notes) {
                 strange.add(tone);
             }
         }
+        Double speedToneHz = question.speedToneHz();
+        if (speedToneHz != null && tones.stream().noneMatch(t -> t.isOf(speedToneHz))) {
+            throw NamingWords.noSpeedToneOf(list, speedToneHz, file);
+        }
         List<Double> missing =
                 IntStream.range(0, list.tones().size())
                         .filter(e -> Arrays.stream(fit.entry()).noneMatch(x -> x == e))

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import offtape.core.fault.UnusableInputException;
+import offtape.core.tape.ListedTone;
 import offtape.core.tape.ToneList;
 import offtape.core.text.Sentences;
 
@@ -86,6 +87,20 @@ final class NamingWords {
                         isLong(all) ? "no-speed-tone-more" : "no-speed-tone",
                         hz(nominalHz),
                         file,
+                        some(all)));
+    }
+
+    /** The tone that is named for speed is not in the list of the tape, or not in the recording. */
+    static UnusableInputException noSpeedToneOf(ToneList list, double nominalHz, String file) {
+        List<Double> listed = list.tones().stream().map(ListedTone::frequencyHz).toList();
+        if (listed.stream().anyMatch(f -> NamedTone.isSame(f, nominalHz))) {
+            return new UnusableInputException(SAID.say("listed-not-heard", hz(nominalHz), file));
+        }
+        List<String> all = listed.stream().map(NamingWords::hz).distinct().toList();
+        return new UnusableInputException(
+                SAID.say(
+                        isLong(all) ? "speed-tone-not-listed-more" : "speed-tone-not-listed",
+                        hz(nominalHz),
                         some(all)));
     }
 

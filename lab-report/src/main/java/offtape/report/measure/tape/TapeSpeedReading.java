@@ -109,17 +109,13 @@ record TapeSpeedReading(Quantity deviation, String from, NamedTone tone) {
     private static Optional<NamedTone> tone(List<NamedTone> tones, Double namedHz) {
         Comparator<NamedTone> longer = Comparator.comparingDouble(t -> t.heard().seconds());
         if (namedHz != null) {
-            return tones.stream().filter(t -> isOf(t, namedHz)).max(longer);
+            return tones.stream().filter(t -> t.isOf(namedHz)).max(longer);
         }
         Optional<NamedTone> listed =
                 tones.stream().filter(t -> t.isFor(ListedTone.Purpose.SPEED)).max(longer);
         for (double hz : FOR_FLUTTER_HZ) {
-            listed = listed.or(() -> tones.stream().filter(t -> isOf(t, hz)).max(longer));
+            listed = listed.or(() -> tones.stream().filter(t -> t.isOf(hz)).max(longer));
         }
         return listed;
-    }
-
-    private static boolean isOf(NamedTone tone, double hz) {
-        return tone.nominalHz() != null && Math.abs(tone.nominalHz() / hz - 1) < 1e-3;
     }
 }

@@ -30,12 +30,16 @@ class NamingTest {
     }
 
     private static Naming listed(String name, double[] list, double... hz) {
+        return listed(name, null, list, hz);
+    }
+
+    private static Naming listed(String name, Double speedToneHz, double[] list, double... hz) {
         List<ListedTone> tones = new ArrayList<>();
         for (double l : list) {
             tones.add(Heard.listed(l, null, null));
         }
         ToneList toneList = new ToneList(ToneList.FORMAT, 1, null, name, null, null, null, tones);
-        TapeQuestion question = new TapeQuestion(toneList, null, null, null, null, null);
+        TapeQuestion question = new TapeQuestion(toneList, speedToneHz, null, null, null, null);
         return Naming.of(Heard.tones(hz), question, "tape.wav");
     }
 
@@ -104,6 +108,29 @@ class NamingTest {
                             .startsWith(
                                     "No tone within 25 % of " + (int) nominal + " Hz was found"));
         }
+    }
+
+    /** What is said against the list is not passed over, nor what the recording does not hold. */
+    @Test
+    void theToneForSpeedIsInTheList() {
+        double[] list = {1000, 3000, 8000};
+        assertEquals(
+                "The list of the tape has no tone of 3150 Hz, which --speed-tone names; it has"
+                        + " 1000 Hz, 3000 Hz, 8000 Hz. Correct one of the two.",
+                refusal(() -> listed("own", 3150.0, list, list)));
+        double[] long7 = {1000, 125, 250, 500, 2000, 4000, 8000};
+        assertEquals(
+                "The list of the tape has no tone of 3150 Hz, which --speed-tone names; it has"
+                        + " 1000 Hz, 125 Hz, 250 Hz, 500 Hz, 2000 Hz, 4000 Hz and more. Correct"
+                        + " one of the two.",
+                refusal(() -> listed("own", 3150.0, long7, long7)));
+        assertEquals(
+                "The tone for speed that --speed-tone names, 3000 Hz, stands in the list of the"
+                        + " tape but was not found in tape.wav. Leave --speed-tone out to read the"
+                        + " speed from the other tones.",
+                refusal(() -> listed("own", 3000.0, list, 1000, 8000)));
+        assertNominal(listed("own", 3000.0, list, list), 1000.0, 3000.0, 8000.0);
+        assertNominal(listed("own", 3002.0, list, list), 1000.0, 3000.0, 8000.0);
     }
 
     /** Of two tones near it the one that is taken for it has its frequency, the other none. */
