@@ -26,16 +26,21 @@ final class Amount {
 
     /** Whether a text consists of numbers and units and begins with a number. */
     static boolean is(String text) {
-        String[] tokens = GAP.split(text);
-        if (tokens.length == 0 || !TOKEN.matcher(tokens[0]).matches()) {
+        if (!begins(text)) {
             return false;
         }
-        for (String token : tokens) {
+        for (String token : GAP.split(text)) {
             if (!TOKEN.matcher(token).matches() && !UNITS.contains(unit(token))) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** Whether a text begins with a number. */
+    static boolean begins(String text) {
+        Matcher gap = GAP.matcher(text);
+        return TOKEN.matcher(gap.find() ? text.substring(0, gap.start()) : text).matches();
     }
 
     private static String unit(String token) {

@@ -58,7 +58,8 @@ record Dictionary(Language language, Map<String, String> whole, List<SentencePat
 
     /** An amount whose unit is words. */
     private Optional<String> inWords(String text) {
-        for (int at = text.indexOf(' '); at >= 0; at = text.indexOf(' ', at + 1)) {
+        boolean isCounted = Amount.begins(text);
+        for (int at = text.indexOf(' '); isCounted && at >= 0; at = text.indexOf(' ', at + 1)) {
             String unit = whole.get(text.substring(at + 1));
             if (unit != null && Amount.is(text.substring(0, at))) {
                 return Optional.of(amount(text.substring(0, at)) + " " + unit);

@@ -85,7 +85,7 @@ final class Retelling {
 
     /** A text that one pattern describes. */
     Optional<String> byPattern(String text) {
-        if (!effort.isLeftFor(Effort.A_DICTIONARY)) {
+        if (!effort.isLeftForAll(text)) {
             return Optional.empty();
         }
         for (SentencePattern pattern : dictionary.patterns()) {
@@ -108,13 +108,13 @@ final class Retelling {
         }
         List<String> out = new ArrayList<>();
         int from = 0;
-        while (from < sentences.length) {
+        while (from < sentences.length && !effort.isSpent()) {
             int dashed = firstDash(sentences, from);
             int to = from + 1;
             Optional<String> said = Optional.empty();
             if (!isNamed(sentences, from, dashed)) {
                 said = run(sentences, from, to);
-                while (said.isEmpty() && to < sentences.length) {
+                while (said.isEmpty() && to < sentences.length && !effort.isSpent()) {
                     to++;
                     said = run(sentences, from, to);
                 }
@@ -133,6 +133,7 @@ final class Retelling {
                 from = dashed;
             }
         }
+        out.addAll(List.of(sentences).subList(from, sentences.length));
         return String.join(" ", out);
     }
 
