@@ -31,8 +31,10 @@ public final class ErasureMeasure {
     private static final double LOWEST_HZ = 900;
 
     private static final double HIGHEST_HZ = 1100;
+
+    /** Tones are sought in the octave about it, lest one beside the range be taken for its edge. */
     private static final ToneRange TONE =
-            new ToneRange(0.1, LOWEST_HZ, HIGHEST_HZ, 0.01, 1, 0.5, 0.02, 3, -70, 0);
+            new ToneRange(0.1, 700, 1400, 0.01, 1, 0.5, 0.02, 3, -70, 0);
 
     /** Width of the band to either side; wow and flutter must stay within. */
     private static final double PASS_HZ = 12;
@@ -68,6 +70,9 @@ public final class ErasureMeasure {
                         .max(Comparator.comparingDouble(t -> level(replay, t)))
                         .orElseThrow(() -> refused("no-tone", replay.name()))
                         .frequencyHz();
+        if (hz < LOWEST_HZ || hz > HIGHEST_HZ) {
+            throw refused("off-speed", replay.name(), hz);
+        }
         LoudStretch tone = LoudStretch.of(pointers(replay, hz, 0, end));
         double before = tone.fromSeconds() - 2 * CLEAR_S;
         double after = end - tone.toSeconds() - 2 * CLEAR_S;
