@@ -35,9 +35,16 @@ record DelayWander(Quantity rms, Quantity peakToPeak, DelayTrace trace) {
     private static final double NOISE_FROM_HZ = 45;
     private static final double NOISE_TO_HZ = 180;
     private static final int TRANSFORM = 1024;
+    private static final int FEWEST_BINS = 4;
 
-    /** How well the noise is known, a share of its power. */
+    /** How even the noise is from here to there, a share of its power. */
     private static final double NOISE_UNCERTAINTY = 0.1;
+
+    /** A median of normal values scatters by so much more than their mean. */
+    private static final double MEDIAN_SCATTER = Math.sqrt(Math.PI / 2);
+
+    /** Pieces that overlap by half tell that share of what as many apart would; Welch 1967. */
+    private static final double OVERLAPPED = 18.0 / 19;
 
     /** What filters and rounding may make of a steady phase, µs. */
     private static final double OWN_US = 0.001;
@@ -84,9 +91,10 @@ record DelayWander(Quantity rms, Quantity peakToPeak, DelayTrace trace) {
         double microseconds = 1e6 / (2 * Math.PI * phase.toneHz());
         LowPass filter = LowPass.design(PASS_HZ, STOP_HZ, 60, phase.rateHz());
         Sway sway = Sway.of(phase, filter);
-        double noise = noiseDensity(phase, sway.mean()) * filter.noiseBandwidthHz() / 2;
+        Noise beside = Noise.of(phase, sway.mean());
+        double noise = beside.density() * filter.noiseBandwidthHz() / 2;
         double values = filter.noiseBandwidthHz() * phase.radians().length / phase.rateHz();
-        double doubt = noise * Math.hypot(2 * Math.sqrt(2 / values), NOISE_UNCERTAINTY);
+        double doubt = noise * Math.hypot(2 * Math.sqrt(2 / values), beside.share());
         double own = OWN_US / microseconds;
         double excess = sway.power() - noise;
         DelayTrace trace =
@@ -139,20 +147,41 @@ record DelayWander(Quantity rms, Quantity peakToPeak, DelayTrace trace) {
     }
 
     /**
-     * Density of the noise in the phase, rad²/Hz: the median, so that lines of hum do not count.
+     * The noise in the phase.
+     *
+     * @param density rad²/Hz
+     * @param share expanded uncertainty, a share of it
      */
-    private static double noiseDensity(PairPhase phase, double mean) {
-        double[] about = Arrays.stream(phase.radians()).map(p -> p - mean).toArray();
-        PowerDensity density = PowerDensity.of(about, phase.rateHz(), TRANSFORM);
-        double top = Math.min(NOISE_TO_HZ, 0.19 * phase.toneHz());
-        int from = (int) Math.ceil(NOISE_FROM_HZ / density.binHz());
-        int to = (int) Math.floor(Math.max(2 * NOISE_FROM_HZ, top) / density.binHz());
-        double[] bins = new double[to - from];
-        for (int k = from; k < to; k++) {
-            bins[k - from] = density.at(k);
+    private record Noise(double density, double share) {
+
+        /** By the median of the lines, so that those of hum do not count. */
+        static Noise of(PairPhase phase, double mean) {
+            double[] about = Arrays.stream(phase.radians()).map(p -> p - mean).toArray();
+            PowerDensity density = PowerDensity.of(about, phase.rateHz(), TRANSFORM);
+            // Beside a low tone the band in which it is followed ends sooner.
+            double top = Math.min(NOISE_TO_HZ, 0.19 * phase.toneHz());
+            int from = (int) Math.ceil(NOISE_FROM_HZ / density.binHz());
+            int to = Math.max(from + FEWEST_BINS, (int) Math.floor(top / density.binHz()));
+            double[] bins = new double[to - from];
+            for (int k = from; k < to; k++) {
+                bins[k - from] = density.at(k);
+            }
+            Arrays.sort(bins);
+            double seconds = phase.radians().length / phase.rateHz();
+            double scatter = MEDIAN_SCATTER / Math.sqrt(seconds * (to - from) * density.binHz());
+            double median = (bins[(bins.length - 1) / 2] + bins[bins.length / 2]) / 2;
+            return new Noise(
+                    median / medianOverMean(2 * OVERLAPPED * density.pieces()),
+                    Math.hypot(2 * scatter, NOISE_UNCERTAINTY));
         }
-        Arrays.sort(bins);
-        return bins[bins.length / 2];
+
+        /**
+         * Of χ² with so many degrees of freedom; E. B. Wilson and M. M. Hilferty, "The distribution
+         * of chi-square", Proc. Natl. Acad. Sci. 17, 1931.
+         */
+        private static double medianOverMean(double freedom) {
+            return Math.pow(1 - 2 / (9 * freedom), 3);
+        }
     }
 
     /** What to add to the tone's phase so that it says which period is meant, radians. */
