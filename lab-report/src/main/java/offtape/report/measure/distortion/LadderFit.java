@@ -32,6 +32,10 @@ final class LadderFit {
 
     private final List<LadderStep> heard;
     private final List<LadderStep> clear;
+
+    /** Of these the ones whose level is no stray: what takes level takes more of the harmonics. */
+    private final List<LadderStep> steady;
+
     private final RobustFit k3;
     private final RobustFit gain;
 
@@ -44,13 +48,6 @@ final class LadderFit {
                                 .filter(LadderStep::k3StandsOut)
                                 .filter(s -> s.k3Percent() >= LOWEST_PERCENT)
                                 .toList());
-        k3 =
-                RobustFit.of(
-                        clear,
-                        LadderStep::recordLevelDb,
-                        s -> Decibels.ofAmplitude(s.k3Percent()),
-                        LadderFit::k3DeviationDb,
-                        SmoothCurve.HARMONIC_STIFFNESS);
         gain =
                 RobustFit.of(
                         heard,
@@ -58,6 +55,14 @@ final class LadderFit {
                         LadderFit::gainDb,
                         LadderFit::gainDeviationDb,
                         SmoothCurve.STIFFNESS);
+        steady = clear.stream().filter(s -> !isStray(gain, heard, s)).toList();
+        k3 =
+                RobustFit.of(
+                        steady,
+                        LadderStep::recordLevelDb,
+                        s -> Decibels.ofAmplitude(s.k3Percent()),
+                        LadderFit::k3DeviationDb,
+                        SmoothCurve.HARMONIC_STIFFNESS);
     }
 
     private static List<LadderStep> lower(List<LadderStep> clear) {
@@ -85,7 +90,7 @@ final class LadderFit {
         return Math.hypot(s.noise().replayUncertaintyDb() / 2, GAIN_DEVIATION_DB);
     }
 
-    /** Steps on which K3 is fitted, in order of level, strays included. */
+    /** Steps whose K3 is clear of noise and needed, in order of level, strays included. */
     List<LadderStep> clear() {
         return clear;
     }
@@ -114,8 +119,11 @@ final class LadderFit {
 
     /** Whether a step stands off either curve. */
     boolean standsOff(LadderStep s) {
-        return k3 != null && k3.strays().contains(clear.indexOf(s))
-                || gain != null && gain.strays().contains(heard.indexOf(s));
+        return isStray(k3, steady, s) || isStray(gain, heard, s);
+    }
+
+    private static boolean isStray(RobustFit fit, List<LadderStep> fitted, LadderStep s) {
+        return fit != null && fit.strays().contains(fitted.indexOf(s));
     }
 
     /** K3 in percent as it is given out. */

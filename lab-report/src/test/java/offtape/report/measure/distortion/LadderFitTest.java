@@ -70,6 +70,28 @@ class LadderFitTest {
                 1e-6);
     }
 
+    /**
+     * K3 rises by 2 dB per dB in steps of 2 dB, known to ± 6 % (0.26 dB for a deviation), the level
+     * by 1 dB per dB. One step lost 1 dB of level and 1 dB of K3, which alone is no stray: nothing
+     * of it may be in either curve.
+     */
+    @Test
+    void aStepOfAStrayLevelIsInNeitherCurve() {
+        List<LadderStep> steps = new ArrayList<>();
+        for (int i = 0; i < 9; i++) {
+            double lost = i == 5 ? 1 : 0;
+            double percent = Steps.percent(-20 + 4 * i - lost);
+            steps.add(Steps.step(2 * i, 2 * i - lost, percent, 0.06 * percent, 0.004));
+        }
+        LadderFit fit = new LadderFit(steps);
+        for (int i = 0; i < 9; i++) {
+            assertEquals(i == 5, fit.standsOff(steps.get(i)), "step " + i);
+        }
+        assertEquals(0, fit.k3().at(10), 1e-6);
+        assertEquals(0, fit.gain().at(10), 1e-6);
+        assertEquals(9, fit.clear().size());
+    }
+
     @Test
     void oneStepHasNoCurve() {
         LadderFit fit = new LadderFit(List.of(Steps.step(0, -1, 1)));
