@@ -55,18 +55,40 @@ record RobustFit(SmoothCurve curve, List<Integer> strays) {
                         < LEAST_SPAN_DB) {
             return null;
         }
-        while (true) {
-            List<T> now = kept.stream().map(steps::get).toList();
-            double[] x = apart(now.stream().mapToDouble(place).toArray());
-            double[] y = now.stream().mapToDouble(value).toArray();
-            double[] u = now.stream().mapToDouble(deviation).toArray();
-            SmoothCurve curve = new SmoothCurve(x, y, u);
-            int worst = strays.size() < steps.size() / STEPS_A_STRAY ? worst(curve) : -1;
-            if (worst < 0) {
-                SmoothCurve given = new SmoothCurve(x, y, u, stiffness);
-                return new RobustFit(given, strays.stream().sorted().toList());
+        Knots<T> knots = new Knots<>(place, value, deviation);
+        while (strays.size() < steps.size() / STEPS_A_STRAY) {
+            SmoothCurve curve = knots.curve(chosen(steps, kept));
+            int worst = worst(curve);
+            Integer number = kept.remove(worst);
+            if (!standsOff(curve, worst, knots.curve(chosen(steps, kept)))) {
+                kept.add(worst, number);
+                break;
             }
-            strays.add(kept.remove(worst));
+            strays.add(number);
+        }
+        return new RobustFit(
+                knots.curve(chosen(steps, kept), stiffness), strays.stream().sorted().toList());
+    }
+
+    private static <T> List<T> chosen(List<T> steps, List<Integer> numbers) {
+        return numbers.stream().map(steps::get).toList();
+    }
+
+    /** What of a step is fitted. */
+    private record Knots<T>(
+            ToDoubleFunction<T> place, ToDoubleFunction<T> value, ToDoubleFunction<T> deviation) {
+
+        SmoothCurve curve(List<T> steps) {
+            return curve(steps, SmoothCurve.STIFFNESS);
+        }
+
+        SmoothCurve curve(List<T> steps, double stiffness) {
+            return new SmoothCurve(
+                    apart(of(steps, place)), of(steps, value), of(steps, deviation), stiffness);
+        }
+
+        private static <T> double[] of(List<T> steps, ToDoubleFunction<T> what) {
+            return steps.stream().mapToDouble(what).toArray();
         }
     }
 
@@ -78,20 +100,32 @@ record RobustFit(SmoothCurve curve, List<Integer> strays) {
     }
 
     private static int worst(SmoothCurve curve) {
-        double[] stray = curve.strays();
-        double[] expected = curve.strayDeviations();
-        double[] size =
-                IntStream.range(0, stray.length)
-                        .mapToDouble(i -> Math.abs(stray[i]) / expected[i])
-                        .toArray();
-        double[] sorted = size.clone();
-        Arrays.sort(sorted);
-        double usual = Math.max(1, sorted[(sorted.length - 1) / 2] / MEDIAN_OF_NORMAL);
+        double[] size = sizes(curve);
         int worst = 0;
         for (int i = 1; i < size.length; i++) {
             worst = size[i] > size[worst] ? i : worst;
         }
-        boolean off = size[worst] > STANDS_OFF * usual && Math.abs(stray[worst]) > LEAST_DB;
-        return off ? worst : -1;
+        return worst;
+    }
+
+    /**
+     * Whether a step stands off.
+     *
+     * @param others the curve without it: in one with it the strays of its neighbours are its own
+     */
+    private static boolean standsOff(SmoothCurve curve, int step, SmoothCurve others) {
+        double[] sorted = sizes(others);
+        Arrays.sort(sorted);
+        double usual = Math.max(1, sorted[(sorted.length - 1) / 2] / MEDIAN_OF_NORMAL);
+        return sizes(curve)[step] > STANDS_OFF * usual && Math.abs(curve.strays()[step]) > LEAST_DB;
+    }
+
+    /** How far each value lies off the curve through the others, in the deviations expected. */
+    private static double[] sizes(SmoothCurve curve) {
+        double[] stray = curve.strays();
+        double[] expected = curve.strayDeviations();
+        return IntStream.range(0, stray.length)
+                .mapToDouble(i -> Math.abs(stray[i]) / expected[i])
+                .toArray();
     }
 }

@@ -101,6 +101,38 @@ class RobustFitTest {
         assertFalse(strays.stream().anyMatch(i -> i != 20));
     }
 
+    /**
+     * One step a decibel off among few that are known well, at any place but the ends: it pulls the
+     * curve with it, so that its neighbours stray too until it is gone.
+     */
+    @ParameterizedTest
+    @CsvSource({"8, 1", "8, 3", "8, 6", "9, 4", "11, 5", "11, 9"})
+    void ofFewStepsTheOneThatStraysIsFound(int count, int which) {
+        assertEquals(List.of(which), fit(flat(count, 0.003, -1.0, which)).strays());
+    }
+
+    /** A tape that saturates, in steps of 3 dB: tanh bends by no more than 0.12 dB/dB². */
+    @ParameterizedTest
+    @CsvSource({"8", "10", "12"})
+    void saturationIsNoStray(int count) {
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            points.add(new Point(3 * i - 12, tanhGainDb(3 * i - 12), 0.003));
+        }
+        assertEquals(List.of(), fit(points).strays());
+    }
+
+    /** Gain of the fundamental of tanh(a·sin φ)/a, a being 1 at 6 dB; the mean over a period. */
+    private static double tanhGainDb(double db) {
+        double a = Math.pow(10, (db - 6) / 20);
+        double sum =
+                IntStream.range(0, 256)
+                        .mapToDouble(i -> Math.sin(2 * Math.PI * i / 256))
+                        .map(s -> Math.tanh(a * s) * s)
+                        .sum();
+        return 20 * Math.log10(sum / 128 / a);
+    }
+
     /** Noise of 0.2 dB that is stated as such: what strays by three of its deviations stays. */
     @Test
     void noiseThatIsStatedIsNoStray() {
