@@ -64,20 +64,21 @@ class DelayWanderTest {
     }
 
     /**
-     * The lower a tone is, the less lies beside it where nothing but noise is heard. Of 40 replays
-     * in loud hiss one or two may pass a bound of two standard deviations.
+     * The lower a tone is, the less lies beside it where nothing but noise is heard. One replay in
+     * forty passes a bound of two standard deviations, so that of 24 four or more do by a chance of
+     * 0.3 %.
      */
     @ParameterizedTest
     @ValueSource(doubles = {300, 360, 420, 480, 1000})
     void noWanderIsReadOutOfHissBesideALowTone(double hz) {
         int read = 0;
-        for (int seed = 1; seed <= 8; seed++) {
+        for (int seed = 1; seed <= 24; seed++) {
             LongTone tone = new LongTone(6000, hz, seed % 2 == 0 ? 5 : 12).hiss(-45);
             boolean isKnown =
                     DelayWander.of(tone.play(seed), NONE, whole(0, false)).rms().isKnown();
             read += isKnown ? 1 : 0;
         }
-        assertTrue(read <= 1, read + " of 8");
+        assertTrue(read <= 3, read + " of 24");
     }
 
     /** While a channel drops out its phase is noise; that is no skew. */
