@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import offtape.core.fault.Background;
+import offtape.core.programme.Cue;
 import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
 import offtape.report.locate.ProgrammeReturn;
@@ -69,6 +70,7 @@ final class HealthCheck {
             add("blocking", "no-reference", SAID.say("no-reference"));
             return;
         }
+        elsewhere(reference);
         weakChannel(reference);
         for (int c = 0; c < ret.channels(); c++) {
             String name = ProgrammeReturn.channelName(c);
@@ -84,6 +86,26 @@ final class HealthCheck {
                         SAID.say("reference-level", dbfs, name, ret.sheet().referenceDbfs()));
             }
         }
+    }
+
+    private void elsewhere(ReferenceLevels reference) {
+        ReferenceLevels.wanted(ret)
+                .filter(wanted -> !wanted.equals(reference.cue()))
+                .ifPresent(
+                        wanted ->
+                                add(
+                                        "warning",
+                                        "reference-elsewhere",
+                                        SAID.say(
+                                                "reference-elsewhere",
+                                                wanted.id(),
+                                                at(wanted),
+                                                reference.cue().frequencyHz(),
+                                                at(reference.cue()))));
+    }
+
+    private double at(Cue.Tone tone) {
+        return ret.map().recordingSeconds(ret.sheet().seconds(tone.startFrame()));
     }
 
     private void weakChannel(ReferenceLevels reference) {

@@ -93,6 +93,25 @@ class HealthCheckTest {
                 note.message());
     }
 
+    /** The tone that is at 2 s in the programme was not heard, and another took its place. */
+    @Test
+    void anotherToneThatTellsTheLevelIsNamed() {
+        double[] peaks = {0.1, 0.1};
+        ReferenceLevels second =
+                new ReferenceLevels(
+                        StraightReturn.tone("second"), peaks, Complex.ZERO, new double[2]);
+        HealthNote note = only(notes(second));
+        assertEquals("warning", note.severity());
+        assertEquals("reference-elsewhere", note.code());
+        assertTrue(
+                note.message()
+                        .startsWith(
+                                "The reference tone (part \"first\"), which should sound at 2.0 s,"
+                                        + " was not heard on any channel. Levels are told by the"
+                                        + " tone of 1000 Hz at 4.0 s in its place."),
+                note.message());
+    }
+
     /** Ten decibels between the channels are a fault, which way round is said. */
     @ParameterizedTest
     @CsvSource({"-10, -19.9, ''", "-10, -20.1, right", "-20.1, -10, left"})

@@ -2,6 +2,7 @@ package offtape.report.measure.tone;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import offtape.core.audio.AudioSource;
@@ -33,6 +34,17 @@ public final class OrderSpectrum {
     /** So much of a tone is looked at: at 96 kHz half a minute takes 200 MB for a while. */
     static final double LONGEST_S = 30;
 
+    /**
+     * Noise that is followed by its own phase leaves a line and waves of level all over the band.
+     * The level of narrow-band noise follows Rayleigh's law, of which π/4 of the power is the
+     * line's and 1 − π/4 = 0.27 of that the waves'; beside a tone of s times the noise's power they
+     * have 1/(2s). Up to this share there is a tone, of five times the power or more.
+     */
+    private static final double WAVES = 0.1;
+
+    /** Equivalent width of a line of Hann's window, in lines. */
+    private static final double HANN_LINES = 1.5;
+
     private final Spectrum spectrum;
     private final int cycles;
     private final double windowSum;
@@ -45,10 +57,11 @@ public final class OrderSpectrum {
 
     /**
      * Analyses every channel of a stretch, all on the phase of the channel in which the tone is
-     * louder.
+     * louder, or of another if the loudest holds noise.
      *
      * @param hz frequency expected in the recording
-     * @return one entry a channel, or an empty list if the stretch is too short or the tone absent
+     * @return one entry a channel, or an empty list if the stretch is too short or no channel holds
+     *     a tone of five times the power that noise has in the band it is followed in
      */
     public static List<OrderSpectrum> of(
             AudioSource recording, ProgrammeReturn.Span span, double hz) {
@@ -61,11 +74,23 @@ public final class OrderSpectrum {
                         band.passHz(), band.stopHz(), recording.sampleRateHz(), 16 * band.passHz());
         List<Baseband> bases =
                 converter.convert(recording, span.from(), span.to(), PhaseLaw.steady(hz));
-        Baseband loudest = Baseband.loudest(bases);
-        if (loudest.size() < 8 || !(loudest.meanPower() > 0)) {
-            return List.of();
-        }
-        return resampled(recording, loudest, hz);
+        double share = 2 * band.passHz() / hz / HANN_LINES;
+        return bases.stream()
+                .filter(b -> b.size() >= 8 && b.meanPower() > 0)
+                .sorted(Comparator.comparingDouble(Baseband::meanPower).reversed())
+                .map(b -> resampled(recording, b, hz))
+                .filter(orders -> orders.stream().anyMatch(o -> o.isTone(share)))
+                .findFirst()
+                .orElse(List.of());
+    }
+
+    /**
+     * Whether a tone was followed.
+     *
+     * @param share of the frequency of the tone that the band of the waves has
+     */
+    private boolean isTone(double share) {
+        return noise(1) * share * cycles < WAVES * power(1);
     }
 
     /** The same for a tone of the programme, clear of its ends; for the beginning of a long one. */

@@ -3,6 +3,7 @@ package offtape.report.measure.tone;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
@@ -11,7 +12,7 @@ import offtape.report.locate.ProgrammeReturn;
 /**
  * What the reference tone came back as on each channel: the zero of every level.
  *
- * @param cue the reference tone
+ * @param cue the reference tone, or the one that was heard in its place
  * @param peaks peak of a sine at reference level as it returns, in full-scale units, one a channel;
  *     0 if the tone was not heard there
  * @param rightOverLeft the two as a complex ratio; zero unless both were heard
@@ -27,23 +28,45 @@ public record ReferenceLevels(
     private static final double CROSSTALK = 0.0316;
 
     /**
-     * Measures the reference tone: of the tones on both channels the one nearest to reference
-     * level, and of those the one nearest to 1 kHz, the longest first.
+     * Measures the reference tone, or the next best if that one is not heard on any channel.
      *
      * @return nothing if the programme has no such tone between 200 Hz and 2 kHz in the recording
      */
     public static Optional<ReferenceLevels> measure(ProgrammeReturn ret) {
+        List<Cue.Tone> tones = candidates(ret);
+        return tones.stream()
+                .map(t -> of(ret, t))
+                .filter(ReferenceLevels::isHeard)
+                .findFirst()
+                .or(() -> tones.stream().findFirst().map(t -> none(ret, t)));
+    }
+
+    /** The tone that is the reference if it is heard. */
+    public static Optional<Cue.Tone> wanted(ProgrammeReturn ret) {
+        return candidates(ret).stream().findFirst();
+    }
+
+    /**
+     * Tones on both channels, those nearest to reference level first, of these the ones nearest to
+     * 1 kHz, and of these the longest.
+     */
+    private static List<Cue.Tone> candidates(ProgrammeReturn ret) {
         Stream<Cue.Tone> tones = ret.cues(Cue.Tone.class).stream();
         Stream<Cue.Tone> steps =
                 ret.cues(Cue.Ladder.class).stream().flatMap(ReferenceLevels::steps);
         return Stream.concat(tones, steps)
                 .filter(t -> t.channels() == ChannelSet.BOTH)
                 .filter(t -> t.frequencyHz() >= 200 && t.frequencyHz() <= 2000)
-                .min(
+                .sorted(
                         Comparator.comparingDouble((Cue.Tone t) -> Math.abs(t.levelDb()))
                                 .thenComparingDouble(t -> fromOneKilohertz(t))
                                 .thenComparingLong(t -> -t.frames()))
-                .map(t -> of(ret, t));
+                .toList();
+    }
+
+    private static ReferenceLevels none(ProgrammeReturn ret, Cue.Tone cue) {
+        double[] none = new double[ret.channels()];
+        return new ReferenceLevels(cue, none, Complex.ZERO, none);
     }
 
     /** The steps of a ladder as tones. */
@@ -83,6 +106,10 @@ public record ReferenceLevels(
         Complex ratio =
                 both ? orders.get(1).fundamental().over(orders.get(0).fundamental()) : Complex.ZERO;
         return new ReferenceLevels(cue, peaks, ratio, uncertainty);
+    }
+
+    private boolean isHeard() {
+        return DoubleStream.of(peaks).anyMatch(p -> p > 0);
     }
 
     /** Whether the tone was heard on a channel. */

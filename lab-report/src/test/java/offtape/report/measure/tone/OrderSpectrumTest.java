@@ -221,6 +221,29 @@ class OrderSpectrumTest {
         assertEquals(0.04, rest.fundamental().over(both.get(0).fundamental()).size(), 1e-4);
     }
 
+    /**
+     * Noise is no tone though it has a phase that can be followed: 1 − π/4 of its power waves all
+     * over the band. A tone of twenty times the power that noise has in ± 60 Hz of 24 kHz is one.
+     */
+    @ParameterizedTest
+    @CsvSource({"1000, 20", "315, 20", "5000, 20"})
+    void noiseAloneIsNoTone(double hz, double times) {
+        double sigma = 1e-3;
+        double band = OrderBand.of(hz).passHz() / (RATE / 4.0);
+        double peak = sigma * Math.sqrt(2 * times * band);
+        for (int draw = 0; draw < 5; draw++) {
+            Random random = new Random(draw);
+            double[] noise = samples(t -> sigma * random.nextGaussian());
+            double[] tone = samples(t -> peak * Math.sin(2 * Math.PI * hz * t));
+            double[] both =
+                    IntStream.range(0, noise.length).mapToDouble(i -> noise[i] + tone[i]).toArray();
+            MemoryAudio hissing = new MemoryAudio("x", RATE, noise, noise);
+            assertEquals(List.of(), OrderSpectrum.of(hissing, SPAN, hz));
+            MemoryAudio sounding = new MemoryAudio("x", RATE, noise, both);
+            assertEquals(2, OrderSpectrum.of(sounding, SPAN, hz).size());
+        }
+    }
+
     private static double wavering(double t, double hz, double wowHz, double percent) {
         double wow = percent / 100 / (2 * Math.PI * wowHz) * Math.sin(2 * Math.PI * wowHz * t);
         return 2 * Math.PI * hz * (t + wow);

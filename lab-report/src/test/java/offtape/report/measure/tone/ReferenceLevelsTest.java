@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Random;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
+import offtape.report.locate.ProgrammeReturn;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -26,7 +27,8 @@ class ReferenceLevelsTest {
     }
 
     private static Cue.Tone chosen(Cue... cues) {
-        return measured(cues).orElseThrow().cue();
+        ProgrammeReturn ret = Returns.of(List.of(cues), sine(6, 1000, 0.1, 0));
+        return ReferenceLevels.wanted(ret).orElseThrow();
     }
 
     @Test
@@ -169,6 +171,41 @@ class ReferenceLevelsTest {
         ReferenceLevels levels = ReferenceLevels.measure(Returns.of(cues, x)).orElseThrow();
         double expected = Math.sqrt(6 * 0.01 * 0.01 / (RATE * 1.88) / 2) / 0.5;
         assertEquals(expected, levels.relativeUncertainty()[0], 0.35 * expected);
+    }
+
+    /**
+     * Sound was off while the reference tone played: the next best tells the level, 20 dB lower.
+     */
+    @Test
+    void whereTheReferenceIsNotHeardAnotherTellsTheLevel() {
+        Random random = new Random(5);
+        double[] x =
+                Returns.sound(
+                        4,
+                        t ->
+                                1e-4 * random.nextGaussian()
+                                        + (t < 2 ? 0 : 0.02 * Math.sin(2 * Math.PI * 1000 * t)));
+        Cue.Tone first = Returns.tone(0, 2, 1000, 0);
+        Cue.Tone second = Returns.tone(2, 2, 1000, -20);
+        ProgrammeReturn ret = Returns.of(List.of(first, second), x, x);
+        assertEquals(first, ReferenceLevels.wanted(ret).orElseThrow());
+        ReferenceLevels levels = ReferenceLevels.measure(ret).orElseThrow();
+        assertEquals(second, levels.cue());
+        assertEquals(0.2, levels.peaks()[1], 1e-3);
+    }
+
+    /** Where no tone is heard there is none to tell of. */
+    @Test
+    void noToneAtAllIsHeardOnNoChannel() {
+        Random random = new Random(6);
+        double[] hiss = Returns.sound(4, t -> 1e-3 * random.nextGaussian());
+        Cue.Tone first = Returns.tone(0, 2, 1000, 0);
+        List<Cue> cues = List.of(Returns.tone(2, 2, 1000, -20), first);
+        ReferenceLevels levels =
+                ReferenceLevels.measure(Returns.of(cues, hiss, hiss)).orElseThrow();
+        assertEquals(first, levels.cue());
+        assertFalse(levels.heard(0) || levels.heard(1));
+        assertEquals(-1, levels.deadChannel());
     }
 
     @Test
