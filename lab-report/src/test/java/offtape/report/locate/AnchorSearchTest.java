@@ -104,8 +104,8 @@ class AnchorSearchTest {
     }
 
     /**
-     * At 48 kHz and twice the speed the marker lasts a quarter of a second and reaches 12 kHz: for
-     * the first look every other sample is enough, and no fewer are.
+     * At 48 kHz and twice the speed the marker lasts a quarter of a second and reaches 12 kHz: the
+     * first look is at every other sample.
      */
     @Test
     void aRecordingMayHaveAnotherRate() {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -103,6 +104,20 @@ class CoarseSearchTest {
         CoarseSearch.Match b = new CoarseSearch.Match(other, otherStretch, 0.5);
         assertEquals(same, a.isSame(b, 20));
         assertEquals(same, b.isSame(a, 20));
+    }
+
+    /** Speeds that differ little are of two matches all the same if these lie apart. */
+    @Test
+    void twoPlacesOfLikeSpeedAreTwoMatches() {
+        List<Scene.Part> both = new ArrayList<>(Scene.played(PARTS, 1, 1));
+        both.addAll(Scene.played(PARTS, 16, 1.06));
+        List<CoarseSearch.Match> best = new ArrayList<>(in(31, both).best(0.97, 1.09, 2));
+        best.sort(Comparator.comparingDouble(CoarseSearch.Match::offsetSeconds));
+        assertEquals(2, best.size());
+        assertEquals(1, best.get(0).offsetSeconds(), 0.1);
+        assertEquals(1, best.get(0).stretch(), 0.015);
+        assertEquals(16, best.get(1).offsetSeconds(), 0.1);
+        assertEquals(1.06, best.get(1).stretch(), 0.015);
     }
 
     @Test

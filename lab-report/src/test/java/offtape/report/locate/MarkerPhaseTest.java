@@ -83,6 +83,27 @@ class MarkerPhaseTest {
         assertTrue(readings.get(124).programmeSeconds() < 1.5 - 100.0 / RATE);
     }
 
+    /** A tone before and behind the marker is not read, though it came back as well. */
+    @Test
+    void onlyTheMarkerIsRead() {
+        double[] sent = SOUND.clone();
+        double[] back = new double[4 * RATE];
+        for (int i = 0; i < sent.length; i++) {
+            boolean beside = i < RATE || i >= RATE + RATE / 2;
+            sent[i] += beside ? 0.1 * Math.sin(2 * Math.PI * 1000 * i / RATE) : 0;
+            back[i + RATE / 2] = sent[i];
+        }
+        List<PhaseReading> readings =
+                new MarkerPhase(
+                                new MemoryAudio("p", RATE, sent),
+                                new MemoryAudio("r", RATE, back),
+                                TimeMap.straight(0.5, 1, 3))
+                        .read(1, 0.5, 0, 7);
+        assertTrue(readings.get(0).programmeSeconds() > 1);
+        assertTrue(readings.get(readings.size() - 1).programmeSeconds() < 1.5);
+        assertEquals(125, readings.size());
+    }
+
     /** A delay of 1.5 turns at 6 kHz, of 0.2 at 700 Hz: one number of whole turns is unknown. */
     @ParameterizedTest
     @ValueSource(doubles = {2.5e-4, -2.5e-4})
