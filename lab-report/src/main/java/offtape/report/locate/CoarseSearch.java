@@ -22,14 +22,28 @@ final class CoarseSearch {
      * @param likeness 1 if every sounding moment of the programme is there and has the colour it
      *     should, 0 if none
      */
-    record Match(double offsetSeconds, double stretch, double likeness) {}
+    record Match(double offsetSeconds, double stretch, double likeness) {
+
+        /** Matches nearer than this in both are the same one. */
+        private static final double SAME_S = 1;
+
+        private static final double SAME_SPEED = 0.1;
+
+        /**
+         * Whether another match is but a neighbour of this one, in speed and in where it has the
+         * middle of the programme.
+         *
+         * @param programmeSeconds length of the programme
+         */
+        boolean isSame(Match other, double programmeSeconds) {
+            double middle = programmeSeconds / 2;
+            double apart = offsetSeconds - other.offsetSeconds + middle * (stretch - other.stretch);
+            return Math.abs(Math.log(stretch / other.stretch)) < SAME_SPEED
+                    && Math.abs(apart) < SAME_S + SAME_SPEED * middle;
+        }
+    }
 
     private static final double STEP = 0.004;
-
-    /** Matches nearer than this in both are the same one. */
-    private static final double SAME_S = 1;
-
-    private static final double SAME_SPEED = 0.1;
 
     private final SpectralTrace programme;
     private final SpectralTrace recording;
@@ -62,20 +76,14 @@ final class CoarseSearch {
                         .mapToObj(i -> lowest * Math.pow(highest / lowest, (double) i / steps))
                         .toList();
         List<Match> all = Background.each(stretches, stretch -> at(heard, stretch));
+        double seconds = longest * programme.hopSeconds();
         List<Match> kept = new ArrayList<>();
         all.stream()
                 .sorted(Comparator.comparingDouble(Match::likeness).reversed())
-                .filter(m -> kept.stream().noneMatch(k -> same(k, m)))
+                .filter(m -> kept.stream().noneMatch(k -> k.isSame(m, seconds)))
                 .limit(count)
                 .forEach(kept::add);
         return kept;
-    }
-
-    private boolean same(Match a, Match b) {
-        double middle = longest * programme.hopSeconds() / 2;
-        double apart = a.offsetSeconds() - b.offsetSeconds() + middle * (a.stretch() - b.stretch());
-        return Math.abs(Math.log(a.stretch() / b.stretch())) < SAME_SPEED
-                && Math.abs(apart) < SAME_S + SAME_SPEED * middle;
     }
 
     private Match at(Heard heard, double stretch) {

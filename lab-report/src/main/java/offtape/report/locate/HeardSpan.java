@@ -96,8 +96,7 @@ final class HeardSpan {
             double[] power = powers(thin, length, template);
             int best = strongest(power);
             int from = best * step;
-            int to = Math.min(energyBefore.length - 1, from + template.length * step);
-            double heard = energyBefore[to] - energyBefore[from];
+            double heard = energyBefore[from + template.length * step] - energyBefore[from];
             double score =
                     power[best] / Math.max(energy(template, 0, template.length) * heard, 1e-300);
             return new Glance((best + template.length / 2) * (double) step, score, stretch);

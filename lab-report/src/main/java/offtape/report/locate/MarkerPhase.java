@@ -141,8 +141,8 @@ final class MarkerPhase {
                     Math.atan2(im, re),
                     Math.atan2(turnIm, turnRe) * rate / (2 * Math.PI),
                     coherence,
-                    Math.sqrt(2 * noise / count) / Math.max(coherence, CLEAR),
-                    ownPower > 0 ? moment / ownPower : 0);
+                    Math.sqrt(2 * noise / count) / coherence,
+                    moment / ownPower);
         }
     }
 }

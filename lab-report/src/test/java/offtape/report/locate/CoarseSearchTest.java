@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,7 +28,7 @@ class CoarseSearchTest {
     @CsvSource({"3, 1", "3, 0.8", "5, 1.3", "0, 1", "-1.5, 1"})
     void placeAndSpeedAreFound(double offset, double stretch) {
         CoarseSearch search = in(offset + 12 * stretch + 2, Scene.played(PARTS, offset, stretch));
-        CoarseSearch.Match best = search.best(0.7, 1.5, 1).get(0);
+        CoarseSearch.Match best = search.best(0.9 * stretch, 1.12 * stretch, 1).get(0);
         assertEquals(stretch, best.stretch(), 0.008 * stretch);
         double middle = best.offsetSeconds() + 6 * best.stretch();
         assertEquals(offset + 6 * stretch, middle, 0.05);
@@ -57,6 +58,66 @@ class CoarseSearchTest {
         assertEquals(1, best.get(0).offsetSeconds(), 0.1);
         assertEquals(1.3, best.get(1).stretch(), 0.015);
         assertTrue(best.get(1).likeness() < best.get(0).likeness());
+    }
+
+    /** Two seconds of a programme that would last up to eighteen. */
+    @Test
+    void aShortRecordingIsSearchedForAllOfTheProgramme() {
+        CoarseSearch search = in(2, Scene.played(PARTS, -9 * 1.4, 1.4));
+        CoarseSearch.Match best = search.best(1, 1.5, 1).get(0);
+        // 5 kHz lasts from 8 to 11.5 s: any speed places it, at its pitch
+        assertEquals(1.4, best.stretch(), 0.15);
+        double from = -best.offsetSeconds() / best.stretch();
+        assertTrue(from > 7.9 && from + 2 / best.stretch() < 11.6, best.toString());
+        assertEquals(2 / 1.4 / 10.5, best.likeness(), 0.02);
+    }
+
+    @Test
+    void silenceIsLikeNothing() {
+        CoarseSearch search = new CoarseSearch(PROGRAMME, new Scene(14).trace());
+        CoarseSearch.Match none = search.best(0.98, 1.02, 1).get(0);
+        assertEquals(0, none.likeness(), 0);
+        assertEquals(0, none.offsetSeconds(), 0);
+    }
+
+    /**
+     * Of a programme of 20 s: within a tenth in speed, by its logarithm, and with middles within a
+     * second and a tenth of the 10 s before them, 2 s in all.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "5, 1, 6.99, 1, true",
+        "5, 1, 7, 1, false",
+        "5, 1, 3.01, 1, true",
+        "5, 1, 3, 1, false",
+        "5, 1.3, 5, 1.3, true",
+        "5, 1, 4, 1.1, true",
+        "5, 1, 3.9, 1.11, false",
+        "5, 1, 5.9, 0.91, true",
+        "5, 1, 6, 0.9, false",
+        "5, 1, 3.5, 1.09, true",
+        "5, 1, 6.5, 1.09, false",
+    })
+    void neighboursAreTheSameMatch(
+            double offset, double stretch, double other, double otherStretch, boolean same) {
+        CoarseSearch.Match a = new CoarseSearch.Match(offset, stretch, 0.9);
+        CoarseSearch.Match b = new CoarseSearch.Match(other, otherStretch, 0.5);
+        assertEquals(same, a.isSame(b, 20));
+        assertEquals(same, b.isSame(a, 20));
+    }
+
+    /** Speeds that differ little are of two matches all the same if these lie apart. */
+    @Test
+    void twoPlacesOfLikeSpeedAreTwoMatches() {
+        List<Scene.Part> both = new ArrayList<>(Scene.played(PARTS, 1, 1));
+        both.addAll(Scene.played(PARTS, 16, 1.06));
+        List<CoarseSearch.Match> best = new ArrayList<>(in(31, both).best(0.97, 1.09, 2));
+        best.sort(Comparator.comparingDouble(CoarseSearch.Match::offsetSeconds));
+        assertEquals(2, best.size());
+        assertEquals(1, best.get(0).offsetSeconds(), 0.1);
+        assertEquals(1, best.get(0).stretch(), 0.015);
+        assertEquals(16, best.get(1).offsetSeconds(), 0.1);
+        assertEquals(1.06, best.get(1).stretch(), 0.015);
     }
 
     @Test

@@ -3,6 +3,7 @@ package offtape.report.locate;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import offtape.core.dsp.SincInterpolator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -31,5 +32,17 @@ class FineTableTest {
         FineTable table = FineTable.of(new double[] {1, 1, 1, 1});
         assertEquals(0, table.at(-3), 0);
         assertEquals(0, table.at(9), 0);
+    }
+
+    /** A cubic needs a quarter before and two behind; at quarters it goes through them. */
+    @Test
+    void toItsEndsItIsTheBandLimitedValue() {
+        double[] samples = {0.3, -0.5, 0.9, 0.4};
+        FineTable table = FineTable.of(samples);
+        for (double place : new double[] {0.25, 0.5, 1, 2.75, 3, 3.25}) {
+            assertEquals(SincInterpolator.at(samples, place), table.at(place), 1e-15, "" + place);
+        }
+        assertEquals(0, table.at(0.24), 0);
+        assertEquals(0, table.at(3.5), 0);
     }
 }

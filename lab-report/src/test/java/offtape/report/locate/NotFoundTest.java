@@ -36,6 +36,7 @@ class NotFoundTest {
         assertTrue(said.contains("r.wav") && said.contains("7.9 s") && said.contains("20"), said);
         String longer = of(8.1, 0.5, null).refusal().getMessage();
         assertFalse(longer.contains("8.1 s"), longer);
+        assertEquals(longer, of(8, 0.5, null).refusal().getMessage());
     }
 
     /** −90 dBFS is 3.2e-5; the second channel's last sample is beyond the first block. */
@@ -45,6 +46,7 @@ class NotFoundTest {
         String other = of(12, 3.3e-5, null).refusal().getMessage();
         assertFalse(silent.equals(other));
         assertEquals(silent, of(12, 0, null).refusal().getMessage());
+        assertEquals(silent, of(12, 3.2e-5, null).refusal().getMessage());
         assertEquals(other, of(12, -0.5, null).refusal().getMessage());
         assertTrue(silent.contains("silen"), silent);
     }
@@ -58,15 +60,22 @@ class NotFoundTest {
     }
 
     @Test
+    void aReturnFromItsEndIsToldSo() {
+        String said = of(20, 0.5, null).backwards().getMessage();
+        assertTrue(said.startsWith("r.wav holds the programme backwards"), said);
+    }
+
+    @Test
     void aReturnWithoutMarkersIsToldWhatIsMissing() {
         CoarseSearch.Match right = new CoarseSearch.Match(0, 1, 1);
         Anchor weak = new Anchor(1.25, 1.25, new int[] {0, 0}, 0.1);
         String sheet = of(20, 0, null).withoutMarkers(right, List.of()).getMessage();
         String cut = of(20, 0, null, MARKER).withoutMarkers(right, List.of()).getMessage();
         String heard = of(20, 0, null, MARKER).withoutMarkers(right, List.of(weak)).getMessage();
-        assertEquals(3, List.of(sheet, cut, heard).stream().distinct().count());
-        assertTrue(sheet.contains("marker"), sheet);
-        assertTrue(cut.contains("r.wav") && heard.contains("r.wav"));
+        assertTrue(sheet.contains("cue sheet names no marker"), sheet);
+        assertTrue(cut.startsWith("r.wav is cut short"), cut);
+        assertTrue(heard.startsWith("r.wav sounds like the programme, but none of"), heard);
+        assertTrue(heard.contains("Record the whole programme again"), heard);
     }
 
     /** At twice the speed the markers may be beyond the band: the speed is what to say. */

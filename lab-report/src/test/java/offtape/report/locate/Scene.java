@@ -38,10 +38,17 @@ final class Scene {
                     new Part(8, 11.5, 5000));
 
     private final double[] sound;
+    private final int rate;
 
     /** Silence of so many seconds. */
     Scene(double seconds) {
-        this.sound = new double[(int) Math.round(seconds * RATE)];
+        this(seconds, RATE);
+    }
+
+    /** The same at another sample rate: long sound of low tones takes little time at a low one. */
+    Scene(double seconds, int rate) {
+        this.sound = new double[(int) Math.round(seconds * rate)];
+        this.rate = rate;
     }
 
     Scene with(Part... parts) {
@@ -50,10 +57,10 @@ final class Scene {
 
     Scene with(double peak, List<Part> parts) {
         for (Part p : parts) {
-            int from = Math.max(0, (int) Math.round(p.from() * RATE));
-            int to = Math.min(sound.length, (int) Math.round(p.to() * RATE));
+            int from = Math.max(0, (int) Math.round(p.from() * rate));
+            int to = Math.min(sound.length, (int) Math.round(p.to() * rate));
             for (int i = from; i < to; i++) {
-                sound[i] += peak * Math.sin(2 * Math.PI * p.hz() * i / RATE);
+                sound[i] += peak * Math.sin(2 * Math.PI * p.hz() * i / rate);
             }
         }
         return this;
@@ -73,7 +80,7 @@ final class Scene {
     }
 
     MemoryAudio audio() {
-        return new MemoryAudio("scene.wav", RATE, sound);
+        return new MemoryAudio("scene.wav", rate, sound);
     }
 
     SpectralTrace trace() {

@@ -121,6 +121,18 @@ class SpectralTraceTest {
         assertTrue(kept.sounds(20));
         assertEquals(below < 75, kept.sounds(75));
         assertEquals(scene.trace().hops(), kept.hops());
+        SpectralTrace coarse = scene.trace().coarser(5).withoutSilence();
+        assertTrue(coarse.sounds(4));
+        assertEquals(below < 75, coarse.sounds(15));
+    }
+
+    /** What holds nothing is like nothing, and a number all the same. */
+    @Test
+    void silenceIsLikeNothing() {
+        SpectralTrace tone = tone(1280).trace();
+        SpectralTrace silence = new Scene(1).trace();
+        assertEquals(0, tone.likeness(25, silence, 25), 0);
+        assertEquals(0, tone.coarser(5).likeness(5, silence.coarser(5), 5), 0);
     }
 
     @Test
@@ -157,6 +169,8 @@ class SpectralTraceTest {
         assertEquals(26, twice.hops());
         assertEquals(1, twice.likeness(12, tone(2560).trace(), 25), 0.02);
         assertEquals(1, tone(5120).trace().stretched(1).likeness(12, tone(5120).trace(), 25), 1e-6);
+        // the lowest band is one of them
+        assertEquals(1, tone(80).trace().stretched(1).likeness(12, tone(80).trace(), 25), 1e-6);
     }
 
     @Test

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -41,10 +40,28 @@ class SpeedMistakeTest {
         assertEquals(code.equals("wrong-speed"), mistake.isWrongSpeed());
     }
 
-    @Test
-    void aProgrammeWithoutASpeedIsNamedByItsFactor() {
-        String sentence = SpeedMistake.of(2, null).sentence();
-        assertTrue(
-                sentence.startsWith("The tape ran at twice the speed it was made for"), sentence);
+    /** A quarter off twice or half the speed is still that speed, and more is another fault. */
+    @ParameterizedTest
+    @CsvSource({
+        "2.5, wrong-speed", "1.5, wrong-speed", "0.625, wrong-speed", "0.375, wrong-speed",
+        "2.51, far-off-speed", "1.49, far-off-speed", "0.63, far-off-speed", "0.37, far-off-speed"
+    })
+    void aboutTwiceAndAboutHalfAreOtherSpeeds(double ratio, String code) {
+        assertEquals(code, SpeedMistake.of(ratio, 190.5).code());
+    }
+
+    /** A hundredth off a factor of two is the machine's own error and is not told. */
+    @ParameterizedTest
+    @CsvSource({
+        "2, 'The tape ran at twice the speed it was made for, or'",
+        "2.019, 'The tape ran at twice the speed it was made for, or'",
+        "2.1, 'The tape ran at twice the speed it was made for (and +5.0 % off that), or'",
+        "0.5, 'The tape ran at half the speed it was made for, or'",
+        "0.496, 'The tape ran at half the speed it was made for, or'",
+        "0.475, 'The tape ran at half the speed it was made for (and -5.0 % off that), or'",
+    })
+    void aProgrammeWithoutASpeedIsNamedByItsFactor(double ratio, String words) {
+        String sentence = SpeedMistake.of(ratio, null).sentence();
+        assertTrue(sentence.startsWith(words), sentence);
     }
 }

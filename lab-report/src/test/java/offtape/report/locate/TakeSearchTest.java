@@ -37,7 +37,7 @@ class TakeSearchTest {
         assertEquals(
                 right, TakeSearch.choice(List.of(take(0, 10, false), right, take(50, 55, false))));
         Take first = take(0, 10, false);
-        assertEquals(first, TakeSearch.choice(List.of(first, take(20, 28.9, false))));
+        assertEquals(first, TakeSearch.choice(List.of(first, take(20, 29, false))));
         Take later = take(20, 28, false);
         assertEquals(later, TakeSearch.choice(List.of(take(-4, 7, false), later)));
     }
@@ -85,6 +85,54 @@ class TakeSearchTest {
         assertEquals(9, takes.get(0).toSeconds(), 0.1);
         assertFalse(takes.get(0).whole());
         assertTrue(takes.get(1).whole());
+    }
+
+    /** A third of the programme is its beginning; what is broken off behind it is a take. */
+    @Test
+    void aTakeIsKnownByItsFirstThird() {
+        List<Scene.Part> first = Scene.played(PARTS.subList(0, 2), 1, 1);
+        SpectralTrace recording =
+                new Scene(21)
+                        .with(0.1, first)
+                        .with(0.1, Scene.played(PARTS, 8, 1))
+                        .withHiss(1e-4)
+                        .trace();
+        List<Take> takes =
+                new TakeSearch(PROGRAMME, recording, place -> true)
+                        .takes(new CoarseSearch.Match(8, 1, 1));
+        assertStarts(takes, 1, 8);
+        assertEquals(5, takes.get(0).toSeconds(), 0.1);
+        assertFalse(takes.get(0).whole());
+    }
+
+    /** The last sound is heard to its end at 12.5 s, and half a second later the next begins. */
+    @Test
+    void aTakeIsWholeThoughTheNextFollowsAtOnce() {
+        List<Take> takes = takes(27, 1, place -> true, 1, 13);
+        assertStarts(takes, 1, 13);
+        assertTrue(takes.get(0).whole(), takes.toString());
+    }
+
+    /**
+     * Its first four seconds are 0.5 s of one tone and of another in turn. Heard a second later
+     * than they begin, 3 of the 3.5 s that sound are there: too near to the beginning to be
+     * another.
+     */
+    @Test
+    void aBeginningThatRepeatsIsOneBeginning() {
+        List<Scene.Part> parts = new ArrayList<>();
+        for (int k = 1; k <= 8; k++) {
+            parts.add(new Scene.Part(0.5 * k, 0.5 * k + 0.5, k % 2 == 0 ? 500 : 3000));
+        }
+        parts.add(new Scene.Part(4.5, 11.5, 1200));
+        SpectralTrace programme = new Scene(12).with(0.1, parts).trace().withoutSilence();
+        SpectralTrace recording =
+                new Scene(16).with(0.1, Scene.played(parts, 2, 1)).withHiss(1e-4).trace();
+        List<Take> takes =
+                new TakeSearch(programme, recording, place -> true)
+                        .takes(new CoarseSearch.Match(2, 1, 1));
+        assertStarts(takes, 2);
+        assertTrue(takes.get(0).whole());
     }
 
     /** Without its marker a place is no beginning, but for the one that was found first. */

@@ -38,7 +38,10 @@ class TonePhaseTest {
     }
 
     private static List<TonePhase.Course> courses(double speed, double[]... x) {
-        TimeMap map = TimeMap.straight(0, 1 / speed, 8 * speed);
+        return courses(TimeMap.straight(0, 1 / speed, 8 * speed), x);
+    }
+
+    private static List<TonePhase.Course> courses(TimeMap map, double[]... x) {
         return new TonePhase(new MemoryAudio("r", RATE, x), map).courses(1, 5, HZ);
     }
 
@@ -49,12 +52,48 @@ class TonePhaseTest {
         DoubleUnaryOperator late = t -> 5e-5 * Math.sin(2 * Math.PI * 2 * t) + 1e-5;
         TonePhase.Course course = courses(speed, tone(speed, late, 0)).get(0);
         assertTrue(course.lateSeconds().length > 100);
-        assertTrue(course.firstSeconds() >= 1.05 && course.firstSeconds() < 1.2);
-        assertEquals(3.9, course.seconds(), 0.2);
+        assertEquals(1.05, course.firstSeconds(), 1.0 / RATE);
+        assertEquals(3.9, course.seconds(), course.stepSeconds());
         assertEquals(course.firstSeconds() + 7 * course.stepSeconds(), course.at(7), 1e-12);
         for (int k = 0; k < course.lateSeconds().length; k++) {
             double expected = QUARTER_S + late.applyAsDouble(course.at(k));
             assertEquals(expected, course.lateSeconds()[k], 2e-7, "" + k);
+        }
+    }
+
+    /** Before and after the tone the map has another speed than the 0.8 it played at. */
+    @Test
+    void theSpeedIsThatOfTheStretchItself() {
+        DoubleUnaryOperator late = t -> 5e-5 * Math.sin(2 * Math.PI * 2 * t);
+        TimeMap map =
+                new TimeMap(
+                        new double[] {0, 0.9, 5.1, 9},
+                        new double[] {0.9 / 0.8 - 0.9, 0.9 / 0.8, 5.1 / 0.8, 5.1 / 0.8 + 3.9});
+        TonePhase.Course course = courses(map, tone(0.8, late, 0)).get(0);
+        assertEquals(3.9, course.seconds(), course.stepSeconds());
+        for (int k = 0; k < course.lateSeconds().length; k++) {
+            double expected = QUARTER_S + late.applyAsDouble(course.at(k));
+            assertEquals(expected, course.lateSeconds()[k], 2e-7, "" + k);
+        }
+    }
+
+    /**
+     * 250 Hz at 0.8 of the speed are 200 Hz, of which a fifth either side is passed and two fifths
+     * and more are not: a tone as strong 90 Hz above, 90 dB down, turns the phase by 3.2e-5.
+     */
+    @Test
+    void theBandOfALowToneGoesWithItsPitch() {
+        double[] x = new double[8 * RATE];
+        for (int i = 0; i < x.length; i++) {
+            double turn = 2 * Math.PI * i / RATE;
+            x[i] = 0.1 * Math.cos(200 * turn) + 0.1 * Math.sin(290 * turn);
+        }
+        MemoryAudio audio = new MemoryAudio("r", RATE, x);
+        TonePhase.Course course =
+                new TonePhase(audio, TimeMap.straight(0, 1 / 0.8, 6.4)).courses(1, 5, 250).get(0);
+        assertEquals(3.9, course.seconds(), course.stepSeconds());
+        for (double v : course.lateSeconds()) {
+            assertEquals(0, v, 3.2e-5 / (2 * Math.PI * 250));
         }
     }
 
@@ -83,7 +122,9 @@ class TonePhaseTest {
         List<TonePhase.Course> courses = courses(1, tone(1, t -> 0, 1e-4), hiss);
         assertTrue(courses.get(0).lateSeconds().length > 0);
         assertEquals(0, courses.get(1).lateSeconds().length);
-        assertEquals(0, courses(1, new double[8 * RATE]).get(0).lateSeconds().length);
+        TonePhase.Course silent = courses(1, new double[8 * RATE]).get(0);
+        assertEquals(0, silent.lateSeconds().length);
+        assertEquals(Double.POSITIVE_INFINITY, silent.sigmaSeconds());
     }
 
     @Test
@@ -92,5 +133,10 @@ class TonePhaseTest {
         TonePhase phase = new TonePhase(audio, TimeMap.straight(0, 1, 8));
         assertEquals(List.of(), phase.courses(1, 5, 7900));
         assertEquals(1, phase.courses(1, 5, 7880).size());
+        // what has no room at its speed has at nine tenths of it, and the other way round
+        TonePhase slow = new TonePhase(audio, TimeMap.straight(0, 1 / 0.9, 7.2));
+        assertEquals(1, slow.courses(1, 5, 8700).size());
+        TonePhase fast = new TonePhase(audio, TimeMap.straight(0, 0.9, 8.8));
+        assertEquals(List.of(), fast.courses(1, 5, 7200));
     }
 }
