@@ -41,7 +41,11 @@ final class BriefProgramme {
     }
 
     BriefProgramme tone(double hz, long frames) {
-        return add(new Cue.Tone("tone" + cues.size(), ChannelSet.BOTH, at, frames, hz, 0));
+        return tone(hz, frames, 0);
+    }
+
+    BriefProgramme tone(double hz, long frames, double levelDb) {
+        return add(new Cue.Tone("tone" + cues.size(), ChannelSet.BOTH, at, frames, hz, levelDb));
     }
 
     /** A second from 50 Hz to 3.5 kHz. */
@@ -100,18 +104,21 @@ final class BriefProgramme {
     static ProgrammeReturn returned(Programme programme, int sign, double[]... sound) {
         double seconds = programme.sheet().seconds(programme.sheet().frames());
         return new ProgrammeReturn(
-                programme,
-                new MemoryAudio("return.wav", RATE, sound),
-                new Location(
-                        TimeMap.straight(0, 1, seconds),
-                        seconds,
-                        0,
-                        0,
-                        List.of(sign, sign),
-                        true,
-                        true,
-                        0,
-                        seconds,
-                        List.of()));
+                programme, new MemoryAudio("return.wav", RATE, sound), place(seconds, sign));
+    }
+
+    /** A recording that is the programme and no more. */
+    static Location place(double seconds, int sign) {
+        return new Location(
+                TimeMap.straight(0, 1, seconds),
+                seconds,
+                0,
+                0,
+                List.of(sign, sign),
+                true,
+                true,
+                0,
+                seconds,
+                List.of());
     }
 }

@@ -107,7 +107,21 @@ class MeasurementTest {
     @Test
     void eachPartTellsWhatItIsFor() {
         Programme programme = full();
-        Results results = measured(programme);
+        Results results =
+                new Measurement(
+                                BriefProgramme.returned(
+                                        programme, BriefProgramme.sound(programme, 0.5, 0.4)))
+                        .results(
+                                SESSION,
+                                Capture.of(CaptureMode.REFERENCE_TAPE),
+                                List.of("It is odd.", "It is short."));
+        assertSession(results, programme);
+        // what is said of the file is a warning
+        assertEquals(
+                List.of(
+                        new HealthNote("warning", "file", "It is odd."),
+                        new HealthNote("warning", "file", "It is short.")),
+                results.health().stream().filter(n -> n.code().equals("file")).toList());
         assertEquals(1000, results.speed().toneFrequencyHz());
         assertEquals(0, results.speed().deviation().value(), 0.001);
         assertEquals(
@@ -124,15 +138,11 @@ class MeasurementTest {
         assertEquals(-20 * Math.log10(0.5 / 0.4), results.channels().balance().value(), 0.01);
         assertTrue(results.channels().interchannelDelay().isKnown());
         assertEquals("normal", results.timing().polarity());
-        assertTrue(results.dropoutSummary().searchedSeconds() > 2);
         assertEquals(
                 List.of("left", "right"), results.losses().stream().map(l -> l.channel()).toList());
     }
 
-    @Test
-    void theSessionIsNamed() {
-        Programme programme = full();
-        Results results = measured(programme);
+    private static void assertSession(Results results, Programme programme) {
         assertEquals("Deck", results.session().machineName());
         assertEquals(RATE, results.session().recordingSampleRate());
         assertEquals(BriefProgramme.digest(programme), results.session().programmeSha256());
@@ -141,21 +151,6 @@ class MeasurementTest {
         assertNull(results.session().loopback());
         assertNull(results.verdict().decision());
         assertEquals("No limits were applied to these figures.", results.verdict().reason());
-    }
-
-    @Test
-    void remarksOnTheFileAreWarnings() {
-        Programme programme = new BriefProgramme().reference().made();
-        Results results =
-                new Measurement(
-                                BriefProgramme.returned(
-                                        programme, BriefProgramme.sound(programme, 0.5, 0.4)))
-                        .results(SESSION, Capture.unsaid(), List.of("It is odd.", "It is short."));
-        assertEquals(
-                List.of(
-                        new HealthNote("warning", "file", "It is odd."),
-                        new HealthNote("warning", "file", "It is short.")),
-                results.health().stream().filter(n -> n.code().equals("file")).toList());
     }
 
     /** Any of the three is worth a report; what is missing is not known and has a reason. */
@@ -190,7 +185,7 @@ class MeasurementTest {
      */
     @Test
     void theModeDecidesWhatIsTold() {
-        Programme programme = new BriefProgramme().reference().made();
+        Programme programme = new BriefProgramme().ladder().made();
         double[][] sound = BriefProgramme.sound(programme, 0.5, 0.4);
         Results unsaid = measured(programme, Capture.unsaid(), sound);
         assertNull(unsaid.session().mode());
@@ -223,8 +218,7 @@ class MeasurementTest {
     @ParameterizedTest
     @CsvSource({"0, left", "1, right"})
     void aDeadChannelHasNoFigures(int dead, String name) {
-        Programme programme =
-                new BriefProgramme().reference().sweep(ChannelSet.BOTH, -10).ladder().made();
+        Programme programme = new BriefProgramme().sweep(ChannelSet.BOTH, -10).ladder().made();
         double[][] sound = BriefProgramme.sound(programme, 0.5, 0.5);
         sound[dead] = BriefProgramme.sound(programme, 0, 0)[dead];
         Results results = measured(programme, sound);
@@ -259,15 +253,34 @@ class MeasurementTest {
         assertEquals(told, codes(measured(programme, sound)).contains("channels-shift"));
     }
 
+    /** A tenth of the amplitude is 20 dB less, here for 40 ms from 1.5 s on. */
+    @Test
+    void aDropoutIsTold() {
+        Programme programme = new BriefProgramme().tone(1000, 9 * RATE / 2).made();
+        double[][] sound = BriefProgramme.sound(programme, 0.5, 0.5);
+        for (int i = 0; i < 40 * RATE / 1000; i++) {
+            sound[0][3 * RATE / 2 + i] *= 0.1;
+        }
+        Results results = measured(programme, sound);
+        assertEquals(1, results.dropouts().size());
+        assertEquals("left", results.dropouts().get(0).channel());
+        assertEquals(1.5, results.dropouts().get(0).atSeconds(), 0.005);
+        assertEquals(20, results.dropoutSummary().deepest().value(), 1);
+    }
+
     /** Frames that are missing in the middle of a tone make what follows early. */
     @Test
     void aJumpOfTimeIsTold() {
-        Programme programme = new BriefProgramme().reference().made();
+        BriefProgramme tones = new BriefProgramme().ladder();
+        for (int i = 0; i < 5; i++) {
+            tones.tone(1000, RATE / 2);
+        }
+        Programme programme = tones.made();
         double[][] sound = BriefProgramme.sound(programme, 0.5, 0.5);
         double[][] cut = new double[2][];
         for (int c = 0; c < 2; c++) {
             cut[c] = sound[c].clone();
-            int from = 3 * RATE / 2;
+            int from = 13 * RATE / 4;
             System.arraycopy(sound[c], from + 163, cut[c], from, sound[c].length - from - 163);
         }
         Measurement measurement = new Measurement(BriefProgramme.returned(programme, cut));
@@ -281,7 +294,7 @@ class MeasurementTest {
     /** An inverted return of an interface that inverts is one of a machine that does not. */
     @Test
     void polarityIsThatOfTheMachineAlone() {
-        Programme programme = new BriefProgramme().reference().sweep(ChannelSet.BOTH, -10).made();
+        Programme programme = new BriefProgramme().sweep(ChannelSet.BOTH, -10).made();
         double[][] sound = BriefProgramme.sound(programme, -0.5, -0.5);
         Measurement measurement = new Measurement(BriefProgramme.returned(programme, -1, sound));
         Capture plain = Capture.of(CaptureMode.REFERENCE_TAPE);
@@ -299,10 +312,15 @@ class MeasurementTest {
 
     @Test
     void aLoopbackThatWasMadeOtherwiseIsRefused() {
-        Programme programme = new BriefProgramme().reference().made();
+        Programme programme = new BriefProgramme().ladder().made();
         double[][] sound = BriefProgramme.sound(programme, 0.5, 0.5);
         KnownInterface otherRate = known(48_000, programme, 0, "left", "right");
-        assertRefused("loop/results.json", programme, CaptureMode.OFF_TAPE, otherRate, sound);
+        assertRefused(
+                "The loopback loop/results.json was recorded at 48000 frames a second",
+                programme,
+                CaptureMode.OFF_TAPE,
+                otherRate,
+                sound);
         KnownInterface same = known(RATE, programme, 0, "left", "right");
         assertRefused(
                 "return.wav is itself a loopback", programme, CaptureMode.LOOPBACK, same, sound);
@@ -313,10 +331,15 @@ class MeasurementTest {
      */
     @Test
     void aLoopbackMustHaveHeardWhatIsHeard() {
-        Programme programme = new BriefProgramme().reference().made();
+        Programme programme = new BriefProgramme().ladder().made();
         double[][] sound = BriefProgramme.sound(programme, 0.5, 0.5);
         KnownInterface left = known(RATE, programme, 0, "left");
-        assertRefused("loop/results.json", programme, CaptureMode.OFF_TAPE, left, sound);
+        assertRefused(
+                "In the loopback loop/results.json the right channel is dead or missing",
+                programme,
+                CaptureMode.OFF_TAPE,
+                left,
+                sound);
         sound[1] = new double[sound[0].length];
         Capture capture = through(CaptureMode.OFF_TAPE, left);
         assertTrue(codes(measured(programme, capture, sound)).contains("loopback-used"));
@@ -343,14 +366,19 @@ class MeasurementTest {
 
     @Test
     void aReplayIsNamed() {
-        Programme programme = new BriefProgramme().reference().made();
+        Programme programme = new BriefProgramme().ladder().made();
         double[][] sound = BriefProgramme.sound(programme, 0.5, 0.5);
         Measurement measurement = new Measurement(BriefProgramme.returned(programme, sound));
         PassReading one = measurement.pass("one.wav", "1".repeat(64), List.of("It is odd."));
         PassReading two = measurement.pass("two.wav", "2".repeat(64), List.of());
         Results all =
                 PassMeasure.added(
-                        measurement.results(SESSION, Capture.unsaid(), List.of()),
+                        MadeResults.of(
+                                MadeResults.timing(NO, NO),
+                                List.of(),
+                                List.of(),
+                                List.of(),
+                                MadeResults.pair(NO, NO, NO)),
                         List.of(one, two));
         assertEquals(
                 List.of("one.wav", "two.wav"),
@@ -377,7 +405,7 @@ class MeasurementTest {
     /** Half a second before the programme; what is on the third channel and the fourth is not. */
     @Test
     void theFirstTwoOfMoreChannelsAreMeasured() {
-        Programme programme = new BriefProgramme().marker().reference().marker().made();
+        Programme programme = new BriefProgramme().marker().ladder().marker().made();
         double[][] sound = BriefProgramme.sound(programme, 0.5, 0.4);
         double[][] four = new double[4][RATE / 2 + sound[0].length];
         for (int c = 0; c < 2; c++) {

@@ -99,15 +99,15 @@ class SelfCheckTest {
     }
 
     /**
-     * Between two points the sweep is straight over the logarithm: 2500 Hz is half way from 1000 to
-     * 6250 Hz, where −4 dB half way is −2 dB.
+     * Between two points the sweep is straight over the logarithm: 2500 Hz is half way from 2000 to
+     * 3125 Hz, and −2 dB half way from −1 to −3 dB.
      */
     @Test
     void theSweepIsReadBetweenItsPoints() {
         List<HealthNote> notes =
                 notes(
                         new double[][] {sound(1, -2)},
-                        sweep("left", -20, new double[] {500, 1000, 6250}, 0, 0, 0, -4));
+                        sweep("left", -20, new double[] {500, 1000, 2000, 3125}, 0, 0, 0, -1, -3));
         assertEquals(
                 "Sweep and steady tones agree within 0.00 dB in 3 comparisons.",
                 notes.get(0).message());
@@ -123,7 +123,7 @@ class SelfCheckTest {
         double[] from = {1000, 2000, 3000};
         assertTrue(
                 notes(one, sweep("left", -20, from, 0, 0, 0, 0)).get(0).message().contains("in 1"));
-        assertEquals(List.of(), notes(one, sweep("left", -19.4, HZ, 0, 0, 0, 0, 0)));
+        assertEquals(List.of(), notes(one, sweep("left", -19.5, HZ, 0, 0, 0, 0, 0)));
         assertEquals(1, notes(one, sweep("left", -19.6, HZ, 0, 0, 0, 0, 0)).size());
         assertEquals(List.of(), notes(one, sweep("left", -20, new double[0], 0)));
     }
@@ -176,11 +176,14 @@ class SelfCheckTest {
         assertTrue(notes.get(1).message().contains("-0.60 dB"), notes.get(1).message());
     }
 
-    /** A tone, one on the left alone, one of eleven seconds, then steps of −20 and −10 dB. */
+    /**
+     * A tone, one on the left alone, one of eleven seconds, then steps of −20 and −10 dB, last a
+     * step on the left alone.
+     */
     private static final CueSheet MANY =
             new CueSheet(
                     RATE,
-                    20 * RATE,
+                    21 * RATE,
                     -18,
                     null,
                     List.of(
@@ -195,7 +198,14 @@ class SelfCheckTest {
                                     1000,
                                     List.of(
                                             new Cue.Step(35L * RATE / 2, RATE, -20),
-                                            new Cue.Step(37L * RATE / 2, RATE, -10)))));
+                                            new Cue.Step(37L * RATE / 2, RATE, -10))),
+                            new Cue.Ladder(
+                                    "left-steps",
+                                    ChannelSet.LEFT,
+                                    79L * RATE / 4,
+                                    RATE,
+                                    1000,
+                                    List.of(new Cue.Step(79L * RATE / 4, RATE, -20)))));
 
     private static Cue many(String id, ChannelSet channels, int from, double seconds) {
         return new Cue.Tone(
@@ -208,14 +218,15 @@ class SelfCheckTest {
         Programme programme = new Programme(MANY, new MemoryAudio("p.wav", RATE, sound));
         double[] late = sound[0].clone();
         for (int i = (int) (fromSeconds * RATE); i < toSeconds * RATE; i++) {
-            double peak = Math.pow(10, (i < 18.5 * RATE ? -38 : -28) / 20.0);
+            boolean isLoud = i >= 18.5 * RATE && i < 19.5 * RATE;
+            double peak = Math.pow(10, (isLoud ? -28 : -38) / 20.0);
             late[i] = peak * Math.sin(2 * Math.PI * 1000 * ((double) i / RATE - 4e-6));
         }
         return new SelfCheck(
                 new ProgrammeReturn(
                         programme,
                         new MemoryAudio("r.wav", RATE, sound[0], late),
-                        StraightReturn.place(0, 1, StraightReturn.SECONDS)));
+                        BriefProgramme.place(21, 1)));
     }
 
     /** Brief tones on both channels count, and steps that sound at a level of one of them. */
@@ -225,6 +236,7 @@ class SelfCheckTest {
         "3.9, 17.2, false",
         "17.4, 18.5, true",
         "18.5, 19.6, false",
+        "19.7, 20.8, false",
     })
     void onlyWhatIsAlikeIsHeldAgainstEachOther(double from, double to, boolean told) {
         List<String> codes =
@@ -241,5 +253,19 @@ class SelfCheckTest {
                 lateBetween(0, 0)
                         .notes(List.of(sweep("left", -20, HZ, 0.1, 0, 0, 0, 0)), Leakage.NONE);
         assertTrue(notes.get(0).message().endsWith("in 1 comparisons."), notes.toString());
+    }
+
+    /** Tones of nearly the sweep's level count, each against its own: both return as they went. */
+    @Test
+    void aToneIsHeldAgainstItsOwnLevel() {
+        Programme programme =
+                new BriefProgramme().tone(1000, RATE, -20).tone(2500, RATE, -20.4).made();
+        double[][] sound = programme.audio().read(0, (int) programme.sheet().frames());
+        List<HealthNote> notes =
+                new SelfCheck(BriefProgramme.returned(programme, sound))
+                        .notes(List.of(sweep("left", -20, HZ, 0, 0, 0, 0, 0)), Leakage.NONE);
+        assertEquals(
+                "Sweep and steady tones agree within 0.00 dB in 2 comparisons.",
+                notes.get(0).message());
     }
 }
