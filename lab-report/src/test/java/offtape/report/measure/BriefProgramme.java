@@ -12,6 +12,7 @@ import offtape.core.programme.CueSheetJson;
 import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeSignal;
 import offtape.report.locate.Location;
+import offtape.report.locate.MarkerSight;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.locate.TimeMap;
 
@@ -61,6 +62,11 @@ final class BriefProgramme {
         return add(new Cue.Ladder("ladder", ChannelSet.BOTH, at, 2 * step, 1000, steps));
     }
 
+    /** Half a second of 1 kHz on one channel. */
+    BriefProgramme alone(ChannelSet channel) {
+        return add(new Cue.Tone(channel.key(), channel, at, RATE / 2, 1000, 0));
+    }
+
     private BriefProgramme add(Cue cue) {
         cues.add(cue);
         at = cue.endFrame() + RATE / 4;
@@ -97,28 +103,32 @@ final class BriefProgramme {
     }
 
     /**
-     * The same.
+     * The same; all markers are heard in time.
      *
-     * @param sign as which the markers came back on both channels: 1 upright, −1 inverted
+     * @param sign as which they came back on both channels: 1 upright, −1 inverted
      */
     static ProgrammeReturn returned(Programme programme, int sign, double[]... sound) {
-        double seconds = programme.sheet().seconds(programme.sheet().frames());
+        CueSheet sheet = programme.sheet();
+        double seconds = sheet.seconds(sheet.frames());
+        List<MarkerSight> markers =
+                sheet.cues(Cue.Marker.class)
+                        .map(m -> sheet.seconds(m.startFrame() + m.frames() / 2))
+                        .map(middle -> new MarkerSight(middle, 0, 1e-4))
+                        .toList();
         return new ProgrammeReturn(
-                programme, new MemoryAudio("return.wav", RATE, sound), place(seconds, sign));
-    }
-
-    /** A recording that is the programme and no more. */
-    static Location place(double seconds, int sign) {
-        return new Location(
-                TimeMap.straight(0, 1, seconds),
-                seconds,
-                0,
-                0,
-                List.of(sign, sign),
-                true,
-                true,
-                0,
-                seconds,
-                List.of());
+                programme,
+                new MemoryAudio("return.wav", RATE, sound),
+                new Location(
+                        TimeMap.straight(0, 1, seconds),
+                        seconds,
+                        0,
+                        0,
+                        List.of(sign, sign),
+                        true,
+                        true,
+                        0,
+                        seconds,
+                        List.of(),
+                        markers));
     }
 }

@@ -308,13 +308,19 @@ class InterfaceReadingTest {
         assertTrue(last < top && last * Math.pow(2, 1.0 / 24) >= top, "up to " + last);
     }
 
-    /** Digital silence has no level; −300 dB stand for it. */
+    /**
+     * Digital silence has no level; −300 dB stand for it. The lines of 64 samples lie 250 Hz apart,
+     * wider than any band here: 31 of them adjoin from 125 Hz to 7875 Hz.
+     */
     @Test
     void digitalSilenceIsVeryQuiet() {
         InterfaceFigures.Density noise = density(new double[64], 64);
-        for (double db : noise.levelDb()) {
-            assertEquals(-300, db);
+        assertEquals(31, noise.levelDb().length);
+        for (int i = 0; i < 31; i++) {
+            assertEquals(-300, noise.levelDb()[i]);
+            assertEquals(125 + 250 * i, noise.edgesHz()[i]);
         }
+        assertEquals(7875, noise.edgesHz()[31]);
     }
 
     /** Of the left channel, in one piece; the right one is ten times louder. */

@@ -218,11 +218,16 @@ class MeasurementTest {
     @ParameterizedTest
     @CsvSource({"0, left", "1, right"})
     void aDeadChannelHasNoFigures(int dead, String name) {
-        Programme programme = new BriefProgramme().sweep(ChannelSet.BOTH, -10).ladder().made();
+        Programme programme =
+                new BriefProgramme().marker().sweep(ChannelSet.BOTH, -10).ladder().marker().made();
         double[][] sound = BriefProgramme.sound(programme, 0.5, 0.5);
         sound[dead] = BriefProgramme.sound(programme, 0, 0)[dead];
+        for (int i = sound[dead].length / 2; i < sound[dead].length; i++) {
+            sound[dead][i] *= 3;
+        }
         Results results = measured(programme, sound);
         assertTrue(codes(results).contains("dead-channel"));
+        assertFalse(codes(results).contains("level-changes"));
         Response response =
                 results.response().stream()
                         .filter(r -> r.channel().equals(name))

@@ -12,7 +12,6 @@ import offtape.core.programme.CueSheet;
 import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeSignal;
 import offtape.core.unit.Quantity;
-import offtape.report.locate.ProgrammeReturn;
 import offtape.report.measure.sweep.Leakage;
 import offtape.report.measure.tone.Complex;
 import offtape.report.result.HealthNote;
@@ -222,11 +221,7 @@ class SelfCheckTest {
             double peak = Math.pow(10, (isLoud ? -28 : -38) / 20.0);
             late[i] = peak * Math.sin(2 * Math.PI * 1000 * ((double) i / RATE - 4e-6));
         }
-        return new SelfCheck(
-                new ProgrammeReturn(
-                        programme,
-                        new MemoryAudio("r.wav", RATE, sound[0], late),
-                        BriefProgramme.place(21, 1)));
+        return new SelfCheck(BriefProgramme.returned(programme, sound[0], late));
     }
 
     /** Brief tones on both channels count, and steps that sound at a level of one of them. */
