@@ -194,9 +194,7 @@ public final class Measurement {
         SelfCheck self = Background.result(selfCheck);
         health.addAll(self.notes(responses, crosstalk.leakage()));
         Channels channels = Background.result(channelTask);
-        if (reference != null && reference.deadChannel() < 0) {
-            health.addAll(self.ofTake(channels.interchannelDelayWander()));
-        }
+        health.addAll(self.ofTake(channels.interchannelDelayWander(), reference));
         Results heard =
                 new Results(
                         Results.FORMAT,

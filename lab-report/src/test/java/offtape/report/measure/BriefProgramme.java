@@ -99,21 +99,23 @@ final class BriefProgramme {
 
     /** A return that begins with the programme's first frame, upright on both channels. */
     static ProgrammeReturn returned(Programme programme, double[]... sound) {
-        return returned(programme, 1, sound);
+        return returned(programme, 1, 0, sound);
     }
 
     /**
-     * The same; all markers are heard in time.
+     * The same; all markers are heard.
      *
      * @param sign as which they came back on both channels: 1 upright, −1 inverted
+     * @param lateSeconds how late all but the first are
      */
-    static ProgrammeReturn returned(Programme programme, int sign, double[]... sound) {
+    static ProgrammeReturn returned(
+            Programme programme, int sign, double lateSeconds, double[]... sound) {
         CueSheet sheet = programme.sheet();
         double seconds = sheet.seconds(sheet.frames());
         List<MarkerSight> markers =
                 sheet.cues(Cue.Marker.class)
                         .map(m -> sheet.seconds(m.startFrame() + m.frames() / 2))
-                        .map(middle -> new MarkerSight(middle, 0, 1e-4))
+                        .map(m -> new MarkerSight(m, m < seconds / 2 ? 0 : lateSeconds, 1e-4))
                         .toList();
         return new ProgrammeReturn(
                 programme,

@@ -301,7 +301,7 @@ class MeasurementTest {
     void polarityIsThatOfTheMachineAlone() {
         Programme programme = new BriefProgramme().sweep(ChannelSet.BOTH, -10).made();
         double[][] sound = BriefProgramme.sound(programme, -0.5, -0.5);
-        Measurement measurement = new Measurement(BriefProgramme.returned(programme, -1, sound));
+        Measurement measurement = new Measurement(BriefProgramme.returned(programme, -1, 0, sound));
         Capture plain = Capture.of(CaptureMode.REFERENCE_TAPE);
         Results heard = measurement.results(SESSION, plain, List.of());
         assertEquals("inverted", heard.timing().polarity());

@@ -14,6 +14,7 @@ import offtape.core.programme.ProgrammeSignal;
 import offtape.core.unit.Quantity;
 import offtape.report.measure.sweep.Leakage;
 import offtape.report.measure.tone.Complex;
+import offtape.report.measure.tone.ReferenceLevels;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Response;
 import org.junit.jupiter.api.Test;
@@ -25,6 +26,13 @@ class SelfCheckTest {
 
     private static final int RATE = StraightReturn.RATE;
     private static final double[] HZ = {200, 1000, 2500, 3000};
+
+    private static final Quantity UNREAD = Quantity.unknown("Unread.");
+
+    private static ReferenceLevels heard(double... peaks) {
+        return new ReferenceLevels(
+                StraightReturn.tone("first"), peaks, Complex.ZERO, new double[peaks.length]);
+    }
 
     /** The programme with its tone of 2.5 kHz raised, dB. */
     private static double[] sound(double gain, double highDb) {
@@ -165,7 +173,7 @@ class SelfCheckTest {
             right[i] = Math.pow(10, (-38 - 0.6) / 20) * Math.sin(2 * Math.PI * 1000 * t);
         }
         List<HealthNote> notes =
-                new SelfCheck(StraightReturn.of(left, right)).ofTake(Quantity.unknown("Unread."));
+                new SelfCheck(StraightReturn.of(left, right)).ofTake(UNREAD, heard(1, 1));
         assertEquals(
                 List.of("channels-shift", "balance-changes"),
                 notes.stream().map(HealthNote::code).toList());
@@ -235,7 +243,7 @@ class SelfCheckTest {
     })
     void onlyWhatIsAlikeIsHeldAgainstEachOther(double from, double to, boolean told) {
         List<String> codes =
-                lateBetween(from, to).ofTake(Quantity.unknown("Unread.")).stream()
+                lateBetween(from, to).ofTake(UNREAD, heard(1, 1)).stream()
                         .map(HealthNote::code)
                         .toList();
         assertEquals(told ? List.of("channels-shift") : List.of(), codes);

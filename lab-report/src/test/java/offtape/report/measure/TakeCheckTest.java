@@ -39,7 +39,7 @@ class TakeCheckTest {
     @CsvSource({"0, -0.45, ''", "0, -0.58, right", "0.58, 0, left", "0.45, 0, ''"})
     void theMarkersLevelsAreHeldAgainstEachOther(double leftDb, double rightDb, String told) {
         ProgrammeReturn ret = withEndMarkers(2, 0.3, endAt(leftDb, 0.5), endAt(rightDb, 0.2));
-        List<HealthNote> notes = TakeCheck.notes(ret);
+        List<HealthNote> notes = TakeCheck.notes(ret, c -> true);
         if (told.isEmpty()) {
             assertEquals(List.of(), notes);
         } else {
@@ -58,18 +58,32 @@ class TakeCheckTest {
         }
     }
 
+    /** Whatever a dead channel holds, its fellow's level and the time are told. */
+    @Test
+    void aChannelWithoutALevelIsPassedOver() {
+        ProgrammeReturn ret = withEndMarkers(2, 2.5, endAt(-3, 1), endAt(2, 1));
+        List<String> said =
+                TakeCheck.notes(ret, c -> c == 1).stream().map(HealthNote::message).toList();
+        assertEquals(2, said.size());
+        assertTrue(said.get(0).contains("2.5 ms later"), said.get(0));
+        assertTrue(said.get(1).contains("+2.0 dB against the first on the right"), said.get(1));
+    }
+
     /** The second marker may not have been heard; then nothing can be said of levels. */
     @Test
     void aMarkerThatWasNotHeardSaysNothingOfLevels() {
         ProgrammeReturn ret = withEndMarkers(1, 0.3, endAt(-3, 1), endAt(-3, 1));
-        assertEquals(List.of(), TakeCheck.notes(ret));
-        assertEquals(2, TakeCheck.notes(withEndMarkers(2, 0.3, endAt(-3, 1), endAt(-3, 1))).size());
+        assertEquals(List.of(), TakeCheck.notes(ret, c -> true));
+        assertEquals(
+                2,
+                TakeCheck.notes(withEndMarkers(2, 0.3, endAt(-3, 1), endAt(-3, 1)), c -> true)
+                        .size());
     }
 
     @Test
     void theLastMarkersTimeIsAmongTheNotes() {
         ProgrammeReturn ret = withEndMarkers(2, 2.5, endAt(0, 1), endAt(0, 1));
-        List<HealthNote> notes = TakeCheck.notes(ret);
+        List<HealthNote> notes = TakeCheck.notes(ret, c -> true);
         assertEquals(List.of("markers-disagree"), notes.stream().map(HealthNote::code).toList());
         assertTrue(notes.get(0).message().contains("2.5 ms later than the tones' speed says; 2.0"));
         assertEquals("warning", notes.get(0).severity());
@@ -132,7 +146,7 @@ class TakeCheckTest {
                         programme,
                         new MemoryAudio("r.wav", StraightReturn.RATE, heard, heard),
                         place(2, 0));
-        assertEquals(List.of(), TakeCheck.notes(ret));
+        assertEquals(List.of(), TakeCheck.notes(ret, c -> true));
     }
 
     @Test

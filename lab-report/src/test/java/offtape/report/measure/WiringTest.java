@@ -36,7 +36,13 @@ class WiringTest {
     private static final int RATE = 8000;
 
     private static final Set<String> CODES =
-            Set.of("swapped-channels", "opposite-channels", "weak-channel", "dead-channel");
+            Set.of(
+                    "swapped-channels",
+                    "opposite-channels",
+                    "weak-channel",
+                    "dead-channel",
+                    "markers-disagree",
+                    "level-changes");
 
     private static final String MACHINE =
             """
