@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import offtape.core.audio.MemoryAudio;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
@@ -181,6 +182,46 @@ class SelfCheckTest {
         // the tones last 1.5 s from 2 s and from 4 s on
         assertTrue(shift.contains("+4.00 µs between 2.8 s and 4.8 s"), shift);
         assertTrue(notes.get(1).message().contains("-0.60 dB"), notes.get(1).message());
+    }
+
+    /**
+     * The second tone comes 4 µs later on the right than the first; the last marker 5 ms late and 3
+     * dB weaker on both channels. With a dead channel no pair is left, without a reference no level
+     * either.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "1, 1, 'channels-shift, markers-disagree, level-changes, level-changes'",
+        "0, 1, 'markers-disagree, level-changes'",
+        "1, 0, 'markers-disagree, level-changes'"
+    })
+    void aDeadChannelLeavesTheTimeAndItsFellowsLevel(double left, double right, String codes) {
+        List<HealthNote> notes = takeNotes(heard(left, right));
+        assertEquals(codes, notes.stream().map(HealthNote::code).collect(Collectors.joining(", ")));
+        String level = notes.get(notes.size() - 1).message();
+        String living = right > 0 ? "right" : "left";
+        assertTrue(level.contains("-3.0 dB against the first on the " + living), level);
+        assertEquals(
+                List.of("markers-disagree"),
+                takeNotes(null).stream().map(HealthNote::code).toList());
+    }
+
+    private static List<HealthNote> takeNotes(ReferenceLevels reference) {
+        Programme programme =
+                new BriefProgramme().marker().tone(1000, RATE).tone(1000, RATE).marker().made();
+        double[][] sound = BriefProgramme.sound(programme, 0.5, 0.5);
+        double peak = 0.5 * Math.pow(10, -18 / 20.0);
+        // the second tone lasts a second from 2.25 s on, the marker begins a quarter later
+        for (int i = 17 * RATE / 8; i < 27 * RATE / 8; i++) {
+            double t = (double) i / RATE - 4e-6;
+            sound[1][i] = peak * Math.sin(2 * Math.PI * 1000 * t);
+        }
+        for (int i = 27 * RATE / 8; i < sound[0].length; i++) {
+            sound[0][i] *= Math.pow(10, -3 / 20.0);
+            sound[1][i] *= Math.pow(10, -3 / 20.0);
+        }
+        return new SelfCheck(BriefProgramme.returned(programme, 1, 0.005, sound))
+                .ofTake(UNREAD, reference);
     }
 
     /**
