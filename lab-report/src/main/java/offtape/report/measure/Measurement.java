@@ -65,7 +65,8 @@ public final class Measurement {
 
     private final ProgrammeReturn ret;
 
-    private Measurement(ProgrammeReturn ret) {
+    /** Of a return whose place is known. */
+    Measurement(ProgrammeReturn ret) {
         this.ret = ret;
     }
 
@@ -193,9 +194,7 @@ public final class Measurement {
         SelfCheck self = Background.result(selfCheck);
         health.addAll(self.notes(responses, crosstalk.leakage()));
         Channels channels = Background.result(channelTask);
-        if (reference != null && reference.deadChannel() < 0) {
-            health.addAll(self.ofTake(channels.interchannelDelayWander()));
-        }
+        health.addAll(self.ofTake(channels.interchannelDelayWander(), reference));
         Results heard =
                 new Results(
                         Results.FORMAT,
@@ -250,8 +249,11 @@ public final class Measurement {
         return known == null ? sweeps : sweeps.stream().map(s -> s.without(known, ret)).toList();
     }
 
-    /** What of wow and flutter a sweep's bands see: they pass in a tenth of a second or so. */
-    private static double unsteadiness(Speed speed) {
+    /**
+     * What of wow and flutter a sweep's bands see, as a share of the speed: they pass in a tenth of
+     * a second or so.
+     */
+    static double unsteadiness(Speed speed) {
         boolean known = speed.wowRms().isKnown() && speed.flutterRms().isKnown();
         return known ? Math.hypot(speed.wowRms().value(), speed.flutterRms().value() / 2) / 100 : 0;
     }

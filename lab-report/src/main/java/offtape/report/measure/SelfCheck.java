@@ -38,7 +38,6 @@ final class SelfCheck {
     private final ProgrammeReturn ret;
     private final List<Heard> tones;
     private final List<PairReading> pair;
-    private final List<HealthNote> take;
 
     /** Measures the tones on both channels once; they are compared with every sweep. */
     SelfCheck(ProgrammeReturn ret) {
@@ -50,7 +49,6 @@ final class SelfCheck {
                         .toList();
         this.tones = Background.each(brief, t -> new Heard(t, OrderSpectrum.of(ret, t)));
         this.pair = pair();
-        this.take = TakeCheck.notes(ret);
     }
 
     /** The channels on every tone, and on the steps of ladders that sound at a level of a tone. */
@@ -77,14 +75,20 @@ final class SelfCheck {
     }
 
     /**
-     * What channels and markers say of themselves.
+     * What channels and markers say of themselves. A dead channel has no level, and no pair is left
+     * with it, but its fellow's markers still tell the time.
      *
      * @param wander of the delay between the channels, µs rms
+     * @param reference the reference tone, or null if it was not found: then time alone is told
      */
-    List<HealthNote> ofTake(Quantity wander) {
-        double wanderUs = wander.isKnown() ? wander.value() : 0;
-        List<HealthNote> notes = new ArrayList<>(new PairCheck(pair, wanderUs).notes());
-        notes.addAll(take);
+    List<HealthNote> ofTake(Quantity wander, ReferenceLevels reference) {
+        boolean known = reference != null;
+        List<HealthNote> notes = new ArrayList<>();
+        if (known && reference.deadChannel() < 0) {
+            double wanderUs = wander.isKnown() ? wander.value() : 0;
+            notes.addAll(new PairCheck(pair, wanderUs).notes());
+        }
+        notes.addAll(TakeCheck.notes(ret, c -> known && c != reference.deadChannel()));
         return notes;
     }
 

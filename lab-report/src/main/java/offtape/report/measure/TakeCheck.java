@@ -2,6 +2,7 @@ package offtape.report.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
 import offtape.core.programme.Cue;
 import offtape.core.text.Sentences;
 import offtape.core.unit.Decibels;
@@ -28,8 +29,12 @@ final class TakeCheck {
 
     private TakeCheck() {}
 
-    /** Warnings, none if first and last marker agree or one was not heard. */
-    static List<HealthNote> notes(ProgrammeReturn ret) {
+    /**
+     * Warnings, none if first and last marker agree or one was not heard.
+     *
+     * @param hasLevel whether a channel's level tells anything, as that of a dead one does not
+     */
+    static List<HealthNote> notes(ProgrammeReturn ret, IntPredicate hasLevel) {
         List<HealthNote> notes = new ArrayList<>();
         List<MarkerSight> sights = ret.location().markers();
         if (sights.size() > 1) {
@@ -40,7 +45,9 @@ final class TakeCheck {
             double[] first = gainDb(ret, markers.get(0));
             double[] last = gainDb(ret, markers.get(markers.size() - 1));
             for (int c = 0; c < first.length; c++) {
-                notes.addAll(level(ProgrammeReturn.channelName(c), last[c] - first[c]));
+                if (hasLevel.test(c)) {
+                    notes.addAll(level(ProgrammeReturn.channelName(c), last[c] - first[c]));
+                }
             }
         }
         return notes;

@@ -57,6 +57,25 @@ class ClippingScanTest {
         assertTrue(scan(i -> clip(sine(100, i), 0.06), 4800).runs(0) > 0);
     }
 
+    /** Of a square wave each half turn is flat from its first sample on. */
+    @Test
+    void aHalfTurnOfASquareWaveIsFlatThroughout() {
+        ClippingScan scan = scan(i -> i / RUN % 2 == 0 ? 0.9 : -0.9, 4 * RUN);
+        assertEquals(4, scan.runs(0));
+        assertEquals(RUN - 1, scan.firstFrame(0));
+        assertEquals(0, scan(i -> i / 3 % 2 == 0 ? 0.9 : -0.9, 4 * RUN).runs(0));
+    }
+
+    /** A twentieth of full scale counts; what lies within a millionth of a level is flat. */
+    @Test
+    void limitsBelongToClipping() {
+        assertEquals(1, scan(i -> 0.05, RUN).runs(0));
+        assertEquals(1, scan(i -> i < RUN - 1 ? 1 : 1 + 1e-6, RUN).runs(0));
+        assertEquals(1, scan(i -> i < RUN - 1 ? 1 : 1 - 1e-6, RUN).runs(0));
+        assertEquals(0, scan(i -> i < RUN - 1 ? 1 : 1 + 1.1e-6, RUN).runs(0));
+        assertEquals(0, scan(i -> i < RUN - 1 ? 1 : 1 - 1.1e-6, RUN).runs(0));
+    }
+
     /** One louder sample shows that the plateau was not the limit. */
     @Test
     void aLouderSampleLiftsTheLimit() {

@@ -7,6 +7,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import offtape.core.audio.MemoryAudio;
+import offtape.core.programme.ChannelSet;
+import offtape.core.programme.Programme;
 import offtape.core.unit.Quantity;
 import offtape.report.locate.ProgrammeReturn;
 import offtape.report.measure.channel.CrosstalkMeasure;
@@ -161,6 +163,22 @@ class HealthCheckTest {
         assertTrue(second.message().contains("wiring of the right channel"));
         assertEquals(List.of(), notes(ret, good, STEADY, new Polarity(List.of(-1, -1))));
         assertEquals(List.of(), notes(ret, good, STEADY, new Polarity(List.of(0, -1))));
+    }
+
+    /** A tone that was sent on one channel alone comes back on the other. */
+    @Test
+    void exchangedChannelsAreTold() {
+        Programme programme =
+                new BriefProgramme().alone(ChannelSet.LEFT).alone(ChannelSet.RIGHT).made();
+        double[][] sound = BriefProgramme.sound(programme, 0.5, 0.4);
+        ReferenceLevels good = returnedAt(-24, -26);
+        assertEquals(
+                List.of(), notes(BriefProgramme.returned(programme, sound), good, STEADY, UPRIGHT));
+        ProgrammeReturn exchanged = BriefProgramme.returned(programme, sound[1], sound[0]);
+        HealthNote note = only(notes(exchanged, good, STEADY, UPRIGHT));
+        assertEquals("swapped-channels", note.code());
+        assertEquals("warning", note.severity());
+        assertTrue(note.message().startsWith("Left and right are exchanged"), note.message());
     }
 
     @Test

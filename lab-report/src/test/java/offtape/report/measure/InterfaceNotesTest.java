@@ -92,7 +92,7 @@ class InterfaceNotesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"2.9, 0", "3.1, 1", "-2.9, 0", "-3.1, 1"})
+    @CsvSource({"3, 0", "3.1, 1", "-3, 0", "-3.1, 1"})
     void aChangedGainIsToldBeyondThreeDecibels(double db, int told) {
         var change = new InterfaceNotes.LevelChange("right", db);
         assertEquals(1 + told, notes(null, List.of(), change).size());

@@ -74,15 +74,15 @@ class InvarianceTest {
         long at = RATE / 2;
         cues.add(new Cue.Marker("start", ChannelSet.BOTH, at, RATE / 2));
         at += RATE;
-        cues.add(new Cue.Tone("reference", ChannelSet.BOTH, at, 2 * RATE, 1000, 0));
-        at += 2 * RATE + RATE / 4;
+        cues.add(new Cue.Tone("reference", ChannelSet.BOTH, at, RATE, 1000, 0));
+        at += RATE + RATE / 4;
         cues.add(new Cue.Silence("silence", ChannelSet.BOTH, at, 2 * RATE));
         at += 2 * RATE + RATE / 4;
         for (int level : new int[] {-20, 0}) {
             cues.add(
                     new Cue.Sweep(
-                            "sweep" + level, ChannelSet.BOTH, at, 3 * RATE, 20, 20_000, level));
-            at += 3 * RATE + RATE / 4;
+                            "sweep" + level, ChannelSet.BOTH, at, 2 * RATE, 20, 20_000, level));
+            at += 2 * RATE + RATE / 4;
         }
         List<Cue.Step> steps = new ArrayList<>();
         long first = at;
@@ -93,8 +93,8 @@ class InvarianceTest {
         cues.add(new Cue.Ladder("steps", ChannelSet.BOTH, first, at - first, 1000, steps));
         for (ChannelSet set : List.of(ChannelSet.LEFT, ChannelSet.RIGHT)) {
             at += RATE / 4;
-            cues.add(new Cue.Tone(set.key() + "-only", set, at, RATE, 1000, 0));
-            at += RATE;
+            cues.add(new Cue.Tone(set.key() + "-only", set, at, RATE / 2, 1000, 0));
+            at += RATE / 2;
         }
         at += RATE / 4;
         cues.add(new Cue.Tone("speed", ChannelSet.BOTH, at, 6 * RATE, 3150, 0));

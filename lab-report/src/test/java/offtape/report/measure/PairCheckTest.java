@@ -74,6 +74,22 @@ class PairCheckTest {
         assertTrue(notes.stream().allMatch(n -> n.severity().equals("warning")));
     }
 
+    /** Of pairs that differ alike the first is told. */
+    @Test
+    void ofEqualChangesTheFirstIsTold() {
+        List<HealthNote> notes =
+                new PairCheck(List.of(at(1, 0, 0, 0), at(2, 4, 0, 0), at(3, 0, 0, 0)), 0).notes();
+        assertTrue(
+                notes.get(0).message().contains("+4.00 µs between 1.0 s and 2.0 s"),
+                notes.get(0).message());
+    }
+
+    /** What is just allowed is no warning. */
+    @Test
+    void whatIsAllowedIsNotTold() {
+        assertEquals(List.of(), codes(0, at(1, 0, 0, 0), at(2, 0.3, 0.3, 0)));
+    }
+
     @Test
     void aSingleReadingHasNothingBesideIt() {
         assertEquals(List.of(), codes(0));

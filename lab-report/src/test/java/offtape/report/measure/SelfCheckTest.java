@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import offtape.core.audio.MemoryAudio;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
@@ -12,9 +13,9 @@ import offtape.core.programme.CueSheet;
 import offtape.core.programme.Programme;
 import offtape.core.programme.ProgrammeSignal;
 import offtape.core.unit.Quantity;
-import offtape.report.locate.ProgrammeReturn;
 import offtape.report.measure.sweep.Leakage;
 import offtape.report.measure.tone.Complex;
+import offtape.report.measure.tone.ReferenceLevels;
 import offtape.report.result.HealthNote;
 import offtape.report.result.Response;
 import org.junit.jupiter.api.Test;
@@ -26,6 +27,13 @@ class SelfCheckTest {
 
     private static final int RATE = StraightReturn.RATE;
     private static final double[] HZ = {200, 1000, 2500, 3000};
+
+    private static final Quantity UNREAD = Quantity.unknown("Unread.");
+
+    private static ReferenceLevels heard(double... peaks) {
+        return new ReferenceLevels(
+                StraightReturn.tone("first"), peaks, Complex.ZERO, new double[peaks.length]);
+    }
 
     /** The programme with its tone of 2.5 kHz raised, dB. */
     private static double[] sound(double gain, double highDb) {
@@ -99,15 +107,15 @@ class SelfCheckTest {
     }
 
     /**
-     * Between two points the sweep is straight over the logarithm: 2500 Hz is half way from 1000 to
-     * 6250 Hz, where −4 dB half way is −2 dB.
+     * Between two points the sweep is straight over the logarithm: 2500 Hz is half way from 2000 to
+     * 3125 Hz, and −2 dB half way from −1 to −3 dB.
      */
     @Test
     void theSweepIsReadBetweenItsPoints() {
         List<HealthNote> notes =
                 notes(
                         new double[][] {sound(1, -2)},
-                        sweep("left", -20, new double[] {500, 1000, 6250}, 0, 0, 0, -4));
+                        sweep("left", -20, new double[] {500, 1000, 2000, 3125}, 0, 0, 0, -1, -3));
         assertEquals(
                 "Sweep and steady tones agree within 0.00 dB in 3 comparisons.",
                 notes.get(0).message());
@@ -123,7 +131,7 @@ class SelfCheckTest {
         double[] from = {1000, 2000, 3000};
         assertTrue(
                 notes(one, sweep("left", -20, from, 0, 0, 0, 0)).get(0).message().contains("in 1"));
-        assertEquals(List.of(), notes(one, sweep("left", -19.4, HZ, 0, 0, 0, 0, 0)));
+        assertEquals(List.of(), notes(one, sweep("left", -19.5, HZ, 0, 0, 0, 0, 0)));
         assertEquals(1, notes(one, sweep("left", -19.6, HZ, 0, 0, 0, 0, 0)).size());
         assertEquals(List.of(), notes(one, sweep("left", -20, new double[0], 0)));
     }
@@ -166,7 +174,7 @@ class SelfCheckTest {
             right[i] = Math.pow(10, (-38 - 0.6) / 20) * Math.sin(2 * Math.PI * 1000 * t);
         }
         List<HealthNote> notes =
-                new SelfCheck(StraightReturn.of(left, right)).ofTake(Quantity.unknown("Unread."));
+                new SelfCheck(StraightReturn.of(left, right)).ofTake(UNREAD, heard(1, 1));
         assertEquals(
                 List.of("channels-shift", "balance-changes"),
                 notes.stream().map(HealthNote::code).toList());
@@ -176,11 +184,54 @@ class SelfCheckTest {
         assertTrue(notes.get(1).message().contains("-0.60 dB"), notes.get(1).message());
     }
 
-    /** A tone, one on the left alone, one of eleven seconds, then steps of −20 and −10 dB. */
+    /**
+     * The second tone comes 4 µs later on the right than the first; the last marker 5 ms late and 3
+     * dB weaker on both channels. With a dead channel no pair is left, without a reference no level
+     * either.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "1, 1, 'channels-shift, markers-disagree, level-changes, level-changes'",
+        "0, 1, 'markers-disagree, level-changes'",
+        "1, 0, 'markers-disagree, level-changes'"
+    })
+    void aDeadChannelLeavesTheTimeAndItsFellowsLevel(double left, double right, String codes) {
+        List<HealthNote> notes = takeNotes(heard(left, right));
+        assertEquals(codes, notes.stream().map(HealthNote::code).collect(Collectors.joining(", ")));
+        String level = notes.get(notes.size() - 1).message();
+        String living = right > 0 ? "right" : "left";
+        assertTrue(level.contains("-3.0 dB against the first on the " + living), level);
+        assertEquals(
+                List.of("markers-disagree"),
+                takeNotes(null).stream().map(HealthNote::code).toList());
+    }
+
+    private static List<HealthNote> takeNotes(ReferenceLevels reference) {
+        Programme programme =
+                new BriefProgramme().marker().tone(1000, RATE).tone(1000, RATE).marker().made();
+        double[][] sound = BriefProgramme.sound(programme, 0.5, 0.5);
+        double peak = 0.5 * Math.pow(10, -18 / 20.0);
+        // the second tone lasts a second from 2.25 s on, the marker begins a quarter later
+        for (int i = 17 * RATE / 8; i < 27 * RATE / 8; i++) {
+            double t = (double) i / RATE - 4e-6;
+            sound[1][i] = peak * Math.sin(2 * Math.PI * 1000 * t);
+        }
+        for (int i = 27 * RATE / 8; i < sound[0].length; i++) {
+            sound[0][i] *= Math.pow(10, -3 / 20.0);
+            sound[1][i] *= Math.pow(10, -3 / 20.0);
+        }
+        return new SelfCheck(BriefProgramme.returned(programme, 1, 0.005, sound))
+                .ofTake(UNREAD, reference);
+    }
+
+    /**
+     * A tone, one on the left alone, one of eleven seconds, then steps of −20 and −10 dB, last a
+     * step on the left alone.
+     */
     private static final CueSheet MANY =
             new CueSheet(
                     RATE,
-                    20 * RATE,
+                    21 * RATE,
                     -18,
                     null,
                     List.of(
@@ -195,7 +246,14 @@ class SelfCheckTest {
                                     1000,
                                     List.of(
                                             new Cue.Step(35L * RATE / 2, RATE, -20),
-                                            new Cue.Step(37L * RATE / 2, RATE, -10)))));
+                                            new Cue.Step(37L * RATE / 2, RATE, -10))),
+                            new Cue.Ladder(
+                                    "left-steps",
+                                    ChannelSet.LEFT,
+                                    79L * RATE / 4,
+                                    RATE,
+                                    1000,
+                                    List.of(new Cue.Step(79L * RATE / 4, RATE, -20)))));
 
     private static Cue many(String id, ChannelSet channels, int from, double seconds) {
         return new Cue.Tone(
@@ -208,14 +266,11 @@ class SelfCheckTest {
         Programme programme = new Programme(MANY, new MemoryAudio("p.wav", RATE, sound));
         double[] late = sound[0].clone();
         for (int i = (int) (fromSeconds * RATE); i < toSeconds * RATE; i++) {
-            double peak = Math.pow(10, (i < 18.5 * RATE ? -38 : -28) / 20.0);
+            boolean isLoud = i >= 18.5 * RATE && i < 19.5 * RATE;
+            double peak = Math.pow(10, (isLoud ? -28 : -38) / 20.0);
             late[i] = peak * Math.sin(2 * Math.PI * 1000 * ((double) i / RATE - 4e-6));
         }
-        return new SelfCheck(
-                new ProgrammeReturn(
-                        programme,
-                        new MemoryAudio("r.wav", RATE, sound[0], late),
-                        StraightReturn.place(0, 1, StraightReturn.SECONDS)));
+        return new SelfCheck(BriefProgramme.returned(programme, sound[0], late));
     }
 
     /** Brief tones on both channels count, and steps that sound at a level of one of them. */
@@ -225,10 +280,11 @@ class SelfCheckTest {
         "3.9, 17.2, false",
         "17.4, 18.5, true",
         "18.5, 19.6, false",
+        "19.7, 20.8, false",
     })
     void onlyWhatIsAlikeIsHeldAgainstEachOther(double from, double to, boolean told) {
         List<String> codes =
-                lateBetween(from, to).ofTake(Quantity.unknown("Unread.")).stream()
+                lateBetween(from, to).ofTake(UNREAD, heard(1, 1)).stream()
                         .map(HealthNote::code)
                         .toList();
         assertEquals(told ? List.of("channels-shift") : List.of(), codes);
@@ -241,5 +297,19 @@ class SelfCheckTest {
                 lateBetween(0, 0)
                         .notes(List.of(sweep("left", -20, HZ, 0.1, 0, 0, 0, 0)), Leakage.NONE);
         assertTrue(notes.get(0).message().endsWith("in 1 comparisons."), notes.toString());
+    }
+
+    /** Tones of nearly the sweep's level count, each against its own: both return as they went. */
+    @Test
+    void aToneIsHeldAgainstItsOwnLevel() {
+        Programme programme =
+                new BriefProgramme().tone(1000, RATE, -20).tone(2500, RATE, -20.4).made();
+        double[][] sound = programme.audio().read(0, (int) programme.sheet().frames());
+        List<HealthNote> notes =
+                new SelfCheck(BriefProgramme.returned(programme, sound))
+                        .notes(List.of(sweep("left", -20, HZ, 0, 0, 0, 0, 0)), Leakage.NONE);
+        assertEquals(
+                "Sweep and steady tones agree within 0.00 dB in 2 comparisons.",
+                notes.get(0).message());
     }
 }

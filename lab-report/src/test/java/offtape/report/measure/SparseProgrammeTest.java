@@ -74,8 +74,8 @@ class SparseProgrammeTest {
         cues.add(new Cue.Ladder("steps", ChannelSet.BOTH, at, 2 * RATE, 1000, steps));
         at += 3 * RATE;
         for (ChannelSet set : ChannelSet.values()) {
-            cues.add(new Cue.Sweep("sweep-" + set.key(), set, at, 5 * RATE, 20, 20_000, -10));
-            at += 6L * RATE;
+            cues.add(new Cue.Sweep("sweep-" + set.key(), set, at, 3 * RATE, 20, 20_000, -10));
+            at += 4L * RATE;
         }
         cues.add(new Cue.Marker("end", ChannelSet.BOTH, at, RATE / 2));
         return new CueSheet(RATE, at + RATE, -18, null, cues);

@@ -33,10 +33,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Channels exchanged, inverted, weak or dead, each way and together: what is wrong is named. */
 class WiringTest {
 
-    private static final int RATE = 16_000;
+    private static final int RATE = 8000;
 
     private static final Set<String> CODES =
-            Set.of("swapped-channels", "opposite-channels", "weak-channel", "dead-channel");
+            Set.of(
+                    "swapped-channels",
+                    "opposite-channels",
+                    "weak-channel",
+                    "dead-channel",
+                    "markers-disagree",
+                    "level-changes");
 
     private static final String MACHINE =
             """
@@ -67,7 +73,7 @@ class WiringTest {
         at += RATE + RATE / 4;
         cues.add(new Cue.Silence("silence", ChannelSet.BOTH, at, RATE));
         at += RATE + RATE / 4;
-        cues.add(new Cue.Sweep("sweep", ChannelSet.BOTH, at, 2 * RATE, 20, 7000, -20));
+        cues.add(new Cue.Sweep("sweep", ChannelSet.BOTH, at, 2 * RATE, 20, 3500, -20));
         at += 3 * RATE + RATE / 4;
         List<Cue.Step> steps = List.of(new Cue.Step(at, RATE, 0));
         cues.add(new Cue.Ladder("steps", ChannelSet.BOTH, at, RATE, 1000, steps));

@@ -20,14 +20,18 @@ public final class ResponseShare {
 
     private ResponseShare() {}
 
-    /** One entry a channel: the interface's largest departure between 40 Hz and 16 kHz. */
+    /**
+     * One entry a channel that has a response: the interface's largest departure between 40 Hz and
+     * 16 kHz.
+     */
     public static List<InterfaceShare.Entry> entries(
             KnownInterface known, List<Response> responses) {
         double quiet = responses.stream().mapToDouble(Response::levelDb).min().orElse(0);
         List<InterfaceShare.Entry> entries = new ArrayList<>();
         for (Response r : responses) {
             Optional<InterfaceResponse> own = known.response(r.channel());
-            if (r.levelDb() == quiet && own.isPresent()) {
+            boolean isTold = r.frequencyHz().length > 0;
+            if (r.levelDb() == quiet && isTold && own.isPresent()) {
                 entries.add(entry(r, own.get()));
             }
         }

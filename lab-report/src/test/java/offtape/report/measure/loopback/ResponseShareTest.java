@@ -72,6 +72,14 @@ class ResponseShareTest {
                         .limits());
     }
 
+    /** From a dead channel nothing is taken out, not even 0 dB. */
+    @Test
+    void aChannelWithoutAResponseHasNoShare() {
+        assertEquals(
+                List.of(),
+                ResponseShare.entries(known(0, 9, 0, 0, 0), List.of(response("left", -20))));
+    }
+
     /**
      * Only frequencies that the session tells, of the quietest sweep, on a channel that is known.
      */
