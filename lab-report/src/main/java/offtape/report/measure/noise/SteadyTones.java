@@ -80,6 +80,14 @@ final class SteadyTones {
     record Tone(double frequencyHz, double power, double variance) {}
 
     /**
+     * How many times too much power is told of what sounds in the middle only: transforms overlap
+     * there, but not at the ends.
+     */
+    double middle() {
+        return samples.length / ((density.bins() - 1.0) * density.pieces());
+    }
+
+    /**
      * Finds them.
      *
      * @param falseAlarms how many lines noise alone may show, on average

@@ -176,6 +176,17 @@ class SteadyTonesByHandTest {
         assertArrayEquals(new double[] {400, 408}, found(four, ELSEWHERE));
     }
 
+    /**
+     * Four transforms start every 512 samples, a fifth would need 511 more than there are: 3071
+     * samples are told as if they were 2048 where all four overlap.
+     */
+    @Test
+    void theMiddleIsToldTooLoud() {
+        double[] x = Arrays.copyOf(comb(4, k -> FLOOR), 3071);
+        SteadyTones tones = new SteadyTones(x, RATE, PowerDensity.of(x, RATE, SIZE));
+        assertEquals(3071 / 2048.0, tones.middle(), 1e-12);
+    }
+
     /** Bins 24 to 488 have bins to both sides that tell the noise. */
     @ParameterizedTest
     @CsvSource({"22, 0", "24, 1", "488, 1", "490, 0"})
