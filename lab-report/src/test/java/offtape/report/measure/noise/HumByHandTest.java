@@ -170,12 +170,22 @@ class HumByHandTest {
      * Each line tells the frequency as well as its power allows: R = 10⁵ at 50 Hz counts 10⁵ times,
      * R = 30 at the twelfth order 30·12² times. So if the latter lies 0.15 Hz off its place, the
      * mains are 4320/104 320 of 0.15/12 Hz off 50 Hz, 0.0005 Hz. Were both as good as each other,
-     * or the logarithm counted, it were 144/145 of it, 0.0124 Hz, five times what is stated.
+     * or the logarithm counted, it were 144/145 of it, 0.0124 Hz, five times what is stated. Power
+     * counts over the noise beside it: a hundred times as much of both changes nothing.
      */
     @ParameterizedTest
-    @CsvSource({"600.15, 50.0005", "599.85, 49.9995"})
-    void theLoudestLineTellsTheFrequency(double twelfthHz, double mainsHz) {
-        Hum hum = find(silence(2, sine(50, 1e5), sine(twelfthHz, 30)));
+    @CsvSource({
+        "600.15, 1, 50.0005",
+        "599.85, 1, 49.9995",
+        "600.15, 100, 50.0005",
+        "599.85, 100, 49.9995"
+    })
+    void theLoudestLineTellsTheFrequency(double twelfthHz, double noise, double mainsHz) {
+        double[] x = silence(2, sine(50, 1e5), sine(twelfthHz, 30 * noise));
+        double more = Math.pow(Math.sqrt(noise) - 1, 2) * NOISE;
+        addFloor(x, 580, 597, more);
+        addFloor(x, 603, 620, more);
+        Hum hum = find(x);
         assertEquals(2, hum.lines().size());
         assertEquals(mainsHz, hum.mainsFrequency().value(), 0.0009);
     }
