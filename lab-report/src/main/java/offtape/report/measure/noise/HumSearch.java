@@ -134,7 +134,6 @@ final class HumSearch {
             }
         }
         return IntStream.range(0, count)
-                .filter(i -> score[i] > 0)
                 .filter(i -> i == 0 || score[i] >= score[i - 1])
                 .filter(i -> i == count - 1 || score[i] > score[i + 1])
                 .boxed()
@@ -184,7 +183,7 @@ final class HumSearch {
         double peak = spectrum.power(line.hz());
         double width = peak > CLEAR * line.noise() ? 2 * LINE_REACH / LineSpectrum.WIDTH : 1;
         double found = width > 1 ? spectrum.powerAround(line.hz(), LINE_REACH) : peak;
-        double power = Math.max(found - width * line.noise(), line.noise());
+        double power = found - width * line.noise();
         double deviation =
                 Math.sqrt(2 * power * line.noise() + width * line.noise() * line.noise()) / power;
         return new HumLine(

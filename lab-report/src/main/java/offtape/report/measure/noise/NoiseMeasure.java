@@ -38,7 +38,10 @@ public final class NoiseMeasure {
     /** What weighting and the sharp edges of the band may be wrong by, dB, k = 2. */
     private static final double OWN_UNCERTAINTY_DB = 0.02;
 
-    private static final DoubleUnaryOperator WEIGHT =
+    private static final DoubleUnaryOperator A_WEIGHT =
+            f -> Decibels.toPower(Iec61672.aWeightingDb(f));
+
+    private static final DoubleUnaryOperator ITU_WEIGHT =
             f -> f <= 0 ? 0 : Decibels.toPower(ItuBs468.weightingDb(f));
 
     private final ProgrammeReturn ret;
@@ -83,7 +86,7 @@ public final class NoiseMeasure {
         double sure = 2 * Decibels.ofAmplitude(1 + reference.relativeUncertainty()[channel]);
         Level level = new Level(density, scatter, zero, Math.hypot(OWN_UNCERTAINTY_DB, sure));
         // What lies above the audio band would tell the recorder's sample rate, not the machine.
-        Quantity a = level.of(LOWEST_HZ, top, NoiseMeasure::aWeighting);
+        Quantity a = level.of(LOWEST_HZ, top, A_WEIGHT);
         return new Noise(
                 name,
                 level.of(LOWEST_HZ, top, f -> 1),
@@ -140,10 +143,6 @@ public final class NoiseMeasure {
                 Residue.of(noise.samples()[channel], rate, noise.densities()[channel], hum, zero));
     }
 
-    private static double aWeighting(double hz) {
-        return hz <= 0 ? 0 : Decibels.toPower(Iec61672.aWeightingDb(hz));
-    }
-
     private Quantity itu468(double[] x, double rate, Level level) {
         if (x.length < 2 * ItuBs468.SETTLING_SECONDS * rate) {
             return Quantity.unknown(SAID.say("quasi-peak-too-short"));
@@ -154,8 +153,8 @@ public final class NoiseMeasure {
         double peak = Arrays.stream(pointer).average().orElseThrow();
         // The pointer is as unsteady as the weighted noise over the time in which it is read.
         NoiseScatter scatter = level.scatter().over(pointer.length / rate);
-        double power = level.density().power(0, rate / 2, WEIGHT);
-        double least = peak > 0 ? scatter.uncertaintyDb(0, rate / 2, WEIGHT, power) : 0;
+        double power = level.density().power(0, rate / 2, ITU_WEIGHT);
+        double least = peak > 0 ? scatter.uncertaintyDb(0, rate / 2, ITU_WEIGHT, power) : 0;
         return level.of(peak * peak, NoiseScatter.ofMeanDb(pointer, rate, least));
     }
 

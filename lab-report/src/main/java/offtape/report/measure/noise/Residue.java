@@ -48,11 +48,22 @@ final class Residue {
     private final double zero;
     private final List<BandCourse> bands;
     private final double share;
+    private final double middle;
     private final double[] levels;
 
-    private Residue(List<BandCourse> bands, int frames, double zero) {
+    /**
+     * A silence of which this is known.
+     *
+     * @param bands those in which there is noise
+     * @param frames how many they have
+     * @param zero mean square of the reference tone
+     * @param middle how many times too much power a line may be told to have that sounds in the
+     *     middle of the silence only
+     */
+    Residue(List<BandCourse> bands, int frames, double zero, double middle) {
         this.zero = zero;
         this.bands = bands;
+        this.middle = middle;
         this.share = FALSE_ALARMS / frames / bands.size();
         this.levels = IntStream.range(0, frames).mapToDouble(this::level).toArray();
     }
@@ -79,14 +90,14 @@ final class Residue {
                 hum.mainsFrequency().isKnown()
                         ? OptionalDouble.of(hum.mainsFrequency().value())
                         : OptionalDouble.empty();
-        List<SteadyTones.Tone> tones =
-                new SteadyTones(x, rateHz, density)
-                        .find(
+        SteadyTones tones = new SteadyTones(x, rateHz, density);
+        return new Residue(bands, frames.count(), zero, tones.middle())
+                .told(
+                        tones.find(
                                 ShortFrames.lowestHz(),
                                 ShortFrames.highestHz(rateHz),
                                 FALSE_ALARMS,
-                                mains);
-        return new Residue(bands, frames.count(), zero).told(tones);
+                                mains));
     }
 
     /** How much louder than usual all noise is in a frame, a ratio of powers, 1 at the least. */
@@ -102,16 +113,24 @@ final class Residue {
                 : Math.max(1, ratios[(int) (LOWER_BANDS * ratios.length)]);
     }
 
-    private Quantity told(List<SteadyTones.Tone> tones) {
+    /**
+     * The figure.
+     *
+     * @param tones steady lines that are no hum
+     * @return dB re reference, or why there is none
+     */
+    Quantity told(List<SteadyTones.Tone> tones) {
         double power = 0;
         double variance = 0;
         double hidden = 0;
         boolean changes = bands.stream().anyMatch(b -> stands(b, least(b)));
         for (BandCourse band : bands) {
             BandCourse.Excess excess = changes ? excess(band) : NOTHING;
-            BandCourse.Excess lines = lines(band, tones);
+            // What comes and goes may be told too loud as a line.
+            BandCourse.Excess lines = lines(band, tones, excess.power() > 0 ? middle - 1 : 0);
             // A tone for a part of the time is also seen as a line, and counts once.
-            BandCourse.Excess more = lines.power() > excess.power() ? lines : excess;
+            boolean steady = lines.power() > middle * excess.power();
+            BandCourse.Excess more = steady ? lines : excess;
             power += more.power();
             variance += more.variance();
             hidden += more.hidden();
@@ -127,7 +146,7 @@ final class Residue {
         return counts ? excess : NOTHING;
     }
 
-    private BandCourse.Excess lines(BandCourse band, List<SteadyTones.Tone> tones) {
+    private BandCourse.Excess lines(BandCourse band, List<SteadyTones.Tone> tones, double doubt) {
         double power = 0;
         double variance = 0;
         for (SteadyTones.Tone tone : tones) {
@@ -136,7 +155,7 @@ final class Residue {
                 variance += tone.variance();
             }
         }
-        return new BandCourse.Excess(power, variance, 0);
+        return new BandCourse.Excess(power, variance, doubt * power);
     }
 
     private double least(BandCourse band) {

@@ -65,8 +65,7 @@ final class SteadyTones {
         this.samples = samples;
         this.rateHz = (int) Math.round(rateHz);
         this.density = density;
-        int transform = 2 * (density.bins() - 1);
-        double pieces = 2.0 * (samples.length - transform) / transform + 1;
+        double pieces = density.pieces();
         // Pieces that overlap by half are alike by 1/36 (Welch 1967).
         this.freedom = 36 * pieces * pieces / (19 * pieces - 1);
     }
@@ -79,6 +78,14 @@ final class SteadyTones {
      * @param variance of the power
      */
     record Tone(double frequencyHz, double power, double variance) {}
+
+    /**
+     * How many times too much power is told of what sounds in the middle only: transforms overlap
+     * there, but not at the ends.
+     */
+    double middle() {
+        return samples.length / ((density.bins() - 1.0) * density.pieces());
+    }
 
     /**
      * Finds them.

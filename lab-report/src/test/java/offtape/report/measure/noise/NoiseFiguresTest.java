@@ -37,6 +37,12 @@ class NoiseFiguresTest {
     /** A return on one channel with a silence of so many seconds from 2 s on. */
     private static ProgrammeReturn returned(
             int rate, double seconds, double hz, double db, double hiss) {
+        return returned(rate, seconds, hz, db, hiss, 2.2 + seconds);
+    }
+
+    /** One in which the programme is heard up to a time only. */
+    private static ProgrammeReturn returned(
+            int rate, double seconds, double hz, double db, double hiss, double heardTo) {
         double[] x = new double[(int) ((2.2 + seconds) * rate)];
         Random random = new Random(1);
         for (int i = 0; i < x.length; i++) {
@@ -67,7 +73,7 @@ class NoiseFiguresTest {
                         true,
                         true,
                         0,
-                        length,
+                        heardTo,
                         List.of());
         return new ProgrammeReturn(new Programme(sheet, audio), audio, location);
     }
@@ -205,14 +211,59 @@ class NoiseFiguresTest {
         assertEquals(unheard.aWeighted().reason(), unheard.humThreshold().reason());
     }
 
-    /** The meter needs time to settle and as much again to be read. */
+    /** Where the programme breaks off before the end of the silence, that is why. */
     @Test
-    void aShortSilenceHasNoQuasiPeak() {
-        Noise noise = noise(returned(44_100, 0.9, 1000, -40, 0), List.of());
+    void aSilenceThatIsNotWholeIsNamed() {
+        ProgrammeReturn ret = returned(8000, 4, 1000, -40, 0, 3);
         assertEquals(
-                "The recorded silence is too short for a quasi-peak reading.",
-                noise.itu468().reason());
+                "The programme breaks off at 3.0 s of the recording, before the end of its part"
+                        + " \"silence\".",
+                noise(ret, List.of()).unweighted().reason());
+    }
+
+    /** The meter needs a second to settle and as much again to be read, clear of both ends. */
+    @ParameterizedTest
+    @CsvSource({"2.3, true", "2.2999, false"})
+    void aShortSilenceHasNoQuasiPeak(double seconds, boolean read) {
+        Noise noise = noise(returned(44_100, seconds, 1000, -40, 0), List.of());
+        assertEquals(read, noise.itu468().isKnown());
+        if (!read) {
+            assertEquals(
+                    "The recorded silence is too short for a quasi-peak reading.",
+                    noise.itu468().reason());
+        }
         assertEquals(-40, noise.unweighted().value(), 0.05);
+    }
+
+    /**
+     * The pointer is read for 1.2 s, in which white noise behind the network of ITU-R BS.468-4 has
+     * 2·1.2 s·(∫W df)²/∫W² df = 2·1.2·8875 = 21 300 degrees of freedom (by the table's network,
+     * integrated numerically), and a tenth less where the density is the mean of ten transforms
+     * that half overlap: 10·lg(ν/χ²) = 0.085 to 0.089 dB, beside 0.02 of its own.
+     */
+    @Test
+    void aPointerIsAsUnsteadyAsItsNoise() {
+        Noise noise = noise(returned(44_100, 2.5, 1000, -200, 1e-4), List.of());
+        assertEquals(0.090, noise.itu468().uncertainty(), 0.008);
+    }
+
+    /**
+     * A reference known to 5 %, one standard deviation, leaves 2·20·lg 1.05 = 0.8476 dB; hiss of 22
+     * kHz in 1.7 s has 75 000 degrees of freedom and leaves 0.045 dB.
+     */
+    @Test
+    void levelsAreNoSurerThanTheirReference() {
+        ProgrammeReturn ret = returned(44_100, 2, 1000, -200, 1e-4);
+        NoiseDensities densities = NoiseDensities.measure(ret).orElseThrow();
+        ReferenceLevels known = ReferenceLevels.measure(ret).orElseThrow();
+        ReferenceLevels doubtful =
+                new ReferenceLevels(
+                        known.cue(), known.peaks(), known.rightOverLeft(), new double[] {0.05});
+        Noise noise =
+                new NoiseMeasure(ret, doubtful, densities, ModulationNoise.of(ret, densities))
+                        .measure(0, List.of());
+        assertEquals(0.849, noise.unweighted().uncertainty(), 0.002);
+        assertEquals(0.849, noise.aWeighted().uncertainty(), 0.006);
     }
 
     /** From the A-weighted noise up to the level of 3 % of the same channel, first ladder first. */

@@ -72,6 +72,18 @@ class ResidueLimitsTest {
     }
 
     /**
+     * The same in the middle of a short silence, where transforms of 0.5 s overlap and at its ends
+     * do not, so that a line would read 24 000/(10·2048) times as much, 0.69 dB. Frames of 0.128 s
+     * leave 0.18 dB of that.
+     */
+    @Test
+    void theMiddleCountsNoMoreThanTheEnds() {
+        Quantity found = residue(hiss(-65, 3), t -> t >= 0.75 && t < 2.25 ? sine(-40, 1003, t) : 0);
+        assertEquals(-43.01 + 0.18, found.value(), 0.1);
+        assertTrue(found.uncertainty() < 0.5, found.toString());
+    }
+
+    /**
      * Two tones in unlike bands, one after the other, are added: −50 dB twice over a third each.
      */
     @Test
@@ -101,6 +113,14 @@ class ResidueLimitsTest {
         assertEquals(told, steady.isKnown(), steady.toString());
         Quantity part = residue(hiss(-130, 3), t -> t >= 1 && t < 2 ? sine(db, 990, t) : 0);
         assertEquals(told, part.isKnown(), part.toString());
+    }
+
+    /** Where even noise is missing the path is digital. */
+    @Test
+    void zerosAreDigitalSilence() {
+        assertEquals(
+                "The silence of the recording is digital silence.",
+                residue(new double[2 * RATE], t -> 0).reason());
     }
 
     /** All bands that grow together by 6 dB are hiss of another level. */

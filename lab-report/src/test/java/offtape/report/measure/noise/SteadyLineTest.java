@@ -24,11 +24,53 @@ class SteadyLineTest {
         return 0.2 * Math.sin(2 * Math.PI * turns);
     }
 
-    /** A steady sine is, if it lies within 0.6 lines of its place. */
+    /**
+     * A steady sine is, if it lies within 0.6 lines of its place, however much noise there is in
+     * which it may seem wider.
+     */
     @ParameterizedTest
-    @CsvSource({"0, true", "0.45, true", "-0.45, true", "0.8, false", "-0.8, false"})
-    void aLineLiesInItsPlace(double lines, boolean steady) {
-        assertEquals(steady, steady(4, 0, t -> sine((HZ + lines * 0.25) * t)));
+    @CsvSource({
+        "0, 0, true",
+        "0.45, 0, true",
+        "-0.45, 0, true",
+        "0.8, 0, false",
+        "-0.8, 0, false",
+        "0.45, 4e-4, true",
+        "0.8, 4e-4, false"
+    })
+    void aLineLiesInItsPlace(double lines, double noise, boolean steady) {
+        assertEquals(steady, steady(4, noise, t -> sine((HZ + lines * 0.25) * t)));
+    }
+
+    /**
+     * In one second lines of a times its power two lines to either side, of each of which 0.8605
+     * lie at the 21 points, a quarter of a line apart, up to 2½ lines of it: 1 + 1.721·a less 3.333
+     * times the noise of a twentieth may be 1.4 and 4·√(0.1 + 0.0083) = 1.317, so that a is 1.094
+     * at most.
+     */
+    @ParameterizedTest
+    @CsvSource({"1.06, true", "1.13, false"})
+    void aLineInNoiseMaySeemWider(double times, boolean steady) {
+        double peak = 0.2 * Math.sqrt(times);
+        assertEquals(
+                steady,
+                steady(
+                        1,
+                        0.001,
+                        t ->
+                                sine(HZ * t)
+                                        + peak * Math.cos(2 * Math.PI * (HZ - 2) * t)
+                                        + peak * Math.cos(2 * Math.PI * (HZ + 2) * t)));
+    }
+
+    /**
+     * One block of eight may have eight times the mean m = 0.0025 where noise allows for 6·m: of n,
+     * a block holds 8·n, and 4·√(2·m·8n + (8n)²) is 6·m at 8n = 0.803·m, n = 2.5·10⁻⁴.
+     */
+    @ParameterizedTest
+    @CsvSource({"2.4e-4, false", "2.6e-4, true"})
+    void aBlockInNoiseMayBeLouder(double noise, boolean steady) {
+        assertEquals(steady, steady(4, noise, t -> t >= 1.5 && t < 2 ? sine(HZ * t) : 0));
     }
 
     /** Half a second apart it must be seen twice. */
