@@ -57,16 +57,16 @@ record Placement(
     static final double MARKER_TOP_HZ = 5000;
 
     /**
-     * Places a programme, or nothing if its tones do not bear the match out.
+     * Places a programme.
      *
      * @param fine finds the place of a match again once its speed is known better
      */
-    static Optional<Placement> of(
+    static Placement of(
             Programme programme, AudioSource recording, CoarseSearch.Match match, FineSearch fine) {
         CueSheet sheet = programme.sheet();
         double length = sheet.seconds(sheet.frames());
         CoarseSearch.Match known = match;
-        for (int round = 0; round < MOST_ROUNDS; round++) {
+        for (int round = 1; ; round++) {
             TimeMap coarse = TimeMap.straight(known.offsetSeconds(), known.stretch(), length);
             double stretch = known.stretch();
             ToneStretches tones = new ToneStretches(sheet, recording, coarse);
@@ -77,21 +77,16 @@ record Placement(
             double middle = covered(recording, coarse, length);
             StretchProfile profile = StretchProfile.fit(readings, stretch, length);
             double off = Math.abs(profile.at(middle) / stretch - 1);
-            if (off > TOO_FAR) {
-                return Optional.empty();
-            }
-            if (off < SETTLED || round == MOST_ROUNDS - 1) {
+            if (off < SETTLED || round == MOST_ROUNDS) {
                 double start = startOf(coarse, profile, middle);
                 TimeMap drawn = integrate(profile, start, length, List.of());
                 double late = fine.lateSeconds(drawn, stretch);
                 TimeMap smooth = integrate(profile, start + late, length, List.of());
                 List<Anchor> markers = markers(programme, recording, smooth);
-                return Optional.of(
-                        new Placement(programme, recording, profile, smooth, markers, readings));
+                return new Placement(programme, recording, profile, smooth, markers, readings);
             }
             known = fine.at(known, profile.at(middle));
         }
-        return Optional.empty();
     }
 
     private static List<ToneStretches.Reading> near(
