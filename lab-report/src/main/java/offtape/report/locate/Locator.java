@@ -112,7 +112,7 @@ public final class Locator {
                 match,
                 part,
                 like
-                        ? Optional.of(Placement.of(programme, recording, match, fine))
+                        ? Optional.of(Placement.of(programme, recording, match, part, fine))
                         : Optional.empty());
     }
 

@@ -85,14 +85,15 @@ final class StartTime {
     /** The longest tone that shows the machine's wow. */
     private Optional<TonePhase.Course> longestTone() {
         return tones(LONG_TONE_S)
-                .max(Comparator.comparingLong(Cue.Tone::frames))
-                .flatMap(
-                        t ->
-                                courses(t).stream()
-                                        .filter(c -> c.seconds() > LONG_TONE_S / 2)
-                                        .min(
-                                                Comparator.comparingDouble(
-                                                        TonePhase.Course::sigmaSeconds)));
+                .sorted(Comparator.comparingLong(Cue.Tone::frames).reversed())
+                .flatMap(t -> clearest(t).stream())
+                .filter(c -> c.seconds() > LONG_TONE_S / 2)
+                .findFirst();
+    }
+
+    /** The course of a tone on the channel that shows it best. */
+    private Optional<TonePhase.Course> clearest(Cue.Tone t) {
+        return courses(t).stream().min(Comparator.comparingDouble(TonePhase.Course::sigmaSeconds));
     }
 
     private Stream<Cue.Tone> tones(double leastSeconds) {
@@ -103,10 +104,13 @@ final class StartTime {
                 .filter(this::covered);
     }
 
+    /** Whether all of a cue was recorded: what is broken off would pass for a wild motion. */
     private boolean covered(Cue cue) {
-        return map.recordingSeconds(sheet.seconds(cue.startFrame())) >= 0
-                && map.recordingSeconds(sheet.seconds(cue.endFrame()))
-                        <= (double) recording.frames() / recording.sampleRateHz();
+        double from = map.recordingSeconds(sheet.seconds(cue.startFrame()));
+        double to = map.recordingSeconds(sheet.seconds(cue.endFrame()));
+        return from >= 0
+                && to <= (double) recording.frames() / recording.sampleRateHz()
+                && !Placement.isBroken(placement.part(), from, to);
     }
 
     private List<TonePhase.Course> courses(Cue.Tone t) {
@@ -164,9 +168,7 @@ final class StartTime {
 
     /** The tone of the clearer channel stands for the motion of both. */
     private void addTone(Cue.Tone t, int group, List<List<PhaseReading>> all) {
-        courses(t).stream()
-                .filter(c -> c.lateSeconds().length > 0)
-                .min(Comparator.comparingDouble(TonePhase.Course::sigmaSeconds))
+        clearest(t)
                 .ifPresent(
                         course -> {
                             for (int k = 0; k < course.lateSeconds().length; k++) {

@@ -11,12 +11,15 @@ import offtape.core.programme.Programme;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Rough matches of a programme of nine seconds, set right by what the return holds. */
 class PlacementOfReturnTest {
 
     private static final WrittenProgramme WRITTEN = WrittenProgramme.brief();
     private static final Programme PROGRAMME = WRITTEN.programme();
+
+    private static final HeardPart ALL = new HeardPart(0, 100, 50, 1, 1, 1, true, true);
 
     private static MemoryAudio returned(double seconds, DoubleUnaryOperator programmeSeconds) {
         return WrittenProgramme.recording(WRITTEN.returned(seconds, programmeSeconds));
@@ -27,7 +30,8 @@ class PlacementOfReturnTest {
                 new FineSearch(
                         SpectralTrace.of(PROGRAMME.audio()).withoutSilence(),
                         SpectralTrace.of(recording));
-        return Placement.of(PROGRAMME, recording, new CoarseSearch.Match(offset, stretch, 1), fine);
+        return Placement.of(
+                PROGRAMME, recording, new CoarseSearch.Match(offset, stretch, 1), ALL, fine);
     }
 
     /** A search that has heard nothing and therefore leaves a match in its place. */
@@ -37,6 +41,7 @@ class PlacementOfReturnTest {
                 PROGRAMME,
                 recording,
                 new CoarseSearch.Match(offset, stretch, 1),
+                ALL,
                 new FineSearch(nothing, nothing));
     }
 
@@ -127,5 +132,49 @@ class PlacementOfReturnTest {
         for (double o : off) {
             assertEquals(0, o, SpectralTrace.HOP_S);
         }
+    }
+
+    /** High tones, three percent off: they lie beyond the band that is looked at first. */
+    @ParameterizedTest
+    @ValueSource(doubles = {1.03, 0.97})
+    void tonesAreSoughtFurtherOffIfNoneIsNear(double stretch) {
+        WrittenProgramme high =
+                new WrittenProgramme(
+                        4,
+                        WrittenProgramme.marker("start", 0.2),
+                        WrittenProgramme.tone("high", 1, 1, 2000),
+                        WrittenProgramme.tone("higher", 2.2, 1.5, 3150));
+        MemoryAudio recording =
+                WrittenProgramme.recording(high.returned(5, t -> (t - 0.5) / stretch));
+        Programme programme = high.programme();
+        FineSearch fine =
+                new FineSearch(
+                        SpectralTrace.of(programme.audio()).withoutSilence(),
+                        SpectralTrace.of(recording));
+        CoarseSearch.Match match = new CoarseSearch.Match(0.5 + 2 * (stretch - 1), 1, 1);
+        Placement p = Placement.of(programme, recording, match, ALL, fine);
+        assertEquals(stretch, p.profile().at(2), 2e-5);
+        assertEquals(0.5 + 0.45 * stretch, p.markers().get(0).recordingSeconds(), 3e-6);
+    }
+
+    /**
+     * The tape stops within the last tone, from 5.8 to 7.8 s, which the recording does not show:
+     * tones before it tell the speed. What it was heard to is known to 0.1 s.
+     */
+    @ParameterizedTest
+    @CsvSource({"0, 7, 2", "0, 7.55, 2", "0, 7.65, 3", "0, 5.95, 3", "0, 6.05, 2", "2.5, 9, 2"})
+    void aToneThatIsBrokenOffTellsNoSpeed(double from, double to, int left) {
+        MemoryAudio recording = returned(10, t -> t);
+        HeardPart part = new HeardPart(from, to, 5, 0.7, 1, 1, true, false);
+        SpectralTrace nothing = SpectralTrace.of(WrittenProgramme.recording(new double[120_000]));
+        Placement p =
+                Placement.of(
+                        PROGRAMME,
+                        recording,
+                        new CoarseSearch.Match(0, 1, 1),
+                        part,
+                        new FineSearch(nothing, nothing));
+        assertEquals(left, p.readings().size());
+        assertEquals(part, p.part());
     }
 }

@@ -21,6 +21,8 @@ class PlacementTest {
     private static final Programme PROGRAMME =
             new WrittenProgramme(LENGTH_S, WrittenProgramme.marker("start", 1)).programme();
 
+    private static final HeardPart ALL = new HeardPart(0, 100, 50, 1, 1, 1, true, true);
+
     private static Anchor anchor(double at, double recorded, double likeness) {
         return new Anchor(at, recorded, new int[] {1}, likeness);
     }
@@ -34,6 +36,7 @@ class PlacementTest {
         return new Placement(
                 PROGRAMME,
                 WrittenProgramme.recording(new double[10]),
+                ALL,
                 StretchProfile.fit(readings, 1, LENGTH_S),
                 TimeMap.straight(start, 1, LENGTH_S),
                 List.of(markers),
@@ -90,6 +93,7 @@ class PlacementTest {
                 new Placement(
                         written.programme(),
                         recording,
+                        ALL,
                         StretchProfile.fit(List.of(), 1, 6),
                         TimeMap.straight(0.2, 1, 6),
                         List.of(anchor(5.5, 5.7, 0.9)),
@@ -153,6 +157,7 @@ class PlacementTest {
                 new Placement(
                         odd,
                         WrittenProgramme.recording(new double[10]),
+                        ALL,
                         StretchProfile.fit(List.of(), 1.5, 1.3),
                         TimeMap.straight(1, 1.5, 1.3),
                         List.of(),
@@ -190,6 +195,7 @@ class PlacementTest {
                 new Placement(
                         PROGRAMME,
                         WrittenProgramme.recording(new double[10]),
+                        ALL,
                         StretchProfile.fit(readings, 2, LENGTH_S),
                         TimeMap.straight(0.5, 2, LENGTH_S),
                         List.of(

@@ -105,6 +105,22 @@ final class WrittenProgramme {
         return x;
     }
 
+    /**
+     * One channel of a recording, lengthened as a workstation does: every part lasts longer, at its
+     * own pitch.
+     */
+    double[] lengthened(double seconds, double offset, double longer) {
+        double[] x = new double[(int) frames(seconds)];
+        for (Cue cue : sheet.cues()) {
+            int from = (int) frames(offset + longer * sheet.seconds(cue.startFrame()));
+            int to = (int) frames(offset + longer * sheet.seconds(cue.endFrame()));
+            for (int i = from; i < to; i++) {
+                x[i] = PEAK * Math.sin(phase(cue, (double) (i - from) / RATE));
+            }
+        }
+        return x;
+    }
+
     /** The programme as it is sent. */
     Programme programme() {
         double[] x = returned(seconds(), t -> t);
