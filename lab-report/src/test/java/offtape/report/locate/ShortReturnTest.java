@@ -38,9 +38,7 @@ class ShortReturnTest {
                             double p = (t - before) / stretch;
                             return p >= from && p < to ? p : -1;
                         });
-        Random random = new Random(4);
-        Arrays.setAll(x, i -> x[i] + 1e-4 * random.nextGaussian());
-        return x;
+        return WrittenProgramme.withHiss(x);
     }
 
     private static double[] whole(double seconds, double before, double stretch) {
@@ -57,6 +55,13 @@ class ShortReturnTest {
 
     private static Location locate(double[]... channels) {
         return Locator.locate(PROGRAMME, WrittenProgramme.recording(channels));
+    }
+
+    private static Cue cue(String id) {
+        return WRITTEN.sheet().cues().stream()
+                .filter(c -> c.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static void assertPlaced(double before, double stretch, double within, Location found) {
@@ -104,6 +109,9 @@ class ShortReturnTest {
         assertPlaced(-1.3, 1, 1e-3, found);
         assertEquals(0, found.heardFromSeconds());
         assertEquals(-1.3, found.delaySeconds(), found.delayUncertaintySeconds());
+        assertFalse(found.covers(cue("start"), WrittenProgramme.RATE));
+        assertFalse(found.covers(cue("first"), WrittenProgramme.RATE));
+        assertTrue(found.covers(cue("second"), WrittenProgramme.RATE));
     }
 
     /** The tape is started late while the recording runs: the second tone is the first heard. */
@@ -140,13 +148,33 @@ class ShortReturnTest {
         assertEquals(9.35, found.heardToSeconds(), 1e-9);
     }
 
-    /** So is one whose last marker is spoilt though the tone before it is there. */
+    /** The same recording gives the same to the last bit. */
     @Test
-    void aShortRecordingIsHeardNoFurtherThanItGoes() {
-        Location found = locate(whole(6.6, 1, 1));
+    void aCutEndIsFoundFromTheRest() {
+        double[] x = whole(7.6, 1, 1);
+        Location found = locate(x);
+        assertEquals(found.delaySeconds(), locate(x).delaySeconds(), 0, "not repeatable");
+        assertTrue(found.startMarkerFound());
         assertFalse(found.endMarkerFound());
-        assertEquals(6.6, found.recordingSeconds(), 1e-9);
-        assertTrue(found.heardToSeconds() <= 6.6 && found.heardToSeconds() > 6.2);
+        assertPlaced(1, 1, 1e-3, found);
+        assertFalse(found.covers(cue("third"), WrittenProgramme.RATE));
+        assertTrue(found.covers(cue("sweep"), WrittenProgramme.RATE));
+        assertTrue(found.heardToSeconds() <= 7.6 && found.heardToSeconds() > 7.2);
+    }
+
+    /** The first is clearer, so it is found first; the last whole one is measured all the same. */
+    @Test
+    void theLastWholeTakeIsMeasuredThoughAnotherIsClearer() {
+        double[] noisy = heard(22, 12, 1, 0, 9);
+        Random random = new Random(8);
+        for (int i = 12 * WrittenProgramme.RATE; i < noisy.length; i++) {
+            noisy[i] += 0.02 * random.nextGaussian();
+        }
+        Location found = locate(sum(heard(22, 1, 1, 0, 9), noisy));
+        assertEquals(2, found.takes().size(), found.takes().toString());
+        assertEquals(12, found.delaySeconds(), 1e-4);
+        assertPlaced(12, 1, 1e-3, found);
+        assertTrue(found.startMarkerFound() && found.endMarkerFound());
     }
 
     /** Of whole takes the last, else the last of the longest; each is told with its place. */

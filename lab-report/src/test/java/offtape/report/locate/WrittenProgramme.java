@@ -2,6 +2,7 @@ package offtape.report.locate;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import offtape.core.audio.MemoryAudio;
 import offtape.core.programme.ChannelSet;
@@ -42,6 +43,19 @@ final class WrittenProgramme {
                 sweep("sweep", 4, 1.6, 50, 5000),
                 tone("third", 5.8, 2, 500),
                 marker("end", 8.2));
+    }
+
+    /** One part of each kind in sixteen seconds and a half, with silence between them. */
+    static WrittenProgramme small() {
+        return new WrittenProgramme(
+                16.5,
+                marker("start", 0.5),
+                tone("reference", 1.25, 2, 1000),
+                tone("high", 3.5, 1, 4000),
+                sweep("sweep", 4.8, 3, 50, 5000),
+                tone("low", 8.1, 1, 100),
+                tone("speed", 9.4, 6, 3150),
+                marker("end", 15.6));
     }
 
     static long frames(double seconds) {
@@ -100,9 +114,22 @@ final class WrittenProgramme {
 
     /** One channel of a recording, in which the programme's time is a function of its own. */
     double[] returned(double seconds, DoubleUnaryOperator programmeSeconds) {
-        double[] x = new double[(int) frames(seconds)];
-        Arrays.setAll(x, i -> at(programmeSeconds.applyAsDouble((double) i / RATE)));
+        return returned(RATE, seconds, programmeSeconds);
+    }
+
+    /** The same at another sample rate. */
+    double[] returned(int rate, double seconds, DoubleUnaryOperator programmeSeconds) {
+        double[] x = new double[(int) Math.round(seconds * rate)];
+        Arrays.setAll(x, i -> at(programmeSeconds.applyAsDouble((double) i / rate)));
         return x;
+    }
+
+    /** The same sound in hiss, 60 dB under the programme. */
+    static double[] withHiss(double[] x) {
+        Random random = new Random(4);
+        double[] out = new double[x.length];
+        Arrays.setAll(out, i -> x[i] + 1e-4 * random.nextGaussian());
+        return out;
     }
 
     /**
