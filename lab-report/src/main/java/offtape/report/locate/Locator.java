@@ -111,7 +111,9 @@ public final class Locator {
         return new Candidate(
                 match,
                 part,
-                like ? Placement.of(programme, recording, match, fine) : Optional.empty());
+                like
+                        ? Optional.of(Placement.of(programme, recording, match, part, fine))
+                        : Optional.empty());
     }
 
     private UnusableInputException no(List<Candidate> tried) {

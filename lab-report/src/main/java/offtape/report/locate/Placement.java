@@ -15,6 +15,7 @@ import offtape.core.programme.Programme;
  * Makes a map of time from a rough match: the course of speed from the tones, then the place from
  * markers and sweeps.
  *
+ * @param part what is heard of the programme
  * @param profile the course of speed
  * @param smooth the map without what markers and sweeps say, but for its middle
  * @param markers all markers that the recording covers, heard or not, in order
@@ -23,6 +24,7 @@ import offtape.core.programme.Programme;
 record Placement(
         Programme programme,
         AudioSource recording,
+        HeardPart part,
         StretchProfile profile,
         TimeMap smooth,
         List<Anchor> markers,
@@ -56,49 +58,71 @@ record Placement(
 
     static final double MARKER_TOP_HZ = 5000;
 
+    /** How sharply it is known where what is heard begins and ends. */
+    private static final double EDGE_S = 0.1;
+
     /**
-     * Places a programme, or nothing if its tones do not bear the match out.
+     * Places a programme.
      *
+     * @param part what is heard of it there
      * @param fine finds the place of a match again once its speed is known better
      */
-    static Optional<Placement> of(
-            Programme programme, AudioSource recording, CoarseSearch.Match match, FineSearch fine) {
+    static Placement of(
+            Programme programme,
+            AudioSource recording,
+            CoarseSearch.Match match,
+            HeardPart part,
+            FineSearch fine) {
         CueSheet sheet = programme.sheet();
         double length = sheet.seconds(sheet.frames());
         CoarseSearch.Match known = match;
-        for (int round = 0; round < MOST_ROUNDS; round++) {
+        for (int round = 1; ; round++) {
             TimeMap coarse = TimeMap.straight(known.offsetSeconds(), known.stretch(), length);
             double stretch = known.stretch();
             ToneStretches tones = new ToneStretches(sheet, recording, coarse);
-            List<ToneStretches.Reading> readings = near(tones.read(REACH), stretch);
+            List<ToneStretches.Reading> readings = usable(tones.read(REACH), coarse, stretch, part);
             if (readings.isEmpty()) {
-                readings = near(tones.read(WIDE_REACH), stretch);
+                readings = usable(tones.read(WIDE_REACH), coarse, stretch, part);
             }
             double middle = covered(recording, coarse, length);
             StretchProfile profile = StretchProfile.fit(readings, stretch, length);
             double off = Math.abs(profile.at(middle) / stretch - 1);
-            if (off > TOO_FAR) {
-                return Optional.empty();
-            }
-            if (off < SETTLED || round == MOST_ROUNDS - 1) {
+            if (off < SETTLED || round == MOST_ROUNDS) {
                 double start = startOf(coarse, profile, middle);
                 TimeMap drawn = integrate(profile, start, length, List.of());
                 double late = fine.lateSeconds(drawn, stretch);
                 TimeMap smooth = integrate(profile, start + late, length, List.of());
                 List<Anchor> markers = markers(programme, recording, smooth);
-                return Optional.of(
-                        new Placement(programme, recording, profile, smooth, markers, readings));
+                return new Placement(
+                        programme, recording, part, profile, smooth, markers, readings);
             }
             known = fine.at(known, profile.at(middle));
         }
-        return Optional.empty();
     }
 
-    private static List<ToneStretches.Reading> near(
-            List<ToneStretches.Reading> readings, double stretch) {
+    /** Readings near the speed of a match, from tone that does not break off. */
+    private static List<ToneStretches.Reading> usable(
+            List<ToneStretches.Reading> readings, TimeMap match, double stretch, HeardPart part) {
         return readings.stream()
                 .filter(r -> Math.abs(r.stretch() / stretch - 1) < TOO_FAR)
+                .filter(
+                        r -> {
+                            double from = r.programmeSeconds() - r.seconds() / 2;
+                            return !isBroken(
+                                    part,
+                                    match.recordingSeconds(from),
+                                    match.recordingSeconds(from + r.seconds()));
+                        })
                 .toList();
+    }
+
+    /** Whether what is heard begins or ends inside a stretch of the recording, seconds. */
+    static boolean isBroken(HeardPart part, double from, double to) {
+        return isInside(part.fromSeconds(), from, to) || isInside(part.toSeconds(), from, to);
+    }
+
+    private static boolean isInside(double edge, double from, double to) {
+        return edge > from + EDGE_S && edge < to - EDGE_S;
     }
 
     /** Middle of the part of the programme that lies in the recording, programme seconds. */

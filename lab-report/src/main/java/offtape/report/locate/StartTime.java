@@ -11,21 +11,12 @@ import offtape.core.fault.Background;
 import offtape.core.programme.ChannelSet;
 import offtape.core.programme.Cue;
 import offtape.core.programme.CueSheet;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.CholeskyDecomposition;
-import org.apache.commons.math3.linear.DecompositionSolver;
-import org.apache.commons.math3.linear.RealVector;
 
 /**
  * Where the first frame of a programme lies in a recording, though nothing sounds there: the
  * lateness that the first marker and the tones near it show is continued back to the first frame by
- * the best linear prediction, given how the machine's speed wanders ({@link WowMemory}). Steady wow
- * is continued as it swings; what cannot be foretold is in the uncertainty.
- *
- * <p>Method: N. Wiener, "Extrapolation, Interpolation, and Smoothing of Stationary Time Series",
- * 1949, in the discrete form for a process of stationary increments (G. Matheron, "Principles of
- * geostatistics", Economic Geology 58, 1963).
+ * the best linear prediction ({@link LinearPrediction}). Steady wow is continued as it swings; what
+ * cannot be foretold is in the uncertainty.
  */
 final class StartTime {
 
@@ -43,14 +34,9 @@ final class StartTime {
     private static final int MOST_READINGS = 350;
     private static final double LONG_TONE_S = 1;
 
-    /** A tone of this length tells the wow of a machine well enough. */
-    private static final double WELL_KNOWN_S = 30;
-
     /** So much the mean speed may differ in a stretch that no tone shows. */
     private static final double UNSEEN_SLOPE = 2e-5;
 
-    private static final double PHASE_SIGMA = 100;
-    private static final double PLACE_SIGMA_S = 0.01;
     private static final double ANCHOR_SIGMA_S = 3e-5;
 
     /**
@@ -84,8 +70,11 @@ final class StartTime {
         double sum = 0;
         double variance = 0;
         List<List<PhaseReading>> channels = Background.result(read);
-        for (Prediction p : Background.each(channels, r -> predict(thinned(r), memory, tone))) {
-            sum += p.late() / channels.size();
+        LinearPrediction prediction =
+                new LinearPrediction(anchor.programmeSeconds(), slopeSigma(), memory, tone);
+        for (LinearPrediction.Result p :
+                Background.each(channels, r -> prediction.from(thinned(r)))) {
+            sum += p.lateSeconds() / channels.size();
             variance = Math.max(variance, p.variance());
         }
         double stretch = 1 / map.speedRatio(0);
@@ -96,14 +85,15 @@ final class StartTime {
     /** The longest tone that shows the machine's wow. */
     private Optional<TonePhase.Course> longestTone() {
         return tones(LONG_TONE_S)
-                .max(Comparator.comparingLong(Cue.Tone::frames))
-                .flatMap(
-                        t ->
-                                courses(t).stream()
-                                        .filter(c -> c.seconds() > LONG_TONE_S / 2)
-                                        .min(
-                                                Comparator.comparingDouble(
-                                                        TonePhase.Course::sigmaSeconds)));
+                .sorted(Comparator.comparingLong(Cue.Tone::frames).reversed())
+                .flatMap(t -> clearest(t).stream())
+                .filter(c -> c.seconds() > LONG_TONE_S / 2)
+                .findFirst();
+    }
+
+    /** The course of a tone on the channel that shows it best. */
+    private Optional<TonePhase.Course> clearest(Cue.Tone t) {
+        return courses(t).stream().min(Comparator.comparingDouble(TonePhase.Course::sigmaSeconds));
     }
 
     private Stream<Cue.Tone> tones(double leastSeconds) {
@@ -114,10 +104,13 @@ final class StartTime {
                 .filter(this::covered);
     }
 
+    /** Whether all of a cue was recorded: what is broken off would pass for a wild motion. */
     private boolean covered(Cue cue) {
-        return map.recordingSeconds(sheet.seconds(cue.startFrame())) >= 0
-                && map.recordingSeconds(sheet.seconds(cue.endFrame()))
-                        <= (double) recording.frames() / recording.sampleRateHz();
+        double from = map.recordingSeconds(sheet.seconds(cue.startFrame()));
+        double to = map.recordingSeconds(sheet.seconds(cue.endFrame()));
+        return from >= 0
+                && to <= (double) recording.frames() / recording.sampleRateHz()
+                && !Placement.isBroken(placement.part(), from, to);
     }
 
     private List<TonePhase.Course> courses(Cue.Tone t) {
@@ -175,9 +168,7 @@ final class StartTime {
 
     /** The tone of the clearer channel stands for the motion of both. */
     private void addTone(Cue.Tone t, int group, List<List<PhaseReading>> all) {
-        courses(t).stream()
-                .filter(c -> c.lateSeconds().length > 0)
-                .min(Comparator.comparingDouble(TonePhase.Course::sigmaSeconds))
+        clearest(t)
                 .ifPresent(
                         course -> {
                             for (int k = 0; k < course.lateSeconds().length; k++) {
@@ -194,7 +185,7 @@ final class StartTime {
     }
 
     /** All of the marker, and of the tones as many as can be handled. */
-    private static List<PhaseReading> thinned(List<PhaseReading> readings) {
+    static List<PhaseReading> thinned(List<PhaseReading> readings) {
         List<PhaseReading> kept =
                 new ArrayList<>(readings.stream().filter(r -> r.group() == 0).toList());
         List<PhaseReading> tones = readings.stream().filter(r -> r.group() > 0).toList();
@@ -203,74 +194,6 @@ final class StartTime {
             kept.add(tones.get(i));
         }
         return kept;
-    }
-
-    /** Lateness at the first frame in programme seconds, and its variance. */
-    private record Prediction(double late, double variance) {}
-
-    private Prediction predict(
-            List<PhaseReading> readings, WowMemory memory, Optional<TonePhase.Course> tone) {
-        int n = readings.size();
-        double slope = slopeSigma();
-        double[][] k = new double[n][n];
-        double[] wanted = new double[n];
-        double[] heard = new double[n];
-        for (int i = 0; i < n; i++) {
-            PhaseReading a = readings.get(i);
-            for (int j = 0; j <= i; j++) {
-                PhaseReading b = readings.get(j);
-                double common =
-                        a.group() == b.group()
-                                ? PHASE_SIGMA
-                                        * PHASE_SIGMA
-                                        / (4 * Math.PI * Math.PI * a.hz() * b.hz())
-                                : 0;
-                k[i][j] = covariance(a.programmeSeconds(), b.programmeSeconds(), slope, memory);
-                k[i][j] += common;
-                k[j][i] = k[i][j];
-            }
-            double sigma = Math.hypot(a.sigmaSeconds(), 2e-8);
-            k[i][i] += sigma * sigma;
-            wanted[i] = covariance(a.programmeSeconds(), 0, slope, memory);
-            heard[i] = a.lateSeconds();
-        }
-        DecompositionSolver solver =
-                new CholeskyDecomposition(new Array2DRowRealMatrix(k, false), 1e-9, 0).getSolver();
-        RealVector weights = solver.solve(new ArrayRealVector(wanted, false));
-        double prior = covariance(0, 0, slope, memory);
-        double foretold =
-                Math.max(0, prior - weights.dotProduct(new ArrayRealVector(wanted, false)));
-        double seen =
-                tone.map(t -> new PredictionTrial(t).sigma(readings, weights.toArray(), 0))
-                        .orElse(Double.NaN);
-        double doubt =
-                Math.max(
-                        1, WELL_KNOWN_S / tone.map(TonePhase.Course::seconds).orElse(WELL_KNOWN_S));
-        return new Prediction(
-                weights.dotProduct(new ArrayRealVector(heard, false)),
-                Double.isNaN(seen)
-                        ? doubt * foretold
-                        : seen * seen + besideWow(readings, weights.toArray(), slope));
-    }
-
-    /** Variance of a prediction by noise and by what is not known of the mean speed. */
-    private double besideWow(List<PhaseReading> readings, double[] weights, double slope) {
-        double noise = 0;
-        double along = anchor.programmeSeconds();
-        for (int i = 0; i < weights.length; i++) {
-            PhaseReading r = readings.get(i);
-            noise += Math.pow(weights[i] * r.sigmaSeconds(), 2);
-            along += weights[i] * (r.programmeSeconds() - anchor.programmeSeconds());
-        }
-        return noise + Math.pow(slope * along, 2);
-    }
-
-    /** Covariance of the lateness at two times; it is counted from the anchor. */
-    private double covariance(double p, double q, double slope, WowMemory memory) {
-        double a = p - anchor.programmeSeconds();
-        double b = q - anchor.programmeSeconds();
-        double wander = (memory.variance(a) + memory.variance(b) - memory.variance(p - q)) / 2;
-        return wander + slope * slope * a * b + PLACE_SIGMA_S * PLACE_SIGMA_S;
     }
 
     /**

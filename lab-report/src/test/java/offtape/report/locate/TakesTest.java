@@ -6,10 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Random;
 import java.util.stream.Stream;
 import offtape.core.audio.MemoryAudio;
-import org.junit.jupiter.api.BeforeAll;
+import offtape.core.programme.Programme;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -20,12 +19,11 @@ class TakesTest {
 
     private static final double PAUSE_S = 3;
 
-    private static Returns returns;
+    /** Hiss up to 12 kHz, so that its colour is not that of a tone. */
+    private static final int RATE = 24_000;
 
-    @BeforeAll
-    static void generate() {
-        returns = Returns.ofSmall();
-    }
+    private static final WrittenProgramme WRITTEN = WrittenProgramme.small();
+    private static final Programme PROGRAMME = WRITTEN.programme();
 
     /**
      * Each take as the share of the programme it holds, and the one to be measured: the last of the
@@ -47,9 +45,9 @@ class TakesTest {
         double at = 1.234;
         for (int i = 0; i < shares.length; i++) {
             starts[i] = at;
-            at += shares[i] * returns.seconds() + PAUSE_S;
+            at += shares[i] * WRITTEN.seconds() + PAUSE_S;
         }
-        Location found = Locator.locate(returns.programme(), laidOut(shares, starts, at));
+        Location found = Locator.locate(PROGRAMME, laidOut(shares, starts, at));
         assertEquals(starts[right], found.delaySeconds(), 5e-5);
         assertEquals(shares[right] == 1, found.endMarkerFound());
         List<Take> takes = found.takes();
@@ -65,37 +63,30 @@ class TakesTest {
     @ValueSource(doubles = {0.7, 0.8})
     void whatComesAfterABreakIsNotMeasured(double share) {
         double[] shares = {share};
-        Location found = Locator.locate(returns.programme(), laidOut(shares, new double[] {1}, 30));
-        double breaks = 1 + share * returns.seconds();
+        Location found = Locator.locate(PROGRAMME, laidOut(shares, new double[] {1}, 30));
+        double breaks = 1 + share * WRITTEN.seconds();
         assertEquals(breaks, found.heardToSeconds(), 0.5);
-        returns.programme()
-                .sheet()
+        WRITTEN.sheet()
                 .cues()
                 .forEach(
                         c ->
                                 assertEquals(
-                                        1 + c.endFrame() / 48_000.0 < breaks,
-                                        found.covers(c, Returns.RATE),
+                                        1 + WRITTEN.sheet().seconds(c.endFrame()) < breaks,
+                                        found.covers(c, WrittenProgramme.RATE),
                                         c.id()));
         assertFalse(found.endMarkerFound());
         assertTrue(found.startMarkerFound());
     }
 
     private static MemoryAudio laidOut(double[] shares, double[] starts, double seconds) {
-        double[][] out = new double[2][(int) (seconds * Returns.RATE)];
-        Random random = new Random(5);
-        for (double[] channel : out) {
-            Arrays.setAll(channel, i -> 1e-4 * random.nextGaussian());
-        }
+        double[] x = new double[(int) Math.round(seconds * RATE)];
         for (int i = 0; i < shares.length; i++) {
-            int from = (int) Math.round(starts[i] * Returns.RATE);
-            int count = (int) (shares[i] * returns.sound()[0].length);
-            for (int c = 0; c < 2; c++) {
-                for (int k = 0; k < count; k++) {
-                    out[c][from + k] += 0.5 * returns.sound()[c][k];
-                }
-            }
+            double start = starts[i];
+            double last = shares[i] * WRITTEN.seconds();
+            double[] take =
+                    WRITTEN.returned(RATE, seconds, t -> t - start < last ? t - start : Double.NaN);
+            Arrays.setAll(x, k -> x[k] + take[k]);
         }
-        return new MemoryAudio("takes.wav", Returns.RATE, out);
+        return new MemoryAudio("takes.wav", RATE, WrittenProgramme.withHiss(x));
     }
 }
