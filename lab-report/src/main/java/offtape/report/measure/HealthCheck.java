@@ -71,6 +71,7 @@ final class HealthCheck {
             return;
         }
         elsewhere(reference);
+        new SilentParts(ret, reference).note().ifPresent(notes::add);
         weakChannel(reference);
         for (int c = 0; c < ret.channels(); c++) {
             String name = ProgrammeReturn.channelName(c);

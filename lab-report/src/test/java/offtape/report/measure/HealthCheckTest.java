@@ -49,8 +49,14 @@ class HealthCheckTest {
                         .toList();
     }
 
+    /** The sound is as loud as the reference tone says, on the right by half as loud. */
     private static List<HealthNote> notes(ReferenceLevels reference) {
-        return notes(StraightReturn.of(SOUND, half()), reference, STEADY, UPRIGHT);
+        double sent = Math.pow(10, -18 / 20.0);
+        double heard = reference == null ? sent : Arrays.stream(reference.peaks()).max().orElse(0);
+        double louder = heard / sent;
+        double[] left = Arrays.stream(SOUND).map(x -> louder * x).toArray();
+        double[] right = Arrays.stream(left).map(x -> x / 2).toArray();
+        return notes(StraightReturn.of(left, right), reference, STEADY, UPRIGHT);
     }
 
     private static double[] half() {
