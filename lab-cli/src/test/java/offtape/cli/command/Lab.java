@@ -118,7 +118,6 @@ final class Lab {
         }
     }
 
-    /** Bytes with one 32-bit number of them changed. */
     /** Where the content of a chunk begins in a RIFF file. */
     static int body(byte[] wav, String id) {
         ByteBuffer bytes = ByteBuffer.wrap(wav).order(ByteOrder.LITTLE_ENDIAN);
@@ -130,6 +129,7 @@ final class Lab {
         return at + 8;
     }
 
+    /** Bytes with one 32-bit number of them changed. */
     static byte[] patched(byte[] bytes, int offset, int value) {
         byte[] copy = bytes.clone();
         ByteBuffer.wrap(copy).order(ByteOrder.LITTLE_ENDIAN).putInt(offset, value);

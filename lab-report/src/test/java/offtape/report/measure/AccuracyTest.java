@@ -37,13 +37,15 @@ class AccuracyTest {
         return trials(machines);
     }
 
-    /** Each fourth machine, for every build: of each kind there is one among them. */
+    /**
+     * Each fifth machine, for every build: clean, with wow, a recorded motion, far off and drawn.
+     */
     @TestFactory
     Stream<DynamicContainer> everyFigureOfAFewMachinesIsWithinItsAllowance() {
         List<TrialMachines.Machine> machines = TrialMachines.all();
         return trials(
                 IntStream.range(0, machines.size())
-                        .filter(i -> i % 4 == 1)
+                        .filter(i -> i % 5 == 3)
                         .mapToObj(machines::get)
                         .toList());
     }
