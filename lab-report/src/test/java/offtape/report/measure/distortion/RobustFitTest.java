@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Which steps are left out of a curve. */
 class RobustFitTest {
@@ -137,6 +138,21 @@ class RobustFitTest {
     @Test
     void noiseThatIsStatedIsNoStray() {
         assertEquals(List.of(), fit(flat(21, 0.2, 0.6, 10)).strays());
+    }
+
+    /** Without the only step elsewhere there is no curve to hold it against: it stays. */
+    @ParameterizedTest
+    @ValueSource(ints = {4, 5, 9, 12})
+    void theOnlyStepElsewhereStays(int together) {
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i < together; i++) {
+            points.add(new Point(0, 0.001 * (i % 2), 0.003));
+        }
+        points.add(new Point(6, -2, 0.003));
+        RobustFit found = fit(points);
+        assertEquals(List.of(), found.strays());
+        assertEquals(-2, found.curve().at(6), 0.01);
+        assertEquals(0, found.curve().at(0), 0.01);
     }
 
     /** Several steps at one place, in any number, are one place for the curve. */
